@@ -1,0 +1,72 @@
+// The house: an import points from a folder to one that stands before it in this list, never back.
+const order = [
+  'reference',
+  'note',
+  'schema',
+  'practice',
+  'dose',
+  'followup',
+  'checks',
+  'documents',
+  'service',
+  'editor',
+];
+const core = order.slice(0, -1).join('|');
+// Dose and follow-up stand side by side.
+const above = (folder, index) =>
+  [...order.slice(index + 1), ...(folder === 'followup' ? ['dose'] : [])].join('|');
+
+module.exports = {
+  forbidden: [
+    { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    ...order.map((folder, index) => ({
+      name: `${folder}-imports-one-way`,
+      severity: 'error',
+      from: { path: `^src/${folder}/` },
+      to: { path: `^src/(${[above(folder, index), 'cli', 'build'].filter(Boolean).join('|')})/` },
+    })),
+    {
+      name: 'cli-below-service',
+      severity: 'error',
+      from: { path: '^src/cli/' },
+      to: { path: '^src/(service|editor|build)/' },
+    },
+    {
+      name: 'tables-not-reference',
+      comment: 'Everything above practice asks its tables, so that what a practice adds counts everywhere.',
+      severity: 'error',
+      from: { path: '^src/(dose|followup|checks|documents|service|editor|cli)/' },
+      to: { path: '^src/reference/', pathNot: '^src/reference/(types|sources)\\.ts$' },
+    },
+    {
+      name: 'yaml-in-one-folder',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/note/' },
+      to: { path: 'node_modules/yaml/' },
+    },
+    {
+      name: 'core-is-pure',
+      severity: 'error',
+      from: { path: `^src/(${core})/` },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'core-without-editor',
+      severity: 'error',
+      from: { path: `^src/(${core}|cli)/` },
+      to: { path: 'vscode' },
+    },
+    {
+      name: 'runtime-packages',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/build/' },
+      to: { path: 'node_modules/', pathNot: 'node_modules/(yaml|date-fns|@types/(node|vscode))/' },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { extensions: ['.ts', '.js', '.mjs', '.json'] },
+  },
+};

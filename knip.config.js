@@ -1,0 +1,12 @@
+export default {
+  entry: [
+    'src/build/*.{ts,mjs}',
+    'src/cli/wheal.ts',
+    'src/editor/extension.ts',
+    'src/checks/*/*.ts',
+    'test/**/*.test.ts',
+    'test/bench/*.ts',
+  ],
+  project: ['src/**/*.{ts,mjs}', 'test/**/*.ts', '!test/host/**'],
+  ignore: ['**/generated/**'],
+};

@@ -1,0 +1,168 @@
+/**
+ * Writes what is made from the schemas and from the folders of checks:
+ * the types and shape tables of both files, the validators, the help texts, the list of checks.
+ */
+import { mkdirSync, readdirSync, readFileSync, writeFileSync, existsSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import standalone from 'ajv/dist/standalone/index.js';
+import { mapsOf, unionFaults, type JsonSchema, type KeySchema, type MapSchema } from './schema-shape.ts';
+
+const root = join(import.meta.dirname, '..', '..');
+const files = [
+  { file: 'note', root: 'note' },
+  { file: 'practice', root: 'practice' },
+] as const;
+
+function readSchema(file: string): JsonSchema {
+  return JSON.parse(readFileSync(join(root, 'schemas', `${file}.schema.json`), 'utf8')) as JsonSchema;
+}
+
+function write(path: string, text: string): void {
+  const target = join(root, path);
+  if (existsSync(target) && readFileSync(target, 'utf8') === text) return;
+  mkdirSync(dirname(target), { recursive: true });
+  writeFileSync(target, text);
+}
+
+export const camel = (key: string): string =>
+  key.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+const pascal = (name: string): string => name[0]!.toUpperCase() + camel(name).slice(1);
+const typeName = (file: string, map: string): string =>
+  file === map ? pascal(file) : file === 'note' ? pascal(map) : `Practice${pascal(map)}`;
+
+const valueTypes: Readonly<Record<string, string>> = {
+  text: 'string',
+  word: 'string',
+  site: 'string',
+  date: 'string',
+  count: 'number',
+  decimal: 'number',
+  yesno: 'boolean',
+  moment: 'Moment',
+  occasion: 'Occasion',
+  age: 'Age',
+  mass: 'Quantity',
+  length: 'Quantity',
+  volume: 'Quantity',
+  area: 'Quantity',
+  concentration: 'Quantity',
+  dimensions: 'Dimensions',
+  dilution: 'Dilution',
+  mixture: 'Mixture',
+  weighed: 'Weighed',
+  sutureSize: 'string',
+};
+
+function fieldType(file: string, key: KeySchema): string {
+  if (key.open) return 'readonly OpenEntry[]';
+  const value = key.reads === undefined ? undefined : valueTypes[key.reads];
+  if (key.reads !== undefined && value === undefined) throw new Error(`no reader is called ${key.reads}`);
+  const item = key.map === undefined ? `Leaf<${value}>` : typeName(file, key.map);
+  return key.list ? `readonly ${item}[]` : item;
+}
+
+function interfaceText(file: string, map: MapSchema): string {
+  const fields = map.keys.map(
+    (key) => `  /** ${key.description} */\n  readonly ${camel(key.key)}?: ${fieldType(file, key)};`,
+  );
+  return `export interface ${typeName(file, map.name)} extends Part {\n${fields.join('\n')}\n}\n`;
+}
+
+function typesText(): string {
+  const bodies = files.flatMap(({ file }) =>
+    mapsOf(readSchema(file), file).map((map) => interfaceText(file, map)),
+  );
+  return [
+    '// Generated from the schemas. Do not edit.',
+    "import type { Leaf, OpenEntry, Part } from '../leaf.ts';",
+    "import type { Age, Dilution, Dimensions, Mixture, Moment, Occasion, Quantity, Weighed } from '../values.ts';\n",
+    ...bodies,
+  ].join('\n');
+}
+
+function shapesText(): string {
+  const tables = files.map(({ file }) => {
+    const maps = mapsOf(readSchema(file), file).map((map) => [
+      map.name,
+      {
+        title: map.title,
+        required: map.required,
+        keys: map.keys.map((key) => ({ ...key, prop: camel(key.key) })),
+      },
+    ]);
+    return `export const ${file}Shapes: Shapes = ${JSON.stringify(Object.fromEntries(maps), null, 1)};\n`;
+  });
+  return [
+    '// Generated from the schemas. Do not edit.',
+    "import type { Shapes } from '../shape.ts';\n",
+    ...tables,
+  ].join('\n');
+}
+
+function validatorText(): string {
+  const schemas = files.map(({ file }) => readSchema(file));
+  for (const schema of schemas) {
+    const faults = unionFaults(schema);
+    if (faults.length > 0) throw new Error(faults.join('\n'));
+  }
+  const ajv = new Ajv2020({
+    allErrors: true,
+    strict: true,
+    strictTypes: false,
+    strictRequired: false,
+    messages: false,
+    inlineRefs: false,
+    schemas: schemas as Record<string, unknown>[],
+    code: { source: true, esm: true },
+    keywords: ['x-reads', 'x-words', 'x-list', 'x-text', 'x-open', 'x-aliases'],
+  });
+  // The package is CommonJS: through an import its function may stand one level down.
+  const generate = (typeof standalone === 'function'
+    ? standalone
+    : (standalone as { default: typeof standalone }).default) as unknown as (
+    ajv: Ajv2020,
+    exports: Record<string, string>,
+  ) => string;
+  return generate(ajv, Object.fromEntries(files.map(({ file }, index) => [file, schemas[index]!.$id!])));
+}
+
+const validatorTypes = `// Generated. Do not edit.
+export interface SchemaError { readonly instancePath: string; readonly keyword: string; readonly params: Readonly<Record<string, unknown>> }
+export interface Validator { (data: unknown): boolean; errors?: readonly SchemaError[] | null }
+export const note: Validator;
+export const practice: Validator;
+`;
+
+/** Every file of a check's family, as an import: a new check is a new file, and nobody edits a list. */
+function catalogueText(): string {
+  const base = join(root, 'src/checks');
+  const families = readdirSync(base, { withFileTypes: true }).filter(
+    (entry) => entry.isDirectory() && entry.name !== 'generated',
+  );
+  const modules = families.flatMap((family) =>
+    readdirSync(join(base, family.name))
+      .filter((name) => name.endsWith('.ts') && !name.startsWith('_'))
+      .sort()
+      .map((name) => `${family.name}/${name}`),
+  );
+  const imports = modules.map((module, index) => `import { checks as c${index} } from '../${module}';`);
+  return [
+    '// Generated from the folders of checks. Do not edit.',
+    "import type { Check } from '../check.ts';",
+    ...imports,
+    '',
+    `export const catalogue: readonly Check[] = [${modules.map((_, index) => `...c${index}`).join(', ')}];`,
+    '',
+  ].join('\n');
+}
+
+export function generate(): void {
+  write('src/note/generated/types.ts', typesText());
+  write('src/note/generated/shapes.ts', shapesText());
+  write('src/schema/generated/validators.js', validatorText());
+  write('src/schema/generated/validators.d.ts', validatorTypes);
+  write('src/checks/generated/catalogue.ts', catalogueText());
+}
+
+if (process.argv[1] === import.meta.filename) generate();

@@ -1,0 +1,60 @@
+/** Writes the head of each check's page from the check itself; the examples below it are written by hand. */
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { catalogue, type Check } from '../checks/index.ts';
+import { citation } from '../reference/sources.ts';
+
+const checks = join(import.meta.dirname, '..', 'checks');
+
+const marks: Readonly<Record<string, string>> = {
+  Q: 'read in this source',
+  Q2: 'read in a secondary page that names this source',
+  M: 'from memory, not verified',
+  common: 'not verified',
+  format: 'a rule of the format',
+};
+
+export const pagePath = (code: string): string => join(checks, `${code}.md`);
+
+/** The head of a page: what the check is, why it matters, and where its facts are from. */
+export function headOf(check: Check): string {
+  const sources = check.sources.map(({ source, mark }) => `- ${citation(source)} (${marks[mark] ?? mark})`);
+  return [
+    '<!-- head: generated from the check, edit there -->',
+    `# ${check.code}`,
+    '',
+    `${check.title}. Severity: ${check.severity}.`,
+    '',
+    check.why,
+    '',
+    ...sources,
+    '',
+    'Decision support for trained staff: verify; the treating clinician, local protocol and the current label decide.',
+    '',
+    '<!-- /head -->',
+  ].join('\n');
+}
+
+/** A page with its head renewed. */
+export function renewed(page: string, check: Check): string {
+  const end = '<!-- /head -->';
+  const at = page.indexOf(end);
+  return headOf(check) + (at < 0 ? `\n\n${page}` : page.slice(at + end.length));
+}
+
+export function writePages(): void {
+  for (const check of catalogue) {
+    const path = pagePath(check.code);
+    if (!existsSync(path)) {
+      console.warn(
+        `${check.code} has no page yet: ${join('src/checks', `${check.code}.md`)} in ${dirname(path)}`,
+      );
+      continue;
+    }
+    const page = readFileSync(path, 'utf8');
+    const fresh = renewed(page, check);
+    if (fresh !== page) writeFileSync(path, fresh);
+  }
+}
+
+if (process.argv[1] === import.meta.filename) writePages();

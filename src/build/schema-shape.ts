@@ -1,0 +1,116 @@
+/** Reads the two schemas into the plain form that the generators write out. */
+
+export interface KeySchema {
+  readonly key: string;
+  readonly description: string;
+  /** Name of the reader for texts, undefined for maps. */
+  readonly reads?: string;
+  readonly words?: string;
+  /** Name of the definition of a map. */
+  readonly map?: string;
+  readonly list: boolean;
+  /** The key that a bare text stands for where a map may stand; `(dictated)` for a dictated line. */
+  readonly text?: string;
+  readonly open: boolean;
+  readonly aliases: readonly string[];
+}
+
+export interface MapSchema {
+  readonly name: string;
+  readonly title: string;
+  readonly keys: readonly KeySchema[];
+  readonly required: readonly string[];
+}
+
+export interface JsonSchema {
+  readonly $id?: string;
+  readonly title?: string;
+  readonly description?: string;
+  readonly type?: string | readonly string[];
+  readonly $ref?: string;
+  readonly items?: JsonSchema;
+  readonly properties?: Readonly<Record<string, JsonSchema>>;
+  readonly additionalProperties?: boolean | JsonSchema;
+  readonly required?: readonly string[];
+  readonly $defs?: Readonly<Record<string, JsonSchema>>;
+  readonly 'x-reads'?: string;
+  readonly 'x-words'?: string;
+  readonly 'x-list'?: boolean;
+  readonly 'x-text'?: string;
+  readonly 'x-open'?: boolean;
+  readonly 'x-aliases'?: readonly string[];
+}
+
+/**
+ * The maps of a schema, the root first under the name `root`.
+ * @throws Error naming the key that has no help text or no way to be read.
+ */
+export function mapsOf(schema: JsonSchema, root: string): readonly MapSchema[] {
+  const definitions = Object.entries(schema.$defs ?? {});
+  return [mapOf(root, schema), ...definitions.map(([name, definition]) => mapOf(name, definition))];
+}
+
+function mapOf(name: string, schema: JsonSchema): MapSchema {
+  const keys = Object.entries(schema.properties ?? {}).map(([key, value]) => keyOf(name, key, value));
+  return { name, title: schema.title ?? name, keys, required: schema.required ?? [] };
+}
+
+function keyOf(map: string, key: string, schema: JsonSchema): KeySchema {
+  const where = `${map}.${key}`;
+  if (schema.description === undefined) throw new Error(`${where} has no description`);
+  const target = schema.$ref?.replace('#/$defs/', '');
+  const open = schema['x-open'] === true;
+  const reads = schema['x-reads'];
+  if (!open && (target === undefined) === (reads === undefined)) {
+    throw new Error(`${where} needs either a reader (x-reads) or a map ($ref)`);
+  }
+  return {
+    key,
+    description: schema.description,
+    ...(reads === undefined ? {} : { reads }),
+    ...(schema['x-words'] === undefined ? {} : { words: schema['x-words'] }),
+    ...(target === undefined ? {} : { map: target }),
+    ...(schema['x-text'] === undefined ? {} : { text: schema['x-text'] }),
+    list: schema['x-list'] === true,
+    open,
+    aliases: schema['x-aliases'] ?? [],
+  };
+}
+
+/**
+ * Faults of a schema's unions: alternatives that can't be told apart by their type or by a tag give messages
+ * that blame the wrong branch. Each fault is a path and a reason.
+ */
+export function unionFaults(schema: unknown, path = '#'): readonly string[] {
+  if (Array.isArray(schema)) return schema.flatMap((item, index) => unionFaults(item, `${path}/${index}`));
+  if (typeof schema !== 'object' || schema === null) return [];
+  const own = ['oneOf', 'anyOf'].flatMap((keyword) => {
+    const branches: unknown = (schema as Record<string, unknown>)[keyword];
+    return Array.isArray(branches) && !toldApart(branches as Record<string, unknown>[])
+      ? [`${path}/${keyword}: branches can't be told apart by type or by a constant`]
+      : [];
+  });
+  return [...own, ...Object.entries(schema).flatMap(([key, value]) => unionFaults(value, `${path}/${key}`))];
+}
+
+function toldApart(branches: readonly Record<string, unknown>[]): boolean {
+  const types = branches.map((branch) => (typeof branch['type'] === 'string' ? branch['type'] : 'object'));
+  const sameType = types.filter((type, index) => types.indexOf(type) !== index);
+  if (sameType.length === 0) return true;
+  if (sameType.some((type) => type !== 'object')) return false;
+  const tagged = branches.filter((_, index) => types[index] === 'object').map(constants);
+  return [...(tagged[0]?.keys() ?? [])].some(
+    (key) =>
+      new Set(tagged.map((tags) => tags.get(key))).size === tagged.length &&
+      tagged.every((tags) => tags.has(key)),
+  );
+}
+
+function constants(branch: Record<string, unknown>): Map<string, unknown> {
+  const properties = (branch['properties'] ?? {}) as Record<string, { const?: unknown }>;
+  return new Map(
+    Object.entries(properties).flatMap(([key, value]) =>
+      value.const === undefined ? [] : [[key, value.const] as const],
+    ),
+  );
+}

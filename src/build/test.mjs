@@ -1,0 +1,16 @@
+// `npm test`: installs, then runs every test and every check of the code.
+import { install, tool, tsx } from './setup.mjs';
+
+const step = (title, action) => {
+  console.log(`\n== ${title}`);
+  action();
+};
+
+install();
+step('build', () => tsx('src/build/bundle.ts'));
+step('types', () => tool('typescript/bin/tsc', '--noEmit'));
+step('lint', () => tool('eslint/bin/eslint.js', '.'));
+step('format', () => tool('prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'));
+step('imports', () => tool('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--output-type', 'err'));
+step('unused code', () => tool('knip/bin/knip.js'));
+step('tests', () => tool('c8/bin/c8.js', 'node_modules/mocha/bin/mocha.js'));

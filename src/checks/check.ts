@@ -1,0 +1,61 @@
+import type { DoseJudgement } from '../dose/judge.ts';
+import type { Args, Finding, Fix, Problem, Severity } from '../note/finding.ts';
+import type { Note } from '../note/generated/types.ts';
+import type { Source } from '../note/read.ts';
+import type { Range } from '../note/tree.ts';
+import type { IsoDate } from '../note/values.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { Sourced } from '../reference/types.ts';
+
+/** What a check may ask. */
+export interface Subject {
+  readonly note: Note;
+  readonly source: Source<Note>;
+  readonly tables: Tables;
+  /** The day on which the note is judged; undefined where nobody said. */
+  readonly today: IsoDate | undefined;
+  /** The dose of the visit, worked out once. */
+  readonly dose: DoseJudgement;
+  /** What reading and the schema noticed under a code. */
+  readonly problems: (code: string) => readonly Problem[];
+}
+
+/** A finding as a check reports it; the rest is filled in from the check. */
+export interface Report {
+  readonly at: Range;
+  readonly form?: string;
+  /** Where this case is more or less grave than the check's own severity. */
+  readonly severity?: Severity;
+  readonly args?: Args;
+  readonly related?: Finding['related'];
+  readonly data?: unknown;
+}
+
+/** What a fix may ask: the text of its finding, and the words of the practice. */
+export interface FixPlace {
+  readonly text: string;
+  readonly tables: Tables;
+}
+
+/** One thing that can be wrong with a note: what it is called, why it matters, and how it is found. */
+export interface Check {
+  /** `family/what`, never changed once published. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** What it finds, in a few words. */
+  readonly title: string;
+  /** Why it matters, in one or two sentences. */
+  readonly why: string;
+  readonly sources: readonly Sourced[];
+  /** Templates by form, with `{name}` for arguments; the form `main` is used where none is named. */
+  readonly messages: Readonly<Record<string, string>>;
+  readonly find: (subject: Subject) => Iterable<Report>;
+  /** Fixes for one finding of this check, made for the text that it was found in. */
+  readonly fix?: (place: FixPlace, finding: Finding) => readonly Fix[];
+}
+
+/** A check that only gives words and severity to what reading has noticed. */
+export const noticed =
+  (code: string): Check['find'] =>
+  (subject) =>
+    subject.problems(code).map(({ start, end, ...rest }) => ({ at: { start, end }, ...rest }));

@@ -1,0 +1,44 @@
+import { parseArgs } from 'node:util';
+
+/** The command line can't be understood, or names nothing that can be judged: exit code 2 with one line. */
+export class UsageError extends Error {}
+
+export interface Arguments {
+  readonly paths: readonly string[];
+  readonly options: ReadonlyMap<string, string>;
+}
+
+/**
+ * Reads options that each take a value, and everything else as paths.
+ * @throws UsageError for an unknown option or one without its value
+ */
+export function readArguments(argv: readonly string[], names: readonly string[]): Arguments {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...argv],
+      options: Object.fromEntries(names.map((name) => [name, { type: 'string' as const }])),
+      allowPositionals: true,
+    });
+    return {
+      paths: positionals,
+      options: new Map(
+        Object.entries(values).flatMap(([key, value]) => (typeof value === 'string' ? [[key, value]] : [])),
+      ),
+    };
+  } catch (error) {
+    throw new UsageError(error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error));
+  }
+}
+
+/** The value of an option that allows only certain words, the first of them being the default. @throws UsageError */
+export function choice<Word extends string>(
+  { options }: Arguments,
+  name: string,
+  words: readonly [Word, ...Word[]],
+): Word {
+  const value = options.get(name) ?? words[0];
+  const word = words.find((one) => one === value);
+  if (word === undefined)
+    throw new UsageError(`--${name} is ${words.join(', ')}; "${value}" is none of them`);
+  return word;
+}

@@ -1,0 +1,53 @@
+import type { Range } from './tree.ts';
+
+export type Severity = 'error' | 'warning' | 'information' | 'hint';
+
+export type Args = Readonly<Record<string, string | number>>;
+
+/** Another place that belongs to a finding, such as the first of two equal labels. */
+export interface Related extends Range {
+  /** Which of the check's messages says what stands there. */
+  readonly form: string;
+  readonly args: Args;
+}
+
+/**
+ * Something that a reader or a check has found, as plain data. Its words come from the check's template, its
+ * line and column from whoever shows it, its fix from the check on request.
+ */
+export interface Finding extends Range {
+  /** `family/what`. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** Which of the check's messages applies. */
+  readonly form: string;
+  readonly args: Args;
+  readonly related: readonly Related[];
+  /** What the fix needs, so that it need not analyse again. */
+  readonly data?: unknown;
+  /** Who accepted it and why, where the note says so. */
+  readonly accepted?: { readonly reason: string; readonly by: string };
+}
+
+/** What was noticed while reading, before any check has run; the check of the same code gives severity and words. */
+export interface Problem extends Range {
+  readonly code: string;
+  readonly form?: string;
+  readonly args?: Args;
+  readonly related?: readonly Related[];
+  readonly data?: unknown;
+}
+
+/** A change of the text: the characters from `start` to `end` become `text`. */
+export interface TextEdit extends Range {
+  readonly text: string;
+}
+
+export interface Fix {
+  readonly title: string;
+  /** A spelling fix changes how a thing is written; a record fix changes what is said to have been done. */
+  readonly kind: 'spelling' | 'record';
+  /** Whether it is the one right answer; only sure spelling fixes join "fix all". */
+  readonly sure: boolean;
+  readonly edits: readonly TextEdit[];
+}

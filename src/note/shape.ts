@@ -1,0 +1,43 @@
+/** The keys of each map of a file, as the schema lists them. */
+export interface KeyShape {
+  readonly key: string;
+  readonly prop: string;
+  readonly description: string;
+  readonly reads?: string;
+  readonly words?: string;
+  readonly map?: string;
+  readonly list: boolean;
+  readonly text?: string;
+  readonly open: boolean;
+  readonly aliases: readonly string[];
+}
+
+export interface MapShape {
+  /** What a person calls such a map: procedure, allergy. */
+  readonly title: string;
+  readonly required: readonly string[];
+  readonly keys: readonly KeyShape[];
+}
+
+export type Shapes = Readonly<Record<string, MapShape>>;
+
+/** A map's keys by every spelling that is accepted, canonical or alias. */
+export interface KeyIndex {
+  readonly shape: MapShape;
+  readonly byName: ReadonlyMap<string, KeyShape>;
+}
+
+/** Looks the shapes up through Maps, so that a key such as `constructor` finds nothing. */
+export function indexShapes(shapes: Shapes): ReadonlyMap<string, KeyIndex> {
+  return new Map(
+    Object.entries(shapes).map(([name, shape]) => [
+      name,
+      {
+        shape,
+        byName: new Map(
+          shape.keys.flatMap((key) => [key.key, ...key.aliases].map((spelling) => [spelling, key])),
+        ),
+      },
+    ]),
+  );
+}

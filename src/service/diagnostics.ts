@@ -1,0 +1,39 @@
+import { checkOf, messageOf } from '../checks/index.ts';
+import type { Judgement } from '../checks/run.ts';
+import type { Severity } from '../note/finding.ts';
+import { Lines, type Position } from '../note/lines.ts';
+
+export interface LineRange {
+  readonly start: Position;
+  readonly end: Position;
+}
+
+/** A finding as an editor shows it: plain data, with lines and characters from 0. */
+export interface Diagnostic {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly range: LineRange;
+  readonly related: readonly { readonly message: string; readonly range: LineRange }[];
+}
+
+/** What an editor shows of a judgement. */
+export function diagnosticsOf(text: string, judgement: Judgement): readonly Diagnostic[] {
+  const lines = new Lines(text);
+  const place = ({ start, end }: { start: number; end: number }): LineRange => ({
+    start: lines.at(start),
+    end: lines.at(end),
+  });
+  return judgement.findings
+    .filter(({ code }) => checkOf(code) !== undefined)
+    .map((finding) => ({
+      code: finding.code,
+      severity: finding.severity,
+      message: messageOf(finding),
+      range: place(finding),
+      related: finding.related.map((related) => ({
+        message: messageOf({ ...related, code: finding.code }),
+        range: place(related),
+      })),
+    }));
+}

@@ -1,0 +1,70 @@
+import assert from 'node:assert/strict';
+import { existsSync, readFileSync } from 'node:fs';
+import { pagePath, renewed } from '../../src/build/pages.ts';
+import { catalogue, messageOf } from '../../src/checks/index.ts';
+import { readPractice } from '../../src/note/read.ts';
+import { tablesOf } from '../../src/practice/tables.ts';
+import { judge } from './tester.ts';
+
+interface Example {
+  readonly text: string;
+  readonly today: string;
+  readonly practice: string | undefined;
+}
+
+/** The examples under a heading: ```yaml blocks, with the day in the fence (`yaml as-of 2026-03-20`); a block `yaml practice` before one belongs to it. */
+function examplesUnder(page: string, heading: 'Bad' | 'Good'): readonly Example[] {
+  const section = page.split(/^## /m).find((part) => part.startsWith(`${heading}\n`)) ?? '';
+  let practice: string | undefined;
+  return [...section.matchAll(/^```yaml(.*)\n([\s\S]*?)^```$/gm)].flatMap(([, info = '', text = '']) => {
+    if (info.trim() === 'practice') {
+      practice = text;
+      return [];
+    }
+    const example = { text, today: /as-of (\S+)/.exec(info)?.[1] ?? '2026-03-02', practice };
+    practice = undefined;
+    return [example];
+  });
+}
+
+const findings = ({ text, today, practice }: Example): ReturnType<typeof judge>['findings'] =>
+  judge(text, practice === undefined ? { today } : { today, tables: tablesOf(readPractice(practice).value) })
+    .findings;
+
+describe('pages of the checks', () => {
+  for (const check of catalogue) {
+    describe(check.code, () => {
+      const path = pagePath(check.code);
+      const page = existsSync(path) ? readFileSync(path, 'utf8') : '';
+
+      it('has a page whose head is that of the check', () => {
+        assert.notEqual(page, '', `${path} is missing`);
+        assert.equal(page, renewed(page, check), 'run npm run generate');
+      });
+
+      it('shows bad examples that it finds', () => {
+        const bad = examplesUnder(page, 'Bad');
+        assert.ok(bad.length > 0, 'no bad example');
+        for (const example of bad)
+          assert.ok(
+            findings(example).some(({ code }) => code === check.code),
+            example.text,
+          );
+      });
+
+      it('shows good examples that it does not find', () => {
+        const good = examplesUnder(page, 'Good');
+        assert.ok(good.length > 0, 'no good example');
+        for (const example of good) {
+          assert.deepEqual(
+            findings(example)
+              .filter(({ code }) => code === check.code)
+              .map(messageOf),
+            [],
+            example.text,
+          );
+        }
+      });
+    });
+  }
+});

@@ -1,0 +1,95 @@
+import assert from 'node:assert/strict';
+import { catalogue, messageOf } from '../../src/checks/index.ts';
+import { runChecks, type Judgement } from '../../src/checks/run.ts';
+import type { Finding, Severity } from '../../src/note/finding.ts';
+import { applyEdits } from '../../src/note/edit.ts';
+import { readNote } from '../../src/note/read.ts';
+import { referenceTables, type Tables } from '../../src/practice/tables.ts';
+
+export interface Setting {
+  /** The day on which the note is judged; 2026-03-02 where nothing is said. */
+  readonly today?: string;
+  readonly tables?: Tables;
+}
+
+export interface Marked {
+  readonly text: string;
+  readonly ranges: readonly { readonly start: number; readonly end: number }[];
+}
+
+/** Takes the marks `⟦` and `⟧` out of a note and answers where they stood. */
+export function unmark(marked: string): Marked {
+  const ranges: { start: number; end: number }[] = [];
+  let text = '';
+  let start = 0;
+  for (const part of marked.split(/(⟦|⟧)/)) {
+    if (part === '⟦') start = text.length;
+    else if (part === '⟧') ranges.push({ start, end: text.length });
+    else text += part;
+  }
+  return { text, ranges };
+}
+
+/** Judges a note by the whole catalogue. */
+export function judge(
+  text: string,
+  { today = '2026-03-02', tables = referenceTables }: Setting = {},
+): Judgement {
+  return runChecks(catalogue, readNote(text), { tables, today });
+}
+
+/** Judges a note by one check alone. */
+export function judgeBy(
+  code: string,
+  text: string,
+  { today = '2026-03-02', tables = referenceTables }: Setting = {},
+): readonly Finding[] {
+  const own = catalogue.filter((check) => check.code === code);
+  assert.equal(own.length, 1, `there is no check ${code}`);
+  return runChecks(own, readNote(text), { tables, today }).findings;
+}
+
+/**
+ * Asserts that one check finds exactly what is marked with ⟦ ⟧, and answers the findings.
+ * With `severity` each of them must have it.
+ */
+export function flags(
+  code: string,
+  marked: string,
+  setting: Setting & { readonly severity?: Severity } = {},
+): readonly Finding[] {
+  const { text, ranges } = unmark(marked);
+  assert.ok(ranges.length > 0, 'the note marks nothing');
+  const findings = judgeBy(code, text, setting);
+  assert.deepEqual(
+    findings.map(({ start, end }) => text.slice(start, end)),
+    ranges.map(({ start, end }) => text.slice(start, end)),
+  );
+  assert.deepEqual(
+    findings.map(({ start, end }) => ({ start, end })),
+    ranges,
+  );
+  for (const finding of findings) {
+    if (setting.severity !== undefined) assert.equal(finding.severity, setting.severity);
+    assert.doesNotMatch(messageOf(finding), /\{\w+\}|undefined|NaN/, 'a message with a hole in it');
+  }
+  return findings;
+}
+
+/** Asserts that one check has nothing to say about a note. */
+export function silent(code: string, text: string, setting: Setting = {}): void {
+  assert.ok(!/[⟦⟧]/.test(text), 'a silent note has no marks');
+  assert.deepEqual(judgeBy(code, text, setting).map(messageOf), []);
+}
+
+/** Applies the fix with a title that contains `title`, and answers the text that results. */
+export function fixed(code: string, text: string, title: string, setting: Setting = {}): string {
+  const check = catalogue.find((one) => one.code === code);
+  const [finding] = judgeBy(code, text, setting);
+  assert.ok(check?.fix !== undefined && finding !== undefined, `${code} finds nothing or has no fix`);
+  const fix = check
+    .fix({ text, tables: setting.tables ?? referenceTables }, finding)
+    .find((one) => one.title.includes(title));
+  assert.ok(fix !== undefined, `no fix is titled ${title}`);
+  return applyEdits(text, fix.edits);
+}
