@@ -2,7 +2,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { catalogue, type Check } from '../checks/index.ts';
-import { citation } from '../reference/sources.ts';
+import { citation } from '../reference/sources/index.ts';
 
 const checks = join(import.meta.dirname, '..', 'checks');
 

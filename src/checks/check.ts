@@ -1,7 +1,8 @@
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Args, Finding, Fix, Problem, Severity } from '../note/finding.ts';
-import type { Note } from '../note/generated/types.ts';
+import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
+import type { SiteReading } from '../note/site.ts';
 import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
@@ -16,6 +17,8 @@ export interface Subject {
   readonly today: IsoDate | undefined;
   /** The dose of the visit, worked out once. */
   readonly dose: DoseJudgement;
+  /** What the words of a procedure's site say, worked out once. */
+  readonly siteOf: (procedure: Procedure) => SiteReading | undefined;
   /** What reading and the schema noticed under a code. */
   readonly problems: (code: string) => readonly Problem[];
 }

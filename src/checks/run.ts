@@ -2,6 +2,7 @@ import { judgeDose, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
+import { readSite, type SiteReading } from '../note/site.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { shapeProblems } from '../schema/validate.ts';
@@ -39,6 +40,7 @@ function subjectOf(source: Source<Note>, context: Context): Subject {
     if (same === undefined) byCode.set(problem.code, [problem]);
     else same.push(problem);
   }
+  const sites = new Map<string, SiteReading | undefined>();
   let dose: DoseJudgement | undefined;
   return {
     note,
@@ -46,6 +48,12 @@ function subjectOf(source: Source<Note>, context: Context): Subject {
     ...context,
     get dose() {
       return (dose ??= judgeDose(note, context.tables));
+    },
+    siteOf(procedure) {
+      const text = procedure.site?.value;
+      if (text === undefined) return undefined;
+      if (!sites.has(text)) sites.set(text, readSite(text, context.tables.sites));
+      return sites.get(text);
     },
     problems: (code) => byCode.get(code) ?? [],
   };

@@ -1,7 +1,8 @@
 import type { Note } from '../note/generated/types.ts';
 import type { Range } from '../note/tree.ts';
 import type { Tables } from '../practice/tables.ts';
-import type { AgentRow, LimitRow } from '../reference/types.ts';
+import type { AgentRow } from '../reference/agents.ts';
+import type { LimitRow } from '../reference/limits.ts';
 import { isOver } from './arithmetic.ts';
 
 /** One injection in mg of the drug that was drawn. */
@@ -27,13 +28,40 @@ export interface AgentDose {
   readonly given: readonly Given[];
 }
 
+/** What may still be given of a product that was used, or that the practice would reach for. */
+export interface Left {
+  readonly product: string;
+  readonly mg: number;
+  /** Rounded down to 0.1 mL. */
+  readonly ml: number;
+}
+
+/** One step of the sum, in the words that a hover or a summary shows. */
+export interface Step {
+  readonly text: string;
+  /** Key of the table of sources. */
+  readonly source?: string;
+}
+
+/** A published limit below or beside the ceiling that this dose passes. */
+export interface Advisory {
+  readonly limit: LimitRow;
+  readonly maxMg: number;
+  readonly mg: number;
+}
+
 export interface DoseJudgement {
   readonly judged: boolean;
   /** Sum of the agents' fractions of their own limits; null where it can't be judged. */
   readonly fraction: number | null;
+  /** Why it can't be judged, or not in full. */
   readonly why: string | undefined;
   readonly epinephrineMicrograms: number;
   readonly agents: readonly AgentDose[];
+  readonly left: readonly Left[];
+  readonly advisories: readonly Advisory[];
+  /** The whole sum, in order, so that every number can be followed. */
+  readonly steps: readonly Step[];
 }
 
 /** Judges the anesthetic of a whole visit. */
@@ -59,7 +87,16 @@ export function judgeDose(note: Note, tables: Tables): DoseJudgement {
   });
   const kg = note.patient?.weight?.value?.amount;
   if (kg === undefined)
-    return { judged: false, fraction: null, why: 'no weight', epinephrineMicrograms: 0, agents: [] };
+    return {
+      judged: false,
+      fraction: null,
+      why: 'no weight',
+      epinephrineMicrograms: 0,
+      agents: [],
+      left: [],
+      advisories: [],
+      steps: [],
+    };
   const agents = tables.limits.flatMap((limit): AgentDose[] => {
     const own = given.filter(
       (one) => one.agent.name === limit.agent && one.withEpinephrine === limit.epinephrine,
@@ -89,6 +126,9 @@ export function judgeDose(note: Note, tables: Tables): DoseJudgement {
     why: undefined,
     epinephrineMicrograms: 0,
     agents,
+    left: [],
+    advisories: [],
+    steps: [],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Args, Problem } from './finding.ts';
 import type { Leaf, OpenEntry } from './leaf.ts';
-import { readers, type Remark } from './readers.ts';
+import { readers } from './readers.ts';
+import type { Remark } from './reading.ts';
 import type { KeyIndex, KeyShape } from './shape.ts';
 import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree.ts';
 

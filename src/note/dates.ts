@@ -1,5 +1,5 @@
 import { isValid, parseISO } from 'date-fns';
-import type { Reading } from './readers.ts';
+import type { Reading } from './reading.ts';
 import type { Moment } from './values.ts';
 
 /** Reads YYYY-MM-DD, with HH:MM behind it if wanted. */

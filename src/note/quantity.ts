@@ -1,4 +1,4 @@
-import type { Reading } from './readers.ts';
+import type { Reading } from './reading.ts';
 import type { Quantity, Unit } from './values.ts';
 
 interface UnitRow {

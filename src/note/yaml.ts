@@ -31,7 +31,7 @@ export function parseYaml(text: string): Parsed {
 }
 
 function nodeOf(node: unknown, source: string): Node {
-  if (isMap(node)) return mapOf(node.items as Pair[], node.flow === true, node.range, source);
+  if (isMap(node)) return mapOf(node.items, node.flow === true, node.range, source);
   if (isSeq(node)) {
     const [start, end] = rangeOf(node.range);
     return {

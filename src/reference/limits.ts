@@ -1,4 +1,23 @@
-import type { LimitRow } from './types.ts';
+import type { Sourced } from './types.ts';
+
+/** For whom a limit holds. Ages in months, the upper bound not included. */
+export interface Population {
+  readonly text: string;
+  readonly fromMonths?: number;
+  readonly belowMonths?: number;
+}
+
+/** One published limit: of one authority, for one agent, with or without epinephrine, for one population. */
+export interface LimitRow extends Sourced {
+  readonly agent: string;
+  readonly epinephrine: boolean;
+  readonly authority: string;
+  readonly population: Population;
+  readonly mgPerKg?: number;
+  readonly capMg?: number;
+  /** Date of the stored copy that was read, YYYY or YYYY-MM-DD. */
+  readonly asOf: string;
+}
 
 const adults = { text: 'adults' };
 

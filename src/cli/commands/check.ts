@@ -6,7 +6,7 @@ import { notePaths, readText } from '../files.ts';
 import { jsonReport } from '../report/json.ts';
 import { textReport } from '../report/text.ts';
 import type { Checked } from '../report/checked.ts';
-import type { Command } from './index.ts';
+import type { Command } from './command.ts';
 
 export const check: Command = {
   usage: 'wheal check PATH… [--format text|json|sarif] [--as-of DATE]',

@@ -1,0 +1,5 @@
+import type { WordRow } from './types.ts';
+
+export type DressingRow = WordRow;
+
+export const dressings: readonly DressingRow[] = [{ name: 'petrolatum', synonyms: [] }];

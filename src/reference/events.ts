@@ -1,0 +1,3 @@
+import type { WordRow } from './types.ts';
+
+export const events: readonly WordRow[] = [{ name: 'bleeding', synonyms: [] }];

@@ -1,0 +1,2 @@
+/** Sources of wound closure and suture removal. */
+export const closureSources = {};

@@ -1,0 +1,2 @@
+/** Sources of allergy, devices, hemostasis and specimens. */
+export const dangerSources = {};

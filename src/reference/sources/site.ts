@@ -1,0 +1,2 @@
+/** Sources of body sites. */
+export const siteSources = {};
