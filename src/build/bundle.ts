@@ -37,3 +37,10 @@ await build({
   target: 'es2022',
   outfile: 'dist/extension.cjs',
 });
+
+await build({
+  ...shared,
+  entryPoints: ['test/bench/subject.ts'],
+  target: 'node20',
+  outfile: 'dist/bench-subject.cjs',
+});

@@ -1,30 +1,36 @@
 /** Measures in one run, as ratios, so that machines and other load matter little. `--json` prints the rows alone. */
-import { parseDocument } from 'yaml';
-import { check } from '../../src/checks/index.ts';
-import { readNote } from '../../src/note/read.ts';
-import { referenceTables } from '../../src/practice/tables.ts';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { coldStart } from './cold.ts';
+import { compare, type Row } from './measure.ts';
+import { faultyNote, noteOf } from './notes.ts';
+import type * as Subject from './subject.ts';
 
-const rounds = 60;
-const text = 'visit: 2026-03-02\npatient: {id: C-1, weight: 62 kg}\n';
+const root = join(import.meta.dirname, '..', '..');
+const { parseDocument, check, readNote, referenceTables } = createRequire(import.meta.url)(
+  join(root, 'dist', 'bench-subject.cjs'),
+) as typeof Subject;
 
-const time = (action: () => unknown): number => {
-  const start = process.hrtime.bigint();
-  action();
-  return Number(process.hrtime.bigint() - start);
-};
-const median = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1] ?? NaN;
+const parse = (text: string): unknown => parseDocument(text);
+const whole = (text: string): unknown =>
+  check(readNote(text), { tables: referenceTables, today: '2026-04-30' });
 
-const parse: number[] = [];
-const whole: number[] = [];
-for (let round = -rounds; round < rounds; round++) {
-  const fresh = `${text}# ${round}\n`;
-  const a = time(() => parseDocument(fresh));
-  const b = time(() => check(readNote(fresh), { tables: referenceTables, today: undefined }));
-  if (round < 0) continue;
-  parse.push(a);
-  whole.push(b);
-}
-const rows = [
-  { name: 'whole check to parse', ratio: median(whole) / median(parse), goal: 1.3, better: 'lower' },
+const faulty = faultyNote();
+const found = check(readNote(faulty), { tables: referenceTables, today: '2026-04-30' }).findings.length;
+
+const rows: readonly Row[] = [
+  compare('whole check to parse, note of 60 rows', 1.3, noteOf(60), whole, parse, 400),
+  compare('whole check to parse, file of 2,000 rows', 1.3, noteOf(2000), whole, parse, 40),
+  compare(`whole check to parse, note with ${found} findings`, 1.3, faulty, whole, parse, 400),
+  coldStart(join(root, 'dist', 'wheal.cjs'), noteOf(60)),
 ];
-console.log(process.argv.includes('--json') ? JSON.stringify({ rows }) : rows);
+
+if (process.argv.includes('--json')) console.log(JSON.stringify({ rows }));
+else {
+  for (const { name, ratio, goal, better, spread } of rows) {
+    const kept = better === 'lower' ? ratio <= goal : ratio >= goal;
+    console.log(
+      `${kept ? 'kept  ' : 'MISSED'}  ${ratio.toFixed(2)} (goal ${better === 'lower' ? '<=' : '>='} ${goal}, middle half ${spread.join('-')})  ${name}`,
+    );
+  }
+}

@@ -1,0 +1,59 @@
+/** One ratio with the goal that it should keep. */
+export interface Row {
+  readonly name: string;
+  readonly ratio: number;
+  readonly goal: number;
+  readonly better: 'lower' | 'higher';
+  /** The middle half of the rounds, as ratios. */
+  readonly spread: readonly [number, number];
+}
+
+const milliseconds = (action: () => unknown): number => {
+  const start = process.hrtime.bigint();
+  action();
+  return Number(process.hrtime.bigint() - start) / 1e6;
+};
+
+const quantile = (sorted: readonly number[], part: number): number =>
+  sorted[Math.floor((sorted.length - 1) * part)] ?? NaN;
+
+/**
+ * Times two actions in turn, each time on a text that neither has seen, and compares their medians.
+ * @param rounds measured rounds; a quarter as many run before to warm up
+ */
+export function compare(
+  name: string,
+  goal: number,
+  text: string,
+  measured: (text: string) => unknown,
+  base: (text: string) => unknown,
+  rounds = 120,
+): Row {
+  const ours: number[] = [];
+  const theirs: number[] = [];
+  for (let round = -Math.ceil(rounds / 2); round < rounds; round++) {
+    const fresh = `${text}# round ${round} of ${name}\n`;
+    // Which of the two goes first changes, so that neither always meets a warm or a full memory.
+    const first = round % 2 === 0;
+    const a = first ? milliseconds(() => measured(fresh)) : undefined;
+    const b = milliseconds(() => base(fresh));
+    const c = a ?? milliseconds(() => measured(fresh));
+    if (round < 0) continue;
+    ours.push(c);
+    theirs.push(b);
+  }
+  const middle = quantile(
+    [...theirs].sort((x, y) => x - y),
+    0.5,
+  );
+  const sorted = [...ours].sort((x, y) => x - y).map((value) => value / middle);
+  return {
+    name,
+    ratio: round3(quantile(sorted, 0.5)),
+    goal,
+    better: 'lower',
+    spread: [round3(quantile(sorted, 0.25)), round3(quantile(sorted, 0.75))],
+  };
+}
+
+export const round3 = (value: number): number => Math.round(value * 1000) / 1000;

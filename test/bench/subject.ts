@@ -1,0 +1,5 @@
+/** What the bench measures, bundled once, so that both sides use the same copy of the parser. */
+export { parseDocument } from 'yaml';
+export { check } from '../../src/checks/index.ts';
+export { readNote } from '../../src/note/read.ts';
+export { referenceTables } from '../../src/practice/tables.ts';
