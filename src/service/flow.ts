@@ -1,0 +1,61 @@
+/** What stands open at the end of a piece of flow style: one frame for each open bracket, the innermost last. */
+export interface FlowFrame {
+  readonly kind: 'map' | 'list';
+  /** Keys that have been written in this map. */
+  readonly keys: readonly string[];
+  /** The key whose value is being written. */
+  readonly key: string | undefined;
+  /** Offset in the text at which the word being written begins. */
+  readonly wordStart: number;
+}
+
+interface Open {
+  kind: 'map' | 'list';
+  keys: string[];
+  key: string | undefined;
+  wordStart: number;
+}
+
+/** Follows brackets, commas and colons outside of quotes up to the end of `text`. Undefined inside a quoted text. */
+export function flowFrames(text: string): readonly FlowFrame[] | undefined {
+  const stack: Open[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const letter = text[at] ?? '';
+    const top = stack.at(-1);
+    if (
+      (letter === '"' || letter === "'") &&
+      top !== undefined &&
+      text.slice(top.wordStart, at).trim() === ''
+    ) {
+      const close = text.indexOf(letter, at + 1);
+      if (close < 0) return undefined;
+      at = close + 1;
+      continue;
+    }
+    step(stack, text, at, letter);
+    at += 1;
+  }
+  return stack;
+}
+
+function step(stack: Open[], text: string, at: number, letter: string): void {
+  const top = stack.at(-1);
+  if (letter === '{' || letter === '[') {
+    stack.push({ kind: letter === '{' ? 'map' : 'list', keys: [], key: undefined, wordStart: at + 1 });
+  } else if (letter === '}' || letter === ']') {
+    stack.pop();
+  } else if (letter === ',' && top !== undefined) {
+    top.key = undefined;
+    top.wordStart = at + 1;
+  } else if (
+    letter === ':' &&
+    top?.kind === 'map' &&
+    top.key === undefined &&
+    /^(\s|$)/.test(text.slice(at + 1, at + 2))
+  ) {
+    top.key = text.slice(top.wordStart, at).trim();
+    top.keys.push(top.key);
+    top.wordStart = at + 1;
+  }
+}
