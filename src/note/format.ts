@@ -1,0 +1,32 @@
+import type { Dilution, Quantity } from './values.ts';
+
+/** Significant digits that are shown at most: what lies behind them is noise of binary arithmetic. */
+const shownDigits = 12;
+
+/**
+ * A number as people write doses: a zero before the point, none at the end, no noise of binary arithmetic, no
+ * exponent. With `decimals` it is rounded to so many places; round a permitted amount down before (`floorTo`).
+ */
+export function formatNumber(value: number, decimals?: number): string {
+  const clean = Number(value.toPrecision(shownDigits));
+  const shown = decimals === undefined ? clean : Number(clean.toFixed(decimals));
+  const text = String(shown);
+  if (!text.includes('e')) return text;
+  return Math.abs(shown) < 1 ? shown.toFixed(20).replace(/0+$/, '') : BigInt(shown).toString();
+}
+
+/** An amount in the base unit of its kind: `62.14 kg`. */
+export function formatQuantity(quantity: Pick<Quantity, 'amount' | 'unit'>, decimals?: number): string {
+  return `${formatNumber(quantity.amount, decimals)} ${quantity.unit}`;
+}
+
+/** A whole number with commas between its thousands: `100,000`. */
+export function formatThousands(value: number): string {
+  return formatNumber(value).replace(/\B(?=(\d{3})+$)/g, ',');
+}
+
+/** Epinephrine as it was meant: `1:100,000`, `10 µg/mL`, `none`. */
+export function formatDilution({ microgramsPerMl, ratio }: Dilution): string {
+  if (ratio !== undefined) return `1:${formatThousands(ratio)}`;
+  return microgramsPerMl === 0 ? 'none' : `${formatNumber(microgramsPerMl)} µg/mL`;
+}
