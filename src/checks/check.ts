@@ -21,6 +21,8 @@ export interface Subject {
   readonly siteOf: (procedure: Procedure) => SiteReading | undefined;
   /** What reading and the schema noticed under a code. */
   readonly problems: (code: string) => readonly Problem[];
+  /** The codes of every check that there is. */
+  readonly codes: readonly string[];
 }
 
 /** A finding as a check reports it; the rest is filled in from the check. */

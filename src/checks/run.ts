@@ -6,11 +6,21 @@ import { readSite, type SiteReading } from '../note/site.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { shapeProblems } from '../schema/validate.ts';
+import { acceptancesOf, withAcceptance } from './acceptance.ts';
 import type { Check, Report, Subject } from './check.ts';
+import { familyOf, isFixed, refusals } from './danger.ts';
+import { checkFailed, moreFindings } from './record/not-whole.ts';
 
 export interface Context {
   readonly tables: Tables;
   readonly today: IsoDate | undefined;
+}
+
+/** A fault in Wheal itself that stopped a check. */
+export interface Failure {
+  /** Code of the check, or the work that several checks ask for. */
+  readonly check: string;
+  readonly error: unknown;
 }
 
 export interface Judgement {
@@ -18,28 +28,102 @@ export interface Judgement {
   readonly findings: readonly Finding[];
   /** Null only where the note can't be read. */
   readonly dose: DoseJudgement | null;
+  /** What stopped a check; each is a finding too, without the technical words. */
+  readonly failures: readonly Failure[];
 }
+
+/** As many findings of one note as anybody reads. */
+export const maxFindings = 500;
 
 /** Runs checks over a note that was read. Never throws. */
 export function runChecks(catalogue: readonly Check[], source: Source<Note>, context: Context): Judgement {
-  const subject = subjectOf(source, context);
-  const findings = catalogue.flatMap((check) =>
-    Array.from(check.find(subject), (report) => findingOf(check, report)),
-  );
-  findings.sort((a, b) => a.start - b.start || a.end - b.end);
-  return { findings, dose: source.value === null ? null : subject.dose };
+  const failures: Failure[] = [];
+  const problems = attempt('shape', [], failures, () => shapeProblems(source));
+  const byCode = grouped([...source.problems, ...problems]);
+  const subject = subjectOf(source, byCode, context, catalogue);
+  const refused = source.value === null || [...refusals].some((code) => byCode.has(code));
+  const found = reports(refused ? stillAsked(catalogue, byCode) : catalogue, subject, failures);
+  const dose = refused ? null : attempt('dose', notJudged, failures, () => subject.dose);
+  const severities = context.tables.severities;
+  const acceptances = refused ? [] : attempt('accepted', [], failures, () => acceptancesOf(subject.note));
+  const findings = found.flatMap((finding) => {
+    const graded = severities.size === 0 ? finding : withSeverity(finding, severities.get(finding.code));
+    if (graded === undefined) return [];
+    return acceptances.length === 0 ? [graded] : [withAcceptance(graded, acceptances)];
+  });
+  for (const { check } of failures)
+    findings.push(findingOf(checkFailed, { at: { start: 0, end: 0 }, args: { check } }));
+  return { findings: capped(findings.sort(inOrder)), dose, failures };
+}
+
+/** What a severity of the practice makes of a finding: undefined where the practice has turned it off. */
+export function withSeverity(finding: Finding, wanted: Severity | 'off' | undefined): Finding | undefined {
+  if (wanted === undefined || isFixed(finding)) return finding;
+  return wanted === 'off' ? undefined : { ...finding, severity: wanted };
 }
 
 const emptyNote: Note = { start: 0, end: 0, head: { start: 0, end: 0 }, keys: new Map(), path: [] };
 
-function subjectOf(source: Source<Note>, context: Context): Subject {
-  const note = source.value ?? emptyNote;
+const notJudged: DoseJudgement = {
+  judged: false,
+  fraction: null,
+  why: 'a fault in Wheal stopped the sum',
+  epinephrineMicrograms: 0,
+  agents: [],
+  left: [],
+  advisories: [],
+  steps: [],
+};
+
+const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
+
+const inOrder = (a: Finding, b: Finding): number => a.start - b.start || a.end - b.end;
+
+function attempt<T>(check: string, otherwise: T, failures: Failure[], work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    failures.push({ check, error });
+    return otherwise;
+  }
+}
+
+function grouped(problems: readonly Problem[]): ReadonlyMap<string, readonly Problem[]> {
   const byCode = new Map<string, Problem[]>();
-  for (const problem of [...source.problems, ...shapeProblems(source)]) {
+  for (const problem of problems) {
     const same = byCode.get(problem.code);
     if (same === undefined) byCode.set(problem.code, [problem]);
     else same.push(problem);
   }
+  return byCode;
+}
+
+/** The checks that still have something to say about a file that is no note: why, or else how it is written. */
+function stillAsked(
+  catalogue: readonly Check[],
+  byCode: ReadonlyMap<string, readonly Problem[]>,
+): readonly Check[] {
+  const reasons = catalogue.filter(({ code }) => refusals.has(code) && byCode.has(code));
+  return reasons.length > 0 ? reasons : catalogue.filter(({ code }) => /^(yaml|shape)$/.test(familyOf(code)));
+}
+
+function reports(checks: readonly Check[], subject: Subject, failures: Failure[]): Finding[] {
+  const found: Finding[] = [];
+  for (const check of checks) {
+    attempt(check.code, undefined, failures, () => {
+      for (const report of check.find(subject)) found.push(findingOf(check, report));
+    });
+  }
+  return found;
+}
+
+function subjectOf(
+  source: Source<Note>,
+  byCode: ReadonlyMap<string, readonly Problem[]>,
+  context: Context,
+  catalogue: readonly Check[],
+): Subject {
+  const note = source.value ?? emptyNote;
   const sites = new Map<string, SiteReading | undefined>();
   let dose: DoseJudgement | undefined;
   return {
@@ -56,10 +140,14 @@ function subjectOf(source: Source<Note>, context: Context): Subject {
       return sites.get(text);
     },
     problems: (code) => byCode.get(code) ?? [],
+    get codes() {
+      return catalogue.map(({ code }) => code);
+    },
   };
 }
 
-function findingOf(check: Check, report: Report): Finding {
+/** A check's report as a finding. */
+export function findingOf(check: Check, report: Report): Finding {
   const severity: Severity = report.severity ?? check.severity;
   return {
     code: check.code,
@@ -71,4 +159,15 @@ function findingOf(check: Check, report: Report): Finding {
     related: report.related ?? [],
     ...(report.data === undefined ? {} : { data: report.data }),
   };
+}
+
+/** The gravest findings where there are too many, and one that says how many more; as grave as the gravest left out. */
+function capped(findings: readonly Finding[]): readonly Finding[] {
+  if (findings.length <= maxFindings) return findings;
+  const byGravity = [...findings].sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+  const shown = byGravity.slice(0, maxFindings).sort(inOrder);
+  const more = findings.length - maxFindings;
+  const severity = byGravity[maxFindings]!.severity;
+  const at = { start: 0, end: 0 };
+  return [findingOf(moreFindings, { at, severity, args: { shown: maxFindings, more } }), ...shown];
 }

@@ -1,0 +1,28 @@
+import type { Check } from '../check.ts';
+
+/** What the runner itself reports; no check finds these. */
+export const checkFailed: Check = {
+  code: 'record/check-failed',
+  severity: 'error',
+  title: 'A check could not be finished',
+  why: 'A fault in Wheal stopped one check. What that check looks for was not looked at in this note, so its silence says nothing.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'The check {check} could not be finished on this note, by a fault in Wheal. Look at what it covers by hand, and report the fault.',
+  },
+  find: () => [],
+};
+
+export const moreFindings: Check = {
+  code: 'record/more-findings',
+  severity: 'warning',
+  title: 'More findings than are shown',
+  why: 'A note with hundreds of findings is shown with the gravest of them only. The rest appear when those are mended.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'The {shown} gravest findings are shown; {more} more are not. Mend these, and the others will show.',
+  },
+  find: () => [],
+};
+
+export const checks: readonly Check[] = [checkFailed, moreFindings];
