@@ -1,6 +1,8 @@
 import type { KeyIndex, KeyShape } from '../note/shape.ts';
 import { flowFrames, type FlowFrame } from './flow.ts';
-import { commentAt, isIdle, tokensOf, type RowToken } from './rows.ts';
+import { frameAt, type Frame } from './frames.ts';
+import { follow, keysOf, type Followed, type Shapes } from './key-path.ts';
+import { commentAt, tokensOf, type RowToken } from './rows.ts';
 
 /** What could be typed at a place of a note. */
 export interface Cursor {
@@ -23,14 +25,6 @@ export interface Cursor {
   readonly typed: string;
   readonly start: number;
   readonly end: number;
-}
-
-type Shapes = ReadonlyMap<string, KeyIndex>;
-
-/** A key or dash above, inside of which the place lies. */
-interface Ancestor {
-  readonly row: number;
-  readonly token: RowToken;
 }
 
 interface Line {
@@ -78,17 +72,13 @@ function blockCursor(line: Line, shapes: Shapes, root: string): Cursor {
   const key = tokens.find((token) => token.kind === 'key' && token.valueColumn <= line.column);
   if (key !== undefined) return blockValue(line, key, shapes, root);
   const dash = tokens.filter(({ kind }) => kind === 'dash').at(-1);
-  const wordColumn = dash?.valueColumn ?? /^ */.exec(line.text.slice(0, line.column))?.[0].length ?? 0;
-  return blockKey(line, Math.min(wordColumn, line.column), dash, shapes, root);
+  const indent = /^ */.exec(line.text.slice(0, line.column))?.[0].length ?? 0;
+  return blockKey(line, Math.min(dash?.valueColumn ?? indent, line.column), dash, shapes, root);
 }
 
 function blockValue(line: Line, key: RowToken, shapes: Shapes, root: string): Cursor {
-  const { parents } = ancestorsOf(line, key.column, 'key');
-  const found = follow(
-    [...parents.flatMap(({ token }) => (token.kind === 'key' ? [token.key] : [])), key.key],
-    shapes,
-    root,
-  );
+  const { parents } = frameAt(line.rows, line.row, key.column);
+  const found = follow([...keysOf(parents), key.key], shapes, root);
   const comment = commentAt(line.text);
   const valueEnd = (comment < 0 ? line.text : line.text.slice(0, comment)).trimEnd().length;
   return {
@@ -111,15 +101,10 @@ function blockKey(
   shapes: Shapes,
   root: string,
 ): Cursor {
-  const { parents, column } = ancestorsOf(line, wordColumn, 'key');
-  const parent = parents.at(-1);
-  const found = follow(
-    parents.flatMap(({ token }) => (token.kind === 'key' ? [token.key] : [])),
-    shapes,
-    root,
-  );
+  const frame = frameAt(line.rows, line.row, wordColumn);
+  const found = follow(keysOf(frame.parents), shapes, root);
   const word = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
-  const common = {
+  const common: Cursor = {
     ...nowhere(line.start + line.column),
     path: found.path,
     typed: line.text.slice(wordColumn, line.column),
@@ -127,116 +112,36 @@ function blockKey(
     end: line.start + line.column + word.length,
   };
   // A list of words, or a value on the row below its key.
-  if (found.key !== undefined && found.inner === undefined) {
-    return { ...common, place: 'value', map: found.map, key: found.key, column: wordColumn };
+  if (found.inner === undefined) {
+    return found.key === undefined
+      ? common
+      : { ...common, place: 'value', map: found.map, key: found.key, column: wordColumn };
   }
-  if (found.inner === undefined) return common;
-  const children = childrenOf(line, parent);
-  const needsDash =
-    parent?.token.kind === 'key' && found.key?.list === true && !children.some(({ kind }) => kind === 'key');
-  const own = children.find(({ kind }) => kind === (needsDash ? 'dash' : 'key'))?.column;
-  const start =
-    dash === undefined && line.text.slice(0, wordColumn).trim() === '' ? line.start : common.start;
+  // On a row of its own the indentation is replaced too, so that it can be put right.
+  const start = dash === undefined ? line.start : common.start;
+  const lead = needsDash(frame, found) ? '- ' : '';
   return {
     ...common,
     start,
-    typed: line.text.slice(start - line.start, line.column).trimStart(),
     place: 'key',
     map: found.inner,
     key: found.key,
-    present: new Set(
-      children.flatMap((token) =>
-        token.kind === 'key' ? [found.inner?.byName.get(token.key)?.key ?? token.key] : [],
-      ),
-    ),
-    column:
-      dash?.valueColumn ?? own ?? (parent === undefined ? 0 : Math.max(column, parent.token.column + 2)),
-    lead: needsDash ? '- ' : '',
+    present: presentIn(frame, found.inner),
+    column: dash?.valueColumn ?? columnIn(frame, lead === '' ? 'key' : 'dash'),
+    lead,
   };
 }
 
-/** The keys and dashes inside of which a token at `column` of the caret's row lies, outermost first. */
-function ancestorsOf(
-  line: Line,
-  column: number,
-  kind: RowToken['kind'],
-): { parents: readonly Ancestor[]; column: number } {
-  const parents: Ancestor[] = [];
-  let at = column;
-  let of = kind;
-  let own = column;
-  for (let row = line.row; row >= 0; row--) {
-    const text = line.rows[row] ?? '';
-    if (row !== line.row && isIdle(text)) continue;
-    const tokens = tokensOf(text).filter((token) => row !== line.row || token.column < column);
-    for (const token of [...tokens].reverse()) {
-      const outer = token.column < at || (token.kind === 'key' && of === 'dash' && token.column === at);
-      if (!outer) continue;
-      if (token.kind === 'key' && token.hasValue) {
-        // What stands deeper than a key that has its value already belongs beside that key.
-        if (parents.length === 0) own = token.column;
-        at = token.column;
-        of = 'key';
-        continue;
-      }
-      parents.unshift({ row, token });
-      at = token.column;
-      of = token.kind;
-    }
-    if (at === 0 && of === 'key' && parents.length > 0) break;
-  }
-  return { parents, column: own };
-}
+/** Whether a key can only follow a dash here: directly below the key of a list that is not written as one map. */
+const needsDash = ({ token, children }: Frame, found: Followed): boolean =>
+  token?.kind === 'key' && found.key?.list === true && !children.some(({ kind }) => kind === 'key');
 
-/** The dashes or keys directly inside an ancestor (or the root), but for the caret's row. */
-function childrenOf(line: Line, parent: Ancestor | undefined): readonly RowToken[] {
-  const outer = parent?.token.column ?? -1;
-  const first = parent?.row ?? 0;
-  const children: RowToken[] = [];
-  let column: number | undefined;
-  for (let row = first; row < line.rows.length; row++) {
-    const text = line.rows[row] ?? '';
-    if (row === line.row || isIdle(text)) continue;
-    const tokens = tokensOf(text).filter(
-      (token) => row !== first || parent === undefined || token.column > outer,
-    );
-    const leading = tokens[0];
-    if (leading === undefined) continue;
-    const dashBesideKey = parent?.token.kind === 'key' && leading.kind === 'dash' && leading.column === outer;
-    if (row !== first && leading.column <= outer && !dashBesideKey) break;
-    column ??= leading.column;
-    const child = tokens.find((token) => token.column === column);
-    if (child !== undefined) children.push(child);
-  }
-  return children;
-}
+const presentIn = ({ children }: Frame, map: KeyIndex): ReadonlySet<string> =>
+  new Set(children.flatMap(({ kind, key }) => (kind === 'key' ? [map.byName.get(key)?.key ?? key] : [])));
 
-interface Followed {
-  readonly path: readonly string[];
-  /** The map that holds the last key. */
-  readonly map: KeyIndex | undefined;
-  /** The last key, undefined at the root or where a key is unknown. */
-  readonly key: KeyShape | undefined;
-  /** The map that the last key opens; the root where the path is empty. */
-  readonly inner: KeyIndex | undefined;
-}
-
-/** Follows keys from the root; each may be written in any accepted spelling. */
-function follow(keys: readonly string[], shapes: Shapes, root: string): Followed {
-  let followed: Followed = { path: [], map: undefined, key: undefined, inner: shapes.get(root) };
-  for (const typed of keys) {
-    const key = followed.inner?.byName.get(typed);
-    if (key === undefined)
-      return { path: [...followed.path, typed], map: followed.inner, key: undefined, inner: undefined };
-    followed = {
-      path: [...followed.path, key.key],
-      map: followed.inner,
-      key,
-      inner: key.map === undefined ? undefined : shapes.get(key.map),
-    };
-  }
-  return followed;
-}
+/** The column of what stands in a frame already, or the usual one. */
+const columnIn = ({ token, children }: Frame, kind: RowToken['kind']): number =>
+  children.find((child) => child.kind === kind)?.column ?? (token === undefined ? 0 : token.column + 2);
 
 /** The place inside an open bracket that began on this row or a few rows above. */
 function flowCursor(line: Line, shapes: Shapes, root: string): Cursor | undefined {
@@ -253,47 +158,52 @@ function flowCursor(line: Line, shapes: Shapes, root: string): Cursor | undefine
   if (frames === undefined) return nowhere(line.start + line.column);
   const frame = frames.at(-1);
   if (frame === undefined) return undefined;
-  const { parents } = ancestorsOf({ ...line, row, text: line.rows[row] ?? '' }, token.column, token.kind);
-  const block = [...parents.map((parent) => parent.token), token].flatMap(({ kind, key }) =>
-    kind === 'key' ? [key] : [],
-  );
-  return flowPlace(
-    line,
-    typed,
-    frame,
-    follow([...block, ...frames.flatMap(({ key }) => (key === undefined ? [] : [key]))], shapes, root),
-    shapes,
-  );
+  const block = keysOf([...frameAt(line.rows, row, token.column).parents, token]);
+  const inside = frames.flatMap(({ key }) => (key === undefined ? [] : [key]));
+  const found = follow([...block, ...inside], shapes, root);
+  const word = typed.slice(frame.wordStart).trimStart();
+  return frame.kind === 'map' && frame.key === undefined
+    ? flowKey(line, word, frame, found)
+    : flowValue(line, word, found, shapes);
 }
 
-function flowPlace(line: Line, typed: string, frame: FlowFrame, found: Followed, shapes: Shapes): Cursor {
-  const word = typed.slice(frame.wordStart).trimStart();
+function flowKey(line: Line, typed: string, { keys }: FlowFrame, found: Followed): Cursor {
   const caret = line.start + line.column;
-  const rest = /^[^,}\]\n#]*/.exec(line.text.slice(line.column))?.[0].trimEnd() ?? '';
-  const common = {
+  const rest = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
+  return {
     ...nowhere(caret),
+    place: found.inner === undefined ? 'nowhere' : 'key',
     path: found.path,
+    map: found.inner,
+    key: found.key,
+    present: new Set(keys.map((key) => found.inner?.byName.get(key)?.key ?? key)),
     flow: true,
-    typed: word,
-    start: caret - word.length,
+    typed,
+    start: caret - typed.length,
     end: caret + rest.length,
   };
-  if (frame.kind === 'map' && frame.key === undefined) {
-    const present = frame.keys.map((key) => found.inner?.byName.get(key)?.key ?? key);
-    return {
-      ...common,
-      place: found.inner === undefined ? 'nowhere' : 'key',
-      map: found.inner,
-      key: found.key,
-      present: new Set(present),
-    };
-  }
-  // A bare text in a list of maps stands for one key of the map.
-  const bare =
-    found.key?.text === undefined ? undefined : shapes.get(found.key.map ?? '')?.byName.get(found.key.text);
-  const key = found.inner === undefined ? found.key : (bare ?? found.key);
-  return { ...common, place: key === undefined ? 'nowhere' : 'value', map: found.map, key };
 }
+
+function flowValue(line: Line, typed: string, found: Followed, shapes: Shapes): Cursor {
+  const caret = line.start + line.column;
+  const rest = /^[^,}\]#]*/.exec(line.text.slice(line.column))?.[0].trimEnd() ?? '';
+  const key = found.inner === undefined ? found.key : bareKey(found.key, shapes);
+  return {
+    ...nowhere(caret),
+    place: key === undefined ? 'nowhere' : 'value',
+    path: found.path,
+    map: found.map,
+    key,
+    flow: true,
+    typed,
+    start: caret - typed.length,
+    end: caret + rest.length,
+  };
+}
+
+/** The key that a bare text stands for where a map may stand, or the key itself. */
+const bareKey = (key: KeyShape | undefined, shapes: Shapes): KeyShape | undefined =>
+  (key?.text === undefined ? undefined : shapes.get(key.map ?? '')?.byName.get(key.text)) ?? key;
 
 /** The nearest row at or above the caret whose value opens a bracket that may still be open at the caret. */
 function openingRow(line: Line): { row: number; token: RowToken } | undefined {

@@ -45,17 +45,15 @@ function step(stack: Open[], text: string, at: number, letter: string): void {
     stack.push({ kind: letter === '{' ? 'map' : 'list', keys: [], key: undefined, wordStart: at + 1 });
   } else if (letter === '}' || letter === ']') {
     stack.pop();
-  } else if (letter === ',' && top !== undefined) {
+  } else if (top !== undefined && letter === ',') {
     top.key = undefined;
     top.wordStart = at + 1;
-  } else if (
-    letter === ':' &&
-    top?.kind === 'map' &&
-    top.key === undefined &&
-    /^(\s|$)/.test(text.slice(at + 1, at + 2))
-  ) {
+  } else if (top !== undefined && letter === ':' && endsKey(top, text[at + 1])) {
     top.key = text.slice(top.wordStart, at).trim();
     top.keys.push(top.key);
     top.wordStart = at + 1;
   }
 }
+
+const endsKey = ({ kind, key }: Open, next = ' '): boolean =>
+  kind === 'map' && key === undefined && /\s/.test(next);

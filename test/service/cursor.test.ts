@@ -80,6 +80,8 @@ describe('the place of the caret', () => {
   it('covers the whole word, also right of the caret', () => {
     const { start, end } = at('con|sent: written');
     assert.deepEqual([start, end], [0, 7]);
+    const flow = at('patient: {w|eight: 62 kg}');
+    assert.deepEqual([flow.start, flow.end], [10, 16]);
   });
 
   it('answers every offset of a note without throwing', () => {
