@@ -1,4 +1,6 @@
 import { parseArgs } from 'node:util';
+import { readMoment } from '../note/dates.ts';
+import type { IsoDate } from '../note/values.ts';
 
 /** The command line can't be understood, or names nothing that can be judged: exit code 2 with one line. */
 export class UsageError extends Error {}
@@ -26,7 +28,7 @@ export function readArguments(argv: readonly string[], names: readonly string[])
       ),
     };
   } catch (error) {
-    throw new UsageError(error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error));
+    throw new UsageError(error instanceof Error ? (error.message.split(/\n|\. /)[0] ?? '') : String(error));
   }
 }
 
@@ -41,4 +43,21 @@ export function choice<Word extends string>(
   if (word === undefined)
     throw new UsageError(`--${name} is ${words.join(', ')}; "${value}" is none of them`);
   return word;
+}
+
+/** The value of an option that is a calendar date, or `otherwise` where it isn't given. @throws UsageError */
+export function dateOption({ options }: Arguments, name: string, otherwise: () => IsoDate): IsoDate {
+  const value = options.get(name);
+  if (value === undefined) return otherwise();
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(value) || readMoment(value).value?.date !== value)
+    throw new UsageError(`--${name} is a date such as 2026-03-02; "${value}" is not`);
+  return value;
+}
+
+/** The one path that a command takes. @throws UsageError for none or several */
+export function onlyPath({ paths }: Arguments, command: string): string {
+  const [path, ...others] = paths;
+  if (path === undefined) throw new UsageError(`${command} needs a note`);
+  if (others.length > 0) throw new UsageError(`${command} takes one note, not ${paths.length}`);
+  return path;
 }

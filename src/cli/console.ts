@@ -5,7 +5,10 @@ export interface Console {
   /** Whether colors are wanted: only on a terminal. */
   readonly color: boolean;
   readonly errorIsTerminal: boolean;
-  readonly readInput: () => Promise<Uint8Array>;
+  /** Standard input, of which no more is read than shows that it is longer than `limit` bytes. */
+  readonly readInput: (limit: number) => Promise<Uint8Array>;
+  /** Asks a question that is answered with yes or no; absent where nobody sits at a terminal. */
+  readonly ask?: (question: string) => Promise<boolean>;
   /** Today's local date, YYYY-MM-DD. */
   readonly today: () => string;
   readonly cwd: string;

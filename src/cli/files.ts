@@ -1,33 +1,123 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { basename, join, resolve } from 'node:path';
 import { UsageError } from './arguments.ts';
 
 const suffix = '.wheal.yaml';
+export const practiceName = `practice${suffix}`;
+/** Stands for standard input on the command line and in reports. */
+export const standardInput = '-';
+/** Larger files are no notes and are refused before they are read. */
+export const largest = 512 * 1024;
+
+const skipped = new Set(['node_modules', '.git']);
+
+/** A text, or in plain words why it can't be read. */
+export type Loaded = { readonly text: string } | { readonly fault: string };
+
+export const isPractice = (path: string): boolean => basename(path) === practiceName;
 
 /**
- * The notes that paths mean: a file itself, a folder every note below it, in the order of names.
- * @throws UsageError where there is no such path or no note in it
+ * The files that paths mean, each once: a file itself, a folder every note and practice file below it, in the order
+ * of names. Folders that can't be read are among them, so that they don't pass in silence.
+ * @throws UsageError where there is no such path, or no note in all of them
  */
-export async function notePaths(paths: readonly string[], cwd: string): Promise<readonly string[]> {
-  const found: string[] = [];
+export async function filesOf(paths: readonly string[], cwd: string): Promise<readonly string[]> {
+  const found = new Map<string, string>();
+  const entered = new Set<string>();
+  const named = new Set<string>();
   for (const path of paths) {
-    const info = await stat(resolve(cwd, path)).catch(() => undefined);
-    if (info === undefined) throw new UsageError(`there is no file or folder ${path}`);
-    if (!info.isDirectory()) found.push(path);
-    else {
-      const names = await readdir(resolve(cwd, path), { recursive: true });
-      found.push(
-        ...names
-          .filter((name) => name.endsWith(suffix) && !name.endsWith(`practice${suffix}`))
-          .sort()
-          .map((name) => join(path, name)),
-      );
-    }
+    const full = resolve(cwd, path);
+    if (path === standardInput) found.set(path, path);
+    else if ((await kindOf(full, path)) === 'file' || path.endsWith(suffix)) {
+      found.set(full, path);
+      named.add(path);
+    } else
+      for (const inside of await below(path, cwd, entered)) {
+        const key = resolve(cwd, inside);
+        if (!found.has(key)) found.set(key, inside);
+      }
   }
-  if (found.length === 0) throw new UsageError(`there is no note (*${suffix}) in ${paths.join(', ')}`);
+  const files = [...found.values()];
+  if (files.every((path) => isPractice(path) && !named.has(path)))
+    throw new UsageError(`there is no note (*${suffix}) in ${paths.join(', ')}`);
+  return files;
+}
+
+async function kindOf(full: string, path: string): Promise<'file' | 'folder'> {
+  const info = await stat(full).catch(() => undefined);
+  if (info === undefined) throw new UsageError(`there is no file or folder ${path}`);
+  return info.isDirectory() ? 'folder' : 'file';
+}
+
+/** Follows links, but enters each real folder once. */
+async function below(folder: string, cwd: string, entered: Set<string>): Promise<readonly string[]> {
+  const full = resolve(cwd, folder);
+  const real = await realpath(full).catch(() => full);
+  if (entered.has(real)) return [];
+  entered.add(real);
+  const entries = await readdir(full, { withFileTypes: true }).catch(() => undefined);
+  if (entries === undefined) return [folder];
+  const found: string[] = [];
+  for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    const path = join(folder, entry.name);
+    if (entry.name.endsWith(suffix)) found.push(path);
+    else if (!skipped.has(entry.name) && (entry.isDirectory() || (await isLinkedFolder(entry, cwd, path))))
+      found.push(...(await below(path, cwd, entered)));
+  }
   return found;
 }
 
-export function readText(path: string): Promise<string> {
-  return readFile(path, 'utf8');
+async function isLinkedFolder(
+  entry: { isSymbolicLink(): boolean },
+  cwd: string,
+  path: string,
+): Promise<boolean> {
+  if (!entry.isSymbolicLink()) return false;
+  return await stat(resolve(cwd, path)).then(
+    (info) => info.isDirectory(),
+    () => false,
+  );
+}
+
+/** Reads a file of at most `largest` bytes. Never throws. */
+export async function load(full: string): Promise<Loaded> {
+  try {
+    const info = await stat(full);
+    if (info.isDirectory()) return { fault: 'this is a folder, not a file' };
+    if (!info.isFile()) return { fault: 'this is not an ordinary file; use - to read from standard input' };
+    if (info.size > largest) return tooLarge(info.size);
+    return decoded(await readFile(full));
+  } catch (error) {
+    return { fault: reasonOf(error) };
+  }
+}
+
+/** The text of bytes, if they are text. */
+export function decoded(bytes: Uint8Array): Loaded {
+  if (bytes.length > largest) return tooLarge(bytes.length);
+  if (bytes.includes(0)) return { fault: 'this is a binary file, or its text is not UTF-8' };
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
+  } catch {
+    return { fault: 'its text is not UTF-8' };
+  }
+}
+
+function tooLarge(bytes: number): Loaded {
+  return {
+    fault: `with ${Math.ceil(bytes / 1024)} KiB it is larger than a note can be (${largest / 1024} KiB)`,
+  };
+}
+
+const reasons: ReadonlyMap<string | undefined, string> = new Map([
+  ['EACCES', 'you are not permitted to read it'],
+  ['EPERM', 'you are not permitted to read it'],
+  ['ENOENT', 'it is not there; a link may lead nowhere'],
+  ['ELOOP', 'its links lead in a circle'],
+  ['EISDIR', 'this is a folder, not a file'],
+]);
+
+function reasonOf(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : undefined;
+  return reasons.get(code) ?? `the system says ${code ?? String(error)}`;
 }

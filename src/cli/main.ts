@@ -1,8 +1,8 @@
 import { commands } from './commands/index.ts';
 import { UsageError } from './arguments.ts';
 import type { Console } from './console.ts';
-
-declare const WHEAL_VERSION: string;
+import { plain } from './plain.ts';
+import { version } from './version.ts';
 
 /** Exit codes: nothing wrong enough to be an error, errors found, nothing could be judged. */
 export const exit = { clean: 0, errors: 1, nothing: 2 } as const;
@@ -14,17 +14,17 @@ export const exit = { clean: 0, errors: 1, nothing: 2 } as const;
 export async function main(argv: readonly string[], console: Console): Promise<number> {
   const [name, ...rest] = argv;
   try {
-    if (name === '--version')
-      return said(console, `${typeof WHEAL_VERSION === 'string' ? WHEAL_VERSION : 'development'}\n`);
-    if (name === undefined || name === '--help' || name === 'help') return said(console, help());
+    if (name === '--version') return said(console, `${version}\n`);
+    if (name === undefined) throw new UsageError('nothing to do; try wheal --help');
+    if (name === '--help' || name === 'help') return said(console, help());
     const command = commands.get(name);
     if (command === undefined) throw new UsageError(`there is no command "${name}"; try wheal --help`);
     if (rest.includes('--help')) return said(console, `${command.usage}\n\n${command.about}\n`);
-    if (rest.includes('--version')) return await main(['--version'], console);
+    if (rest.includes('--version')) return said(console, `${version}\n`);
     return await command.run(rest, console);
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
-    console.error(`wheal: ${error.message}\n`);
+    console.error(`wheal: ${plain(error.message)}\n`);
     return exit.nothing;
   }
 }

@@ -1,17 +1,53 @@
-import { buffer } from 'node:stream/consumers';
-import { main } from './main.ts';
+import { exit, main } from './main.ts';
+import type { Console } from './console.ts';
 
 const now = new Date();
 const two = (part: number): string => String(part).padStart(2, '0');
 
-void main(process.argv.slice(2), {
+// Whoever reads the output may have read enough (`| head`); that is no fault to complain about.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(exit.nothing);
+  throw error;
+});
+
+async function readInput(limit: number): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  let length = 0;
+  for await (const chunk of process.stdin as AsyncIterable<Buffer>) {
+    chunks.push(chunk);
+    length += chunk.length;
+    if (length > limit) break;
+  }
+  return Buffer.concat(chunks);
+}
+
+async function ask(question: string): Promise<boolean> {
+  const { createInterface } = await import('node:readline/promises');
+  const lines = createInterface({ input: process.stdin, output: process.stderr });
+  try {
+    return /^y(es)?$/i.test((await lines.question(`${question} [y/N] `)).trim());
+  } finally {
+    lines.close();
+  }
+}
+
+const console: Console = {
   write: (text) => process.stdout.write(text),
   error: (text) => process.stderr.write(text),
-  color: process.stdout.isTTY && process.env['NO_COLOR'] === undefined,
+  color: process.stdout.isTTY && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
   errorIsTerminal: process.stderr.isTTY,
-  readInput: () => buffer(process.stdin),
+  readInput,
+  ...(process.stdin.isTTY && process.stderr.isTTY ? { ask } : {}),
   today: () => `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
   cwd: process.cwd(),
-}).then((code) => {
-  process.exitCode = code;
-});
+};
+
+main(process.argv.slice(2), console).then(
+  (code) => {
+    process.exitCode = code;
+  },
+  (error: unknown) => {
+    process.stderr.write(`wheal: this should not have happened: ${String(error)}\n`);
+    process.exitCode = exit.nothing;
+  },
+);

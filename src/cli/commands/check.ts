@@ -1,12 +1,20 @@
-import { check as judge } from '../../checks/index.ts';
-import { readNote } from '../../note/read.ts';
-import { referenceTables } from '../../practice/tables.ts';
-import { choice, readArguments, UsageError } from '../arguments.ts';
-import { notePaths, readText } from '../files.ts';
+import { resolve } from 'node:path';
+import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
+import { filesOf } from '../files.ts';
+import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
+import { Practices } from '../practices.ts';
+import { Progress } from '../progress.ts';
 import { jsonReport } from '../report/json.ts';
+import type { Report } from '../report/report.ts';
+import { sarifReport } from '../report/sarif.ts';
 import { textReport } from '../report/text.ts';
-import type { Checked } from '../report/checked.ts';
 import type { Command } from './command.ts';
+
+const forms: Readonly<Record<'text' | 'json' | 'sarif', (color: boolean) => Report>> = {
+  text: textReport,
+  json: jsonReport,
+  sarif: sarifReport,
+};
 
 export const check: Command = {
   usage: 'wheal check PATH… [--format text|json|sarif] [--as-of DATE]',
@@ -14,16 +22,41 @@ export const check: Command = {
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'as-of']);
     const format = choice(given, 'format', ['text', 'json', 'sarif']);
+    const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('check needs a path');
-    const today = given.options.get('as-of') ?? console.today();
-    const checked: Checked[] = [];
-    for (const path of await notePaths(given.paths, console.cwd)) {
-      const source = readNote(await readText(path));
-      checked.push({ path, source, judgement: judge(source, { tables: referenceTables, today }) });
+    const paths = await filesOf(given.paths, console.cwd);
+    const practices = new Practices(console.cwd);
+    const progress = new Progress(console, paths.length);
+    const report = forms[format](console.color);
+    let withErrors = 0;
+    const write = (checked: Checked): void => {
+      progress.clear();
+      console.write(report.file(checked));
+      if (hasErrors(checked)) withErrors += 1;
+    };
+    console.write(report.begin());
+    for (const [done, path] of paths.entries()) {
+      progress.at(done);
+      write(await checkFile(path, today, console, practices));
     }
-    console.write(format === 'json' ? jsonReport(checked) : textReport(checked, console.color));
-    return checked.some(({ judgement }) => judgement.findings.some(({ severity }) => severity === 'error'))
-      ? 1
-      : 0;
+    for (const checked of await unnamed(practices, paths, console.cwd)) write(checked);
+    progress.clear();
+    console.write(report.end());
+    return withErrors > 0 ? 1 : 0;
   },
 };
+
+const hasErrors = ({ findings }: Checked): boolean => findings.some(({ severity }) => severity === 'error');
+
+/** Practice files that were laid under notes without being named, where something is wrong with them. */
+async function unnamed(
+  practices: Practices,
+  paths: readonly string[],
+  cwd: string,
+): Promise<readonly Checked[]> {
+  const named = new Set(paths.map((path) => resolve(cwd, path)));
+  return (await practices.used())
+    .filter(({ full }) => !named.has(full))
+    .map((practice) => checkPracticeFile(practice.path, practice))
+    .filter(hasErrors);
+}

@@ -1,4 +1,9 @@
 import { check } from './check.ts';
+import { checks } from './checks.ts';
 import type { Command } from './command.ts';
 
-export const commands: ReadonlyMap<string, Command> = new Map([['check', check]]);
+/** The commands by the name that is typed, in the order of the help. */
+export const commands: ReadonlyMap<string, Command> = new Map([
+  ['check', check],
+  ['checks', checks],
+]);

@@ -1,37 +1,51 @@
-import { checkOf, messageOf } from '../../checks/index.ts';
-import { Lines } from '../../note/lines.ts';
-import type { Checked } from './checked.ts';
+import type { Checked, Reported } from '../judge.ts';
+import type { Report } from './report.ts';
 
-/** The findings and doses of notes as one JSON text. Lines and characters count from 0. */
-export function jsonReport(checked: readonly Checked[]): string {
-  const files = checked.map(({ path, source, judgement }) => {
-    const lines = new Lines(source.text);
-    return {
-      path,
-      findings: judgement.findings.map((finding) => ({
-        code: finding.code,
-        severity: finding.severity,
-        message: messageOf(finding),
-        sources: (checkOf(finding.code)?.sources ?? []).map(({ source: key }) => key),
-        range: { start: lines.at(finding.start), end: lines.at(finding.end) },
+/** The findings and doses of files as one JSON text. Lines and characters count from 0. */
+export function jsonReport(): Report {
+  let first = true;
+  return {
+    begin: () => '{"wheal": 1, "files": [',
+    file(checked) {
+      const lead = first ? '\n' : ',\n';
+      first = false;
+      return `${lead}${JSON.stringify(entryOf(checked), null, 2)}`;
+    },
+    end: () => '\n]}\n',
+  };
+}
+
+function entryOf({ path, kind, practice, findings, dose }: Checked): unknown {
+  return {
+    path,
+    ...(kind === 'practice' ? { kind } : {}),
+    ...(practice === undefined ? {} : { practice }),
+    findings: findings.map(findingOf),
+    dose: dose && {
+      judged: dose.judged,
+      fraction: dose.fraction,
+      epinephrineMicrograms: dose.epinephrineMicrograms,
+      agents: dose.agents.map(({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction }) => ({
+        agent,
+        epinephrine,
+        mg,
+        mgPerKg,
+        limitMg,
+        boundBy,
+        fraction,
       })),
-      dose: judgement.dose && {
-        judged: judgement.dose.judged,
-        fraction: judgement.dose.fraction,
-        epinephrineMicrograms: judgement.dose.epinephrineMicrograms,
-        agents: judgement.dose.agents.map(
-          ({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction }) => ({
-            agent,
-            epinephrine,
-            mg,
-            mgPerKg,
-            limitMg,
-            boundBy,
-            fraction,
-          }),
-        ),
-      },
-    };
-  });
-  return `${JSON.stringify({ wheal: 1, files }, null, 2)}\n`;
+    },
+  };
+}
+
+function findingOf({ code, severity, message, sources, range, related, accepted }: Reported): unknown {
+  return {
+    code,
+    severity,
+    message,
+    sources,
+    range,
+    ...(related.length === 0 ? {} : { related }),
+    ...(accepted === undefined ? {} : { accepted }),
+  };
 }

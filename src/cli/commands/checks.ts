@@ -1,0 +1,52 @@
+import { catalogue, type Check } from '../../checks/index.ts';
+import { citation } from '../../reference/sources/index.ts';
+import { choice, readArguments, UsageError } from '../arguments.ts';
+import type { Command } from './command.ts';
+
+/** How sure a source is, in words. */
+const verification: Readonly<Record<Check['sources'][number]['mark'], string>> = {
+  Q: 'read in the source',
+  Q2: 'read in a secondary page',
+  M: 'from memory',
+  common: 'common practice, no source',
+  format: "a rule of Wheal's note format",
+};
+
+export const checks: Command = {
+  usage: 'wheal checks [--format text|json]',
+  about: 'Lists the catalogue: each check with its severity, what it finds, and its sources.',
+  run(argv, console) {
+    const given = readArguments(argv, ['format']);
+    const format = choice(given, 'format', ['text', 'json']);
+    if (given.paths.length > 0) throw new UsageError('checks takes no path');
+    const sorted = [...catalogue].sort((a, b) => (a.code < b.code ? -1 : 1));
+    console.write(
+      format === 'json'
+        ? jsonOf(sorted)
+        : `${sorted.map(textOf).join('\n')}\n${sorted.length} checks in all.\n`,
+    );
+    return Promise.resolve(0);
+  },
+};
+
+function textOf({ code, severity, title, sources }: Check): string {
+  const rows = sources.map(({ source, mark }) => `    ${citation(source)} (${verification[mark]})\n`);
+  return `${code}  ${severity}\n    ${title}\n${rows.join('')}`;
+}
+
+function jsonOf(sorted: readonly Check[]): string {
+  const rows = sorted.map(({ code, severity, title, why, sources, fix }) => ({
+    code,
+    severity,
+    title,
+    why,
+    fix: fix !== undefined,
+    sources: sources.map(({ source, mark }) => ({
+      source,
+      mark,
+      verification: verification[mark],
+      citation: citation(source),
+    })),
+  }));
+  return `${JSON.stringify({ wheal: 1, checks: rows }, null, 2)}\n`;
+}

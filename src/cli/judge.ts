@@ -1,0 +1,140 @@
+import { resolve } from 'node:path';
+import { check, checkOf, messageOf, type Judgement } from '../checks/index.ts';
+import type { DoseJudgement } from '../dose/judge.ts';
+import type { Finding, Severity } from '../note/finding.ts';
+import type { Note } from '../note/generated/types.ts';
+import { Lines, type Position } from '../note/lines.ts';
+import { readNote, type Source } from '../note/read.ts';
+import type { Range } from '../note/tree.ts';
+import type { IsoDate } from '../note/values.ts';
+import { referenceTables, type Tables } from '../practice/tables.ts';
+import type { Console } from './console.ts';
+import { decoded, isPractice, largest, load, standardInput, type Loaded } from './files.ts';
+import type { PracticeFile, Practices } from './practices.ts';
+
+/** Lines and characters from 0, as editors count. */
+export interface LineRange {
+  readonly start: Position;
+  readonly end: Position;
+}
+
+/** A finding with its words and its place. */
+export interface Reported {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly sources: readonly string[];
+  readonly range: LineRange;
+  readonly related: readonly { readonly message: string; readonly range: LineRange }[];
+  readonly accepted?: NonNullable<Finding['accepted']>;
+}
+
+/** A file that was checked, as every form of report needs it. */
+export interface Checked {
+  /** As the user named it, `-` for standard input. */
+  readonly path: string;
+  readonly kind: 'note' | 'practice';
+  /** The practice file that was laid under a note. */
+  readonly practice?: string;
+  readonly findings: readonly Reported[];
+  /** Null where there is no note that can be read. */
+  readonly dose: DoseJudgement | null;
+  /** The row of a line, for showing it. */
+  readonly row: (line: number) => string;
+}
+
+/** A note that was read, with all that is needed to judge it and to write about it. */
+export interface Opened {
+  readonly source: Source<Note>;
+  readonly judgement: Judgement;
+  readonly tables: Tables;
+  readonly practice: PracticeFile | undefined;
+}
+
+/** The code under which a file that can't be read is reported. */
+export const unreadable = 'yaml/unreadable';
+
+/** Reads and judges a note, or says in plain words why it can't be read. */
+export async function openNote(
+  path: string,
+  today: IsoDate,
+  console: Console,
+  practices: Practices,
+): Promise<Opened | { readonly fault: string }> {
+  const loaded = await loadFrom(path, console);
+  if ('fault' in loaded) return loaded;
+  const practice = await practices.of(path === standardInput ? 'note' : path);
+  const tables = practice?.tables ?? referenceTables;
+  const source = readNote(loaded.text);
+  return { source, judgement: check(source, { tables, today }), tables, practice };
+}
+
+async function loadFrom(path: string, console: Console): Promise<Loaded> {
+  return path === standardInput
+    ? decoded(await console.readInput(largest))
+    : await load(resolve(console.cwd, path));
+}
+
+/** Checks one file, whatever it holds. Never throws for what stands in it. */
+export async function checkFile(
+  path: string,
+  today: IsoDate,
+  console: Console,
+  practices: Practices,
+): Promise<Checked> {
+  if (isPractice(path)) return checkPracticeFile(path, await practices.of(path));
+  const opened = await openNote(path, today, console, practices);
+  if ('fault' in opened) return notRead(path, 'note', opened.fault);
+  const { source, judgement, practice } = opened;
+  const lines = new Lines(source.text);
+  return {
+    path,
+    kind: 'note',
+    ...(practice === undefined ? {} : { practice: practice.path }),
+    findings: judgement.findings.map((finding) => reported(finding, lines)),
+    dose: judgement.dose,
+    row: (line) => lines.row(line),
+  };
+}
+
+/** The practice file's own faults. */
+export function checkPracticeFile(path: string, practice: PracticeFile | undefined): Checked {
+  if (practice === undefined) return notRead(path, 'practice', 'it is not there; a link may lead nowhere');
+  if ('fault' in practice.loaded) return notRead(path, 'practice', practice.loaded.fault);
+  const lines = new Lines(practice.source.text);
+  return { path, kind: 'practice', findings: [], dose: null, row: (line) => lines.row(line) };
+}
+
+function notRead(path: string, kind: Checked['kind'], fault: string): Checked {
+  const place = { line: 0, character: 0 };
+  const finding: Reported = {
+    code: unreadable,
+    severity: 'error',
+    message: `This file can't be read: ${fault}. Nothing in it was checked.`,
+    sources: [],
+    range: { start: place, end: place },
+    related: [],
+  };
+  return { path, kind, findings: [finding], dose: null, row: () => '' };
+}
+
+function reported(finding: Finding, lines: Lines): Reported {
+  const { code, severity, accepted } = finding;
+  return {
+    code,
+    severity,
+    message: messageOf(finding),
+    sources: (checkOf(code)?.sources ?? []).map(({ source }) => source),
+    range: rangeOf(finding, lines),
+    related: finding.related.map((related) => ({
+      message: messageOf({ ...related, code }),
+      range: rangeOf(related, lines),
+    })),
+    ...(accepted === undefined ? {} : { accepted }),
+  };
+}
+
+const rangeOf = ({ start, end }: Range, lines: Lines): LineRange => ({
+  start: lines.at(start),
+  end: lines.at(end),
+});

@@ -1,0 +1,65 @@
+import { stat } from 'node:fs/promises';
+import { dirname, isAbsolute, join, relative, resolve } from 'node:path';
+import type { Practice } from '../note/generated/types.ts';
+import { readPractice, type Source } from '../note/read.ts';
+import { referenceTables, tablesOf, type Tables } from '../practice/tables.ts';
+import { load, practiceName, type Loaded } from './files.ts';
+
+/** A practice file as it was found above a note. */
+export interface PracticeFile {
+  /** From the working directory where it lies below it, otherwise the whole path. */
+  readonly path: string;
+  readonly full: string;
+  readonly loaded: Loaded;
+  readonly source: Source<Practice>;
+  readonly tables: Tables;
+}
+
+/** Finds the practice file of each note, and reads each file once. */
+export class Practices {
+  private readonly byFolder = new Map<string, Promise<PracticeFile | undefined>>();
+
+  constructor(private readonly cwd: string) {}
+
+  /**
+   * The nearest practice file upwards from a note, as far as the root of the repository (a folder with .git) or of
+   * the file system.
+   * @param path of the note; for standard input any name in the working directory
+   */
+  of(path: string): Promise<PracticeFile | undefined> {
+    return this.in(dirname(resolve(this.cwd, path)));
+  }
+
+  /** Every practice file that was found so far, each once. */
+  async used(): Promise<readonly PracticeFile[]> {
+    const found = await Promise.all(this.byFolder.values());
+    return [...new Set(found.filter((practice) => practice !== undefined))];
+  }
+
+  private in(folder: string): Promise<PracticeFile | undefined> {
+    let found = this.byFolder.get(folder);
+    if (found === undefined) this.byFolder.set(folder, (found = this.search(folder)));
+    return found;
+  }
+
+  private async search(folder: string): Promise<PracticeFile | undefined> {
+    const full = join(folder, practiceName);
+    if (await exists(full)) return await this.read(full);
+    const parent = dirname(folder);
+    return parent === folder || (await exists(join(folder, '.git'))) ? undefined : await this.in(parent);
+  }
+
+  private async read(full: string): Promise<PracticeFile> {
+    const loaded = await load(full);
+    const source = readPractice('text' in loaded ? loaded.text : '');
+    const tables = source.value === null ? referenceTables : tablesOf(source.value);
+    const near = relative(this.cwd, full);
+    return { path: near.startsWith('..') || isAbsolute(near) ? full : near, full, loaded, source, tables };
+  }
+}
+
+const exists = (path: string): Promise<boolean> =>
+  stat(path).then(
+    () => true,
+    () => false,
+  );
