@@ -1,0 +1,312 @@
+import type { WordRow } from '../reference/types.ts';
+import type { WordTable } from './word-table.ts';
+
+/**
+ * How a text stands to a thing that it mentions: it says so, asks about it ("rule out"), thinks it less likely
+ * ("favor nevus" beside it), denies it ("no concern for"), or tells of the past ("history of").
+ */
+export type Standing = 'asserted' | 'asked' | 'unlikely' | 'denied' | 'past';
+
+/** A row of a table of words that a free text names, at characters `from` to `to` of it. */
+export interface Mention<Row> {
+  readonly row: Row;
+  readonly from: number;
+  readonly to: number;
+  readonly standing: Standing;
+}
+
+interface Branch<Value> {
+  readonly next: Map<string, Branch<Value>>;
+  value: Value | undefined;
+}
+
+interface Token {
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+type Before = 'asked' | 'denied' | 'past' | 'favored' | 'fresh';
+type Cue =
+  | { readonly when: 'before'; readonly as: Before; readonly wholeList?: boolean }
+  | { readonly when: 'after'; readonly as: Standing }
+  | { readonly when: 'between' };
+
+/** Words that say how the words behind or before them are meant; the longest that fits counts. */
+const cueWords: readonly (readonly [Cue, string])[] = [
+  [
+    { when: 'before', as: 'denied', wholeList: true },
+    'denies|denied|denying|negative for|no known|does not have|did not have|no history of|free of',
+  ],
+  [
+    { when: 'before', as: 'denied' },
+    'no|not|nor|neither|never|without|w/o|no concern for|not concerning for|not suspicious for|no evidence of|' +
+      'no sign of|no signs of|absence of|ruled out|unlikely to be|doubt|rather than|instead of|other than|excluded',
+  ],
+  [
+    { when: 'before', as: 'asked' },
+    'r/o|rule out|rules out|to rule out|query|exclude|to exclude|evaluate for|evaluation for|eval for|concern for|' +
+      'concerning for|concern about|suspicious for|suspicion of|suspect|suspected|suspecting|possible|possibly|consider|' +
+      'worried about|check for|test for|cannot rule out|can not rule out|not ruled out|cannot exclude|can not exclude|' +
+      'differential|ddx|d/d|question of|assess for|confirm',
+  ],
+  [
+    { when: 'before', as: 'past' },
+    'history of|hx|hx of|h/o|history|s/p|status post|prior|previous|previously|past|past history of|former|remote|' +
+      'family history of|personal history of|fh of|fhx|following|after treatment of|scar of',
+  ],
+  [
+    { when: 'before', as: 'favored' },
+    'favor|favors|favored|favoring|favour|favours|favoured|favouring|most likely',
+  ],
+  [
+    { when: 'before', as: 'fresh' },
+    'but|however|although|though|except|now|likely|probable|probably|consistent with|c/w|does not tolerate|' +
+      'did not tolerate|cannot tolerate|can not tolerate|not able to tolerate|intolerant of|avoid',
+  ],
+  [
+    { when: 'after', as: 'denied' },
+    'ruled out|was ruled out|is ruled out|not suspected|is not suspected|not seen|excluded|was excluded|negative|absent|denied|' +
+      'none|not likely',
+  ],
+  [
+    { when: 'after', as: 'unlikely' },
+    'unlikely|is unlikely|less likely|is less likely|doubtful|low suspicion',
+  ],
+  [
+    { when: 'after', as: 'asked' },
+    'suspected|not ruled out|cannot be ruled out|can not be ruled out|not excluded|cannot be excluded|can not be excluded|' +
+      'to be excluded',
+  ],
+  [{ when: 'after', as: 'past' }, 'in the past|previously|years ago|in childhood|as a child'],
+  [{ when: 'between' }, 'vs|versus'],
+];
+
+/** What is favored does not make a malignancy unlikely where it is one itself. */
+const graveWords: ReadonlySet<string> = new Set([
+  'malignant',
+  'malignancy',
+  'cancer',
+  'atypical',
+  'melanocytic',
+]);
+
+const tokenPattern =
+  /(?:r\/o|w\/o|s\/p|h\/o|c\/w|d\/d)(?![\p{L}\p{N}])|[\p{L}\p{N}](?:[\p{L}\p{N}&%]|['’](?=\p{L}))*|[.,;:!?()\n]/giu;
+const hardBreaks: ReadonlySet<string> = new Set(['.', ';', ':', '!', '?', '(', ')', '\n']);
+/** How many words a cue reaches. */
+const reach = 8;
+
+const cues = branchOf<readonly Cue[]>();
+for (const [cue, words] of cueWords)
+  for (const word of words.split('|')) {
+    const branch = grow(cues, word);
+    branch.value = [...(branch.value ?? []), cue];
+  }
+
+/** Finds the words of a table in free text, and how the text stands to each. */
+export class PhraseTable<Row extends WordRow> {
+  private readonly terms = branchOf<Row>();
+
+  constructor(rows: readonly Row[]) {
+    for (const row of rows)
+      for (const word of [row.name, ...row.synonyms]) grow(this.terms, word).value = row;
+  }
+
+  /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */
+  mentionsIn(text: string): readonly Mention<Row>[] {
+    const tokens = tokensOf(text);
+    const reading = new Scan<Row>(tokens);
+    let at = 0;
+    while (at < tokens.length) {
+      const term = longest(this.terms, tokens, at);
+      if (term !== undefined) {
+        reading.term(term.value, at, term.end);
+        at = term.end;
+        continue;
+      }
+      const cue = longest(cues, tokens, at);
+      if (cue !== undefined) reading.cue(cue.value, at);
+      else reading.other(at);
+      at = cue?.end ?? at + 1;
+    }
+    return reading.mentions();
+  }
+
+  /** The rows that the text says are so. */
+  assertedIn(text: string): readonly Row[] {
+    return this.mentionsIn(text).flatMap(({ row, standing }) => (standing === 'asserted' ? [row] : []));
+  }
+}
+
+const known = new WeakMap<object, unknown>();
+
+/** The phrases of a table of words, built once for each table. */
+export function phrasesOf<Row extends WordRow>(table: WordTable<Row>): PhraseTable<Row> {
+  const found = known.get(table) as PhraseTable<Row> | undefined;
+  if (found !== undefined) return found;
+  const made = new PhraseTable(table.rows);
+  known.set(table, made);
+  return made;
+}
+
+interface Found<Row> {
+  readonly row: Row;
+  readonly from: number;
+  readonly to: number;
+  standing: Standing;
+  readonly favored: boolean;
+}
+
+/** One pass over the words of a text: what governs the next term, and which terms stand in the clause. */
+class Scan<Row> {
+  private readonly found: Found<Row>[] = [];
+  private governing: { readonly as: Before; readonly wholeList: boolean; readonly until: number } | undefined;
+  /** Index of the first mention of this stretch between commas. */
+  private stretch = 0;
+  private favors = false;
+  private favorsGrave = false;
+  private readonly orFollows: readonly boolean[];
+
+  constructor(private readonly tokens: readonly Token[]) {
+    this.orFollows = orAhead(tokens);
+  }
+
+  term(row: Row, first: number, end: number): void {
+    const govern = this.governs(first);
+    const standing = govern === undefined || govern === 'favored' || govern === 'fresh' ? 'asserted' : govern;
+    this.found.push({
+      row,
+      from: this.tokens[first]!.from,
+      to: this.tokens[end - 1]!.to,
+      standing,
+      favored: govern === 'favored',
+    });
+    if (this.governing !== undefined) this.governing = { ...this.governing, until: end + reach };
+  }
+
+  cue(readings: readonly Cue[], at: number): void {
+    const touches = this.found.length > this.stretch || this.tokens[at - 1]?.text === ',';
+    const cue =
+      readings.find(({ when }) => (touches ? when !== 'before' : when === 'before')) ?? readings[0]!;
+    if (cue.when === 'between') {
+      this.apply('asked');
+      this.govern('asked', false, at);
+    } else if (cue.when === 'after') this.apply(cue.as);
+    else this.govern(cue.as, cue.wholeList === true, at);
+  }
+
+  other(at: number): void {
+    const { text } = this.tokens[at]!;
+    if (text === '?') this.questionMark(at);
+    else if (hardBreaks.has(text)) this.break();
+    else if (text === ',') this.comma(at);
+    else if (this.governs(at) === 'favored' && graveWords.has(text)) this.favorsGrave = true;
+  }
+
+  mentions(): readonly Mention<Row>[] {
+    const favored = new Set(this.found.filter((one) => one.favored).map(({ row }) => row));
+    return this.found.map(({ row, from, to, standing }) => {
+      const open = standing === 'asserted' || standing === 'asked';
+      const other = this.favors && !this.favorsGrave && open && !favored.has(row);
+      return { row, from, to, standing: other ? 'unlikely' : standing };
+    });
+  }
+
+  private governs(at: number): Before | undefined {
+    return this.governing !== undefined && at <= this.governing.until ? this.governing.as : undefined;
+  }
+
+  /** A denial holds over what it denies: "no concern for", "no history of". */
+  private govern(as: Before, wholeList: boolean, at: number): void {
+    if (as === 'favored') this.favors = true;
+    const denied = this.governs(at) === 'denied' && (as === 'asked' || as === 'past');
+    const list = wholeList || (denied && this.governing?.wholeList === true);
+    this.governing = { as: denied ? 'denied' : as, wholeList: list, until: at + reach };
+  }
+
+  /** What stands behind a term is about the terms of its stretch, or about the last one where the stretch has none. */
+  private apply(as: Standing): void {
+    const first = this.stretch < this.found.length ? this.stretch : this.found.length - 1;
+    for (const one of this.found.slice(Math.max(0, first)))
+      if (one.standing === 'asserted' || one.standing === 'asked') one.standing = as;
+  }
+
+  private questionMark(at: number): void {
+    if (this.found.at(-1)?.to === this.tokens[at]!.from) {
+      this.apply('asked');
+      this.break();
+    } else {
+      this.break();
+      this.govern('asked', false, at);
+    }
+  }
+
+  private break(): void {
+    this.governing = undefined;
+    this.stretch = this.found.length;
+  }
+
+  /** A comma ends a denial, unless the list goes on to an "or". */
+  private comma(at: number): void {
+    this.stretch = this.found.length;
+    if (this.governing === undefined || this.governing.as === 'asked' || this.governing.wholeList) return;
+    if (this.governing.as === 'denied' && this.orFollows[at]) return;
+    this.governing = undefined;
+  }
+}
+
+/** For each token, whether an "or" follows before the sentence ends or another cue of contrast comes. */
+function orAhead(tokens: readonly Token[]): boolean[] {
+  const ahead = new Array<boolean>(tokens.length).fill(false);
+  let or = false;
+  for (let at = tokens.length - 1; at >= 0; at--) {
+    const { text } = tokens[at]!;
+    if (hardBreaks.has(text) || text === 'but') or = false;
+    else if (text === 'or' || text === 'nor') or = true;
+    ahead[at] = or;
+  }
+  return ahead;
+}
+
+function branchOf<Value>(): Branch<Value> {
+  return { next: new Map<string, Branch<Value>>(), value: undefined };
+}
+
+function grow<Value>(root: Branch<Value>, words: string): Branch<Value> {
+  let branch = root;
+  for (const { text } of tokensOf(words)) {
+    let next = branch.next.get(text);
+    if (next === undefined) {
+      next = branchOf();
+      branch.next.set(text, next);
+    }
+    branch = next;
+  }
+  return branch;
+}
+
+function tokensOf(text: string): Token[] {
+  return Array.from(text.matchAll(tokenPattern), (match) => ({
+    text: match[0].toLowerCase(),
+    from: match.index,
+    to: match.index + match[0].length,
+  }));
+}
+
+/** The longest entry that begins at a token; a plural `s` is overlooked. */
+function longest<Value>(
+  root: Branch<Value>,
+  tokens: readonly Token[],
+  at: number,
+): { readonly value: Value; readonly end: number } | undefined {
+  let branch: Branch<Value> | undefined = root;
+  let best: { readonly value: Value; readonly end: number } | undefined;
+  for (let end = at; end < tokens.length; end++) {
+    const word: string = tokens[end]!.text;
+    branch = branch.next.get(word) ?? (word.endsWith('s') ? branch.next.get(word.slice(0, -1)) : undefined);
+    if (branch === undefined) break;
+    if (branch.value !== undefined) best = { value: branch.value, end: end + 1 };
+  }
+  return best;
+}
