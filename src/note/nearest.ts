@@ -1,0 +1,57 @@
+/** A known word that a text is probably meant to be. */
+export interface Nearest {
+  readonly word: string;
+  /** Whether it is so near, and so much nearer than any other, that it may be put in without a question. */
+  readonly sure: boolean;
+}
+
+const longest = 64;
+
+/** How many slips a word of this length may have: none up to two letters, one up to five, two from there on. */
+const allowance = (length: number): number => (length < 3 ? 0 : length < 6 ? 1 : 2);
+
+/**
+ * The known word nearest to a text: fewest letters left out, added, changed or swapped with their neighbor. Case
+ * counts for nothing. Undefined where nothing is near enough. Costs a walk through all words, so it is for texts
+ * that are going to be shown as unknown, not for every text of a note.
+ */
+export function nearest(text: string, words: Iterable<string>): Nearest | undefined {
+  if (text.length > longest) return undefined;
+  const typed = text.toLowerCase();
+  const limit = allowance(typed.length);
+  let best: string | undefined;
+  let least = limit + 1;
+  let alone = true;
+  for (const word of words) {
+    if (Math.abs(word.length - typed.length) > Math.min(limit, least)) continue;
+    const slips = distance(typed, word.toLowerCase(), Math.min(limit, least));
+    if (slips > limit || slips > least) continue;
+    alone = slips < least || word === best;
+    if (slips < least) best = word;
+    least = slips;
+  }
+  if (best === undefined) return undefined;
+  return { word: best, sure: alone && (least < 2 || typed.length > 6) };
+}
+
+/** Slips between two words, counted up to `most`; anything beyond is `most + 1`. */
+function distance(a: string, b: string, most: number): number {
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, at) => at);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    let smallest = i;
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1];
+      let slips = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (same ? 0 : 1));
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        slips = Math.min(slips, before[j - 2]! + 1);
+      row.push(slips);
+      smallest = Math.min(smallest, slips);
+    }
+    if (smallest > most) return most + 1;
+    before = last;
+    last = row;
+  }
+  return last[b.length]!;
+}
