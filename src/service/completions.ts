@@ -1,0 +1,90 @@
+import type { KeyShape } from '../note/shape.ts';
+import { cursorAt, type Cursor } from './cursor.ts';
+import { valuesFor, type Offered } from './offered.ts';
+import type { Writing } from './writing.ts';
+
+/** One thing to type, as plain data. */
+export interface Completion {
+  readonly label: string;
+  readonly kind: 'key' | 'value';
+  /** A few words beside the label. */
+  readonly detail: string;
+  /** The help text of a key. */
+  readonly help: string;
+  readonly start: number;
+  readonly end: number;
+  readonly insert: string;
+  /** What typed letters are compared with. */
+  readonly filter: string;
+  /** Sorts as the schema does, what must be there first. */
+  readonly sort: string;
+  /** Whether to ask again at once for what can follow. */
+  readonly again: boolean;
+}
+
+/** What can be typed at an offset. The text may be half typed and broken; what is offered never breaks it. */
+export function completionsAt(text: string, offset: number, writing: Writing): readonly Completion[] {
+  const cursor = cursorAt(text, offset, writing.shapes, writing.root);
+  if (cursor.place === 'key') return keysFor(cursor, text);
+  if (cursor.place === 'value') return valuesAt(cursor, text, writing);
+  return [];
+}
+
+function keysFor(cursor: Cursor, text: string): readonly Completion[] {
+  const { map, present, start, end } = cursor;
+  if (map === undefined) return [];
+  const colon = /^[ \t]*:/.test(text.slice(end, end + 20));
+  const pad = cursor.flow || !atRowStart(text, start) ? '' : ' '.repeat(cursor.column);
+  return map.shape.keys.flatMap((key, index): Completion[] => {
+    if (present.has(key.key)) return [];
+    const required = map.shape.required.includes(key.key);
+    return [
+      {
+        label: key.key,
+        kind: 'key',
+        detail: required ? 'needed' : '',
+        help: key.description,
+        start,
+        end,
+        insert: `${pad}${cursor.lead}${key.key}${colon ? '' : opening(key, cursor)}`,
+        filter: [key.key, ...key.aliases].join(' '),
+        sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
+        again: !colon,
+      },
+    ];
+  });
+}
+
+const atRowStart = (text: string, start: number): boolean =>
+  start === 0 || /[\r\n]/.test(text[start - 1] ?? '');
+
+/** What follows a key: its value on the same row, or the first row of a map or of a list of maps. */
+function opening(key: KeyShape, { flow, column, lead }: Cursor): string {
+  const own = key.map !== undefined && (key.text === undefined || key.text === '(dictated)');
+  if (!own || flow) return ': ';
+  const inner = ' '.repeat(column + lead.length + 2);
+  return `:\n${inner}${key.list ? '- ' : ''}`;
+}
+
+function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Completion[] {
+  const { key, start, end, flow } = cursor;
+  if (key === undefined) return [];
+  return valuesFor({ key, cursor, text, ...writing }).map((offered, index) => ({
+    label: offered.text,
+    kind: 'value',
+    detail: offered.detail ?? '',
+    help: '',
+    start,
+    end,
+    insert: `${gap(text, start)}${flow ? quoted(offered) : offered.text}`,
+    filter: [offered.text, ...(offered.synonyms ?? [])].join(' '),
+    sort: String(index).padStart(4, '0'),
+    again: false,
+  }));
+}
+
+/** A value needs a blank behind its colon. */
+const gap = (text: string, start: number): string => (text[start - 1] === ':' ? ' ' : '');
+
+/** Inside brackets a comma ends a plain value, so such a value is written in quotes. */
+const quoted = ({ text }: Offered): string => (/[,:{}[\]#]/.test(text) ? `"${text}"` : text);
