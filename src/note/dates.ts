@@ -1,12 +1,156 @@
-import { isValid, parseISO } from 'date-fns';
-import type { Reading } from './reading.ts';
-import type { Moment } from './values.ts';
+import {
+  noRemarks,
+  longestRead,
+  part,
+  remarkOn,
+  trimmed,
+  unread,
+  type Reading,
+  type Remark,
+  type Stretch,
+} from './reading.ts';
+import type { IsoDate, Moment, Occasion } from './values.ts';
 
-/** Reads YYYY-MM-DD, with HH:MM behind it if wanted. */
+const usualMoment = /^(\d{4})-(\d\d)-(\d\d)(?:[ T](.+))?$/;
+const firstYear = 1900;
+const lastYear = 2100;
+
+/** Reads YYYY-MM-DD, with a clock time behind it if wanted. Days that are not in the calendar are no dates. */
 export function readMoment(text: string): Reading<Moment> {
-  const match = /^(\d{4}-\d{2}-\d{2})(?:[ T](\d{1,2}):(\d{2}))?$/.exec(text.trim());
-  if (!match || !isValid(parseISO(match[1]!)))
-    return { value: undefined, remarks: [{ code: 'quantity/no-such-date' }] };
-  const minutes = match[2] === undefined ? undefined : Number(match[2]) * 60 + Number(match[3]);
-  return { value: { date: match[1]!, minutes }, remarks: [] };
+  const typed = trimmed(text);
+  const match = typed.typed.length > longestRead ? null : usualMoment.exec(typed.typed);
+  if (!match) return unread(dateForm(typed));
+  const date = typed.typed.slice(0, 10);
+  const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
+  const fault = dateFault(part(typed, 0, 10), year, month, day);
+  if (fault !== undefined) return unread(fault);
+  const remarks =
+    year < firstYear || year > lastYear ? [implausibleYear(part(typed, 0, 10), year)] : noRemarks;
+  if (match[4] === undefined) return { value: { date, minutes: undefined }, remarks };
+  const minutes = clockMinutes(match[4]);
+  return minutes === undefined
+    ? unread(noSuchTime(part(typed, typed.typed.length - match[4].length)))
+    : { value: { date, minutes }, remarks };
 }
+
+/** Reads a calendar date; a clock time behind it is allowed and not part of the value. */
+export function readDate(text: string): Reading<IsoDate> {
+  const { value, remarks } = readMoment(text);
+  return { value: value?.date, remarks };
+}
+
+/** Days in a month of the Gregorian calendar; 0 for what is no month. */
+function daysIn(year: number, month: number): number {
+  if (month === 2) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
+  return [31, 0, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
+}
+
+const exists = (year: number, month: number, day: number): boolean => day >= 1 && day <= daysIn(year, month);
+
+function dateFault(typed: Stretch, year: number, month: number, day: number): Remark | undefined {
+  if (exists(year, month, day)) return undefined;
+  const days = daysIn(year, month);
+  return days === 0
+    ? remarkOn(typed, 'quantity/no-such-date', { form: 'month' })
+    : remarkOn(typed, 'quantity/no-such-date', { args: { days } });
+}
+
+function implausibleYear(typed: Stretch, year: number): Remark {
+  return remarkOn(typed, 'quantity/implausible', { form: 'year', args: { year } });
+}
+
+const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const yearFirst = /^(\d{4})\s?[-/.]?\s?(\d{1,2})\s?[-/.]?\s?(\d{1,2})$/;
+const yearLast = /^(\d{1,2})\s?[-/.]\s?(\d{1,2})\s?[-/.]\s?(\d{4})$/;
+const shortYear = /^\d{1,2}\s?[-/.]\s?\d{1,2}\s?[-/.]\s?'?\d{2}$/;
+const namedMonth =
+  /^(?:(\d{1,2})(?:st|nd|rd|th)?[\s-]+)?([a-z]{3,9})\.?[\s-]+(?:(\d{1,2})(?:st|nd|rd|th)?,?\s+)?(\d{4})$/i;
+
+/** The remark on a date in another form: what it could be, if it could be one; both readings where there are two. */
+function dateForm(typed: Stretch): Remark {
+  const text = typed.typed.length > longestRead ? '' : typed.typed;
+  if (shortYear.test(text)) return remarkOn(typed, 'quantity/date-form', { form: 'short-year' });
+  const instead = readingsOf(text);
+  const [first, second] = instead;
+  if (first === undefined)
+    return remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a date', example: '2026-03-02' } });
+  return second === undefined
+    ? remarkOn(typed, 'quantity/date-form', { instead, sure: true, args: { first } })
+    : remarkOn(typed, 'quantity/date-form', { form: 'ambiguous', instead, args: { first, second } });
+}
+
+/** The dates that a text in another form can mean; month before day comes first. */
+function readingsOf(text: string): readonly IsoDate[] {
+  const iso = yearFirst.exec(text);
+  if (iso) return datesOf([iso[1], iso[2], iso[3]]);
+  const last = yearLast.exec(text);
+  if (last) return datesOf([last[3], last[1], last[2]], [last[3], last[2], last[1]]);
+  const named = namedMonth.exec(text);
+  const month = named ? months.indexOf(named[2]!.slice(0, 3).toLowerCase()) + 1 : 0;
+  if (!named || month === 0 || (named[1] === undefined) === (named[3] === undefined)) return [];
+  return datesOf([named[4], String(month), named[1] ?? named[3]]);
+}
+
+function datesOf(...readings: (string | undefined)[][]): readonly IsoDate[] {
+  const dates = readings.flatMap(([year = '', month = '', day = '']) =>
+    exists(Number(year), Number(month), Number(day))
+      ? [`${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`]
+      : [],
+  );
+  return [...new Set(dates)];
+}
+
+const clock = /^(\d{1,2}):?(\d\d)(?::\d\d)?\s?(?:([ap])\.?m\.?)?$/i;
+
+/** Minutes since midnight of `10:12`, `9:05`, `0905` or `9:05 pm`; undefined where the clock has no such time. */
+function clockMinutes(text: string): number | undefined {
+  const match = clock.exec(text);
+  if (!match) return undefined;
+  const [hours, minutes, half] = [Number(match[1]), Number(match[2]), match[3]?.toLowerCase()];
+  if (minutes > 59 || hours > 23) return undefined;
+  if (half === undefined || hours > 12) return half === 'a' ? undefined : hours * 60 + minutes;
+  return ((hours % 12) + (half === 'p' ? 12 : 0)) * 60 + minutes;
+}
+
+function noSuchTime(typed: Stretch): Remark {
+  return remarkOn(typed, 'quantity/no-such-time');
+}
+
+const statements: ReadonlyMap<string, boolean> = new Map([
+  ['done', true],
+  ['yes', true],
+  ['y', true],
+  ['true', true],
+  ['no', false],
+  ['n', false],
+  ['false', false],
+  ['not done', false],
+  ['none', false],
+]);
+const usualTime = /^(?:([01]?\d|2[0-3]):([0-5]\d))$/;
+
+/** Reads when something was done: a clock time, a date with or without one, or only `done`; `no` says that it was not. */
+export function readOccasion(text: string): Reading<Occasion> {
+  const usual = usualTime.exec(text);
+  if (usual) return occasion(Number(usual[1]) * 60 + Number(usual[2]), undefined);
+  const typed = trimmed(text);
+  if (typed.typed.length > longestRead) return unread(noSuchTime(typed));
+  const done = statements.get(typed.typed.toLowerCase());
+  if (done !== undefined) return { value: { minutes: undefined, date: undefined, done }, remarks: noRemarks };
+  if (/^\d{4}-\d\d-\d\d/.test(typed.typed)) {
+    const { value, remarks } = readMoment(text);
+    return value === undefined ? { value, remarks } : { ...occasion(value.minutes, value.date), remarks };
+  }
+  const minutes = clockMinutes(typed.typed);
+  if (minutes !== undefined) return occasion(minutes, undefined);
+  return unread(
+    /^\d/.test(typed.typed)
+      ? noSuchTime(typed)
+      : remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a time', example: '10:12 or done' } }),
+  );
+}
+
+const occasion = (minutes: number | undefined, date: IsoDate | undefined): Reading<Occasion> => ({
+  value: { minutes, date, done: true },
+  remarks: noRemarks,
+});

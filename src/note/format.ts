@@ -3,13 +3,15 @@ import type { Dilution, Quantity } from './values.ts';
 /** Significant digits that are shown at most: what lies behind them is noise of binary arithmetic. */
 const shownDigits = 12;
 
+/** A number without the noise of binary arithmetic in its last digits. */
+export const clean = (value: number): number => Number(value.toPrecision(shownDigits));
+
 /**
  * A number as people write doses: a zero before the point, none at the end, no noise of binary arithmetic, no
  * exponent. With `decimals` it is rounded to so many places; round a permitted amount down before (`floorTo`).
  */
 export function formatNumber(value: number, decimals?: number): string {
-  const clean = Number(value.toPrecision(shownDigits));
-  const shown = decimals === undefined ? clean : Number(clean.toFixed(decimals));
+  const shown = decimals === undefined ? clean(value) : Number(clean(value).toFixed(decimals));
   const text = String(shown);
   if (!text.includes('e')) return text;
   return Math.abs(shown) < 1 ? shown.toFixed(20).replace(/0+$/, '') : BigInt(shown).toString();

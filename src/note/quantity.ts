@@ -1,33 +1,222 @@
-import type { Reading } from './reading.ts';
-import type { Quantity, Unit } from './values.ts';
+import { clean, formatNumber } from './format.ts';
+import { readNumber, splitNumber, trailingZero } from './numbers.ts';
+import {
+  longestRead,
+  noRemarks,
+  part,
+  remarkOn,
+  trimmed,
+  unread,
+  type Reading,
+  type Remark,
+  type Stretch,
+} from './reading.ts';
+import {
+  kinds,
+  toBase,
+  unitNear,
+  unitOf,
+  unitOfAnotherKind,
+  type Kind,
+  type KindRow,
+  type UnitRow,
+} from './units.ts';
+import type { Quantity } from './values.ts';
 
-interface UnitRow {
-  readonly base: Unit;
-  readonly factor: number;
+export type { Kind } from './units.ts';
+
+/** What nearly everybody types: digits, perhaps decimals, a unit of one word. */
+const usualForm = /^((?:0|[1-9]\d*)(?:\.\d*[1-9])?)\s?([A-Za-zµμ%][A-Za-z/]*[2²]?)$/;
+
+/** Keys whose lengths are of another order than those of a lesion. */
+const rulesOfKey: ReadonlyMap<string, KindRow> = new Map([
+  ['height', { ...kinds.length, usual: ['cm', 'in'], low: 300, high: 2500 }],
+]);
+
+const rulesOf = (kind: Kind, key: string): KindRow => rulesOfKey.get(key) ?? kinds[kind];
+
+/** Reads an amount with its unit, in the base unit of its kind. `key` only narrows what is plausible. */
+export function readQuantity(text: string, kind: Kind, key = ''): Reading<Quantity> {
+  const usual = usualForm.exec(text);
+  const unit = usual && unitOf(kind, usual[2]!);
+  if (!usual || !unit || unit.instead !== undefined) return readUnusual(text, kind, key);
+  const value = quantityOf(usual[1]!, usual[2]!, unit);
+  const rules = rulesOf(kind, key);
+  if (value.amount >= rules.low && value.amount <= rules.high) return { value, remarks: noRemarks };
+  return judged(value, rules, { typed: text, from: 0 }, []);
 }
 
-export type Kind = 'volume' | 'mass' | 'concentration';
-
-const units: Readonly<Record<Kind, ReadonlyMap<string, UnitRow>>> = {
-  volume: new Map([['ml', { base: 'mL', factor: 1 }]]),
-  mass: new Map([
-    ['kg', { base: 'kg', factor: 1 }],
-    ['lb', { base: 'kg', factor: 0.45359237 }],
-  ]),
-  concentration: new Map([
-    ['%', { base: 'mg/mL', factor: 10 }],
-    ['mg/ml', { base: 'mg/mL', factor: 1 }],
-  ]),
-};
-
-/** Reads an amount with its unit. */
-export function readQuantity(text: string, kind: Kind): Reading<Quantity> {
-  const match = /^(\d+(?:\.\d+)?)\s*(\D*)$/.exec(text.trim());
-  const unit = match && units[kind].get(match[2]!.toLowerCase());
-  if (!match || !unit) return { value: undefined, remarks: [{ code: 'quantity/unreadable' }] };
-  const typedAmount = Number(match[1]);
+function quantityOf(digits: string, typedUnit: string, unit: UnitRow): Quantity {
   return {
-    value: { amount: typedAmount * unit.factor, unit: unit.base, typedAmount, typedUnit: match[2]! },
-    remarks: [],
+    amount: toBase(digits, unit),
+    unit: kinds[unit.kind].base,
+    typedAmount: Number(digits),
+    typedUnit,
   };
+}
+
+/** Refuses what is below zero or none, and asks about what is out of all proportion. */
+function judged(
+  value: Quantity,
+  { low, high, zero, base }: KindRow,
+  typed: Stretch,
+  remarks: readonly Remark[],
+): Reading<Quantity> {
+  if (value.amount === 0)
+    return zero ? { value, remarks } : unread(remarkOn(typed, 'quantity/not-positive', { form: 'zero' }));
+  if (!Number.isFinite(value.amount))
+    return unread(remarkOn(typed, 'quantity/unreadable', { form: 'number' }));
+  if (value.amount >= low && value.amount <= high) return { value, remarks };
+  const form = value.amount > high ? 'high' : 'low';
+  const bound = `${formatNumber(form === 'high' ? high : low)} ${base}`;
+  return {
+    value,
+    remarks: [...remarks, remarkOn(typed, 'quantity/implausible', { form, args: { bound } })],
+  };
+}
+
+function readUnusual(text: string, kind: Kind, key: string): Reading<Quantity> {
+  const typed = trimmed(text);
+  if (typed.typed.length > longestRead) return unread(unreadable(typed, kind));
+  const sign = /^[-−–]\s*(?=[\d.,])/.exec(typed.typed);
+  if (sign) return unread(remarkOn(typed, 'quantity/not-positive', { form: 'negative' }));
+  const pieces = readPieces(typed, kind, rulesOf(kind, key));
+  if ('code' in pieces) return unread(pieces);
+  return judged(pieces.value, rulesOf(kind, key), typed, pieces.remarks);
+}
+
+/** Pairs of units that are typed together, the second being less than one of the first: `8 lb 4 oz`, `5 ft 6 in`. */
+const pairs: ReadonlyMap<string, string> = new Map([
+  ['lb', 'oz'],
+  ['st', 'lb'],
+  ['ft', 'in'],
+  ['kg', 'g'],
+]);
+
+/** A second number right behind the first: a range, a ratio, a fraction, a product. */
+const anotherNumber = /^(?:(?:[-−–:/x×*+]|to\b|or\b)\s*)?[\d.]/i;
+
+interface Piece {
+  readonly digits: string;
+  readonly unit: UnitRow;
+  readonly unitTyped: Stretch;
+  /** What stands behind the unit. */
+  readonly rest: Stretch;
+  readonly remarks: readonly Remark[];
+}
+
+/** Reads a number with its unit and, for some units, a second one of less: whole, or the remark that says why not. */
+function readPieces(
+  typed: Stretch,
+  kind: Kind,
+  rules: KindRow,
+): { value: Quantity; remarks: readonly Remark[] } | Remark {
+  const first = readPiece(typed, kind, rules);
+  if ('code' in first) return first;
+  const value = quantityOf(first.digits, first.unitTyped.typed, first.unit);
+  if (first.rest.typed === '') return { value, remarks: first.remarks };
+  const second = /^[\d.]/.test(first.rest.typed) ? readPiece(first.rest, kind, rules) : undefined;
+  if (
+    second === undefined ||
+    'code' in second ||
+    second.rest.typed !== '' ||
+    pairs.get(first.unit.name) !== second.unit.name
+  )
+    return notUnderstood(first.rest, typed);
+  const typedAmount = value.typedAmount + toBase(second.digits, second.unit) / toBase('1', first.unit);
+  return {
+    value: { ...value, amount: toBase(String(typedAmount), first.unit), typedAmount: clean(typedAmount) },
+    remarks: [...first.remarks, ...second.remarks],
+  };
+}
+
+function readPiece(typed: Stretch, kind: Kind, rules: KindRow): Piece | Remark {
+  const split = splitNumber(typed);
+  if (split === undefined) return unreadable(typed, kind);
+  const { number, rest } = split;
+  if (anotherNumber.test(rest.typed)) return remarkOn(typed, 'quantity/unreadable', { form: 'numbers' });
+  const { digits, remark } = readNumber(number);
+  if (digits === undefined) return remark ?? unreadable(typed, kind);
+  if (rest.typed === '') return unitMissing(typed, rules);
+  const found = readUnit(rest, kind);
+  if ('code' in found) return found;
+  const zero = rules.dose ? trailingZero(number) : undefined;
+  const misread = found.unit.instead === undefined ? undefined : misreadUnit(found.unitTyped, found.unit);
+  return {
+    digits,
+    ...found,
+    remarks: [remark, remark === undefined ? zero : undefined, misread].filter((one) => one !== undefined),
+  };
+}
+
+type FoundUnit = Pick<Piece, 'unit' | 'unitTyped' | 'rest'>;
+
+/** The longest unit of the kind with which a stretch begins, or the remark that says what is wrong with it. */
+function readUnit(stretch: Stretch, kind: Kind): FoundUnit | Remark {
+  for (const end of unitEnds(stretch.typed)) {
+    const unitTyped = part(stretch, 0, end);
+    const unit = unitOf(kind, unitTyped.typed.replace(/\s+/g, ' '));
+    if (unit === undefined) continue;
+    const behind = stretch.typed.slice(end);
+    return { unit, unitTyped, rest: part(stretch, end + behind.length - behind.trimStart().length) };
+  }
+  return unitFault(stretch, kind);
+}
+
+/** Where a unit may end: before digits, at blanks and marks, the farthest first; no unit has more than four words. */
+function unitEnds(text: string): readonly number[] {
+  const ends = [text.length];
+  const boundary = /(?<=[^\s,;(])(?=[\s,;(]|\d)|(?<=["'″′”’])/g;
+  for (const match of text.slice(0, 40).matchAll(boundary)) ends.unshift(match.index);
+  return [...new Set(ends)].sort((a, b) => b - a);
+}
+
+/** One fault of a unit: it belongs to another kind, or nobody knows it. */
+function unitFault(stretch: Stretch, kind: Kind): Remark {
+  for (const end of unitEnds(stretch.typed)) {
+    const typed = part(stretch, 0, end);
+    const other = unitOfAnotherKind(kind, typed.typed.replace(/\s+/g, ' '));
+    if (other === undefined) continue;
+    return remarkOn(typed, 'quantity/wrong-unit', {
+      args: { other: kinds[other.kind].title, wanted: kinds[kind].title, example: kinds[kind].example },
+    });
+  }
+  const word = part(stretch, 0, /^[^\s,;(]+/.exec(stretch.typed)?.[0].length ?? stretch.typed.length);
+  const near = unitNear(kind, word.typed);
+  const { example } = kinds[kind];
+  if (near === undefined) return remarkOn(word, 'quantity/unknown-unit', { args: { example } });
+  const name = near.unit.instead ?? near.unit.name;
+  return remarkOn(word, 'quantity/unknown-unit', {
+    form: 'near',
+    args: { near: name },
+    instead: [name],
+    sure: near.sure,
+  });
+}
+
+function misreadUnit(typed: Stretch, unit: UnitRow): Remark {
+  const instead = unit.instead ?? unit.name;
+  return remarkOn(typed, 'quantity/misread-unit', { instead: [instead], sure: true, args: { instead } });
+}
+
+function unitMissing(typed: Stretch, { usual }: KindRow): Remark {
+  return remarkOn(typed, 'quantity/unit-missing', {
+    args: { units: usual.join(' or ') },
+    instead: usual.map((unit) => (unit === '%' ? `${typed.typed}%` : `${typed.typed} ${unit}`)),
+    sure: usual.length === 1,
+  });
+}
+
+function unreadable(typed: Stretch, kind: Kind): Remark {
+  return remarkOn(typed, 'quantity/unreadable', {
+    args: { wanted: kinds[kind].title, example: kinds[kind].example },
+  });
+}
+
+/** Words behind a quantity that could change it (`each side`, `x 2`): the quantity is not used until they are gone. */
+export function notUnderstood(words: Stretch, whole: Stretch): Remark {
+  return remarkOn(words, 'quantity/not-understood', {
+    form: 'behind',
+    args: { read: whole.typed.slice(0, words.from - whole.from).trim() },
+  });
 }

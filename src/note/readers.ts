@@ -1,25 +1,36 @@
+import { readAge } from './ages.ts';
+import { readDate, readMoment, readOccasion } from './dates.ts';
 import { readQuantity } from './quantity.ts';
-import { readMoment } from './dates.ts';
-import type { Reading } from './reading.ts';
+import { readDilution, readMixture } from './ratios.ts';
+import { noRemarks, type Reading } from './reading.ts';
+import { readArea, readDimensions, readSutureSize } from './sizes.ts';
+import { readCount, readDecimal, readWeighed, readYesNo } from './statements.ts';
 
+/** Makes a value of a text; `key` is the canonical key that it stands under. Answers every text, in linear time. */
 export type Reader = (text: string, key: string) => Reading<unknown>;
 
-const verbatim: Reader = (text) => ({ value: text, remarks: [] });
+const verbatim: Reader = (text) => ({ value: text, remarks: noRemarks });
 
 /** The readers by the name that the schema's `x-reads` uses. */
 export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['text', verbatim],
   ['word', verbatim],
   ['site', verbatim],
-  [
-    'date',
-    (text) => {
-      const r = readMoment(text);
-      return { value: r.value?.date, remarks: r.remarks };
-    },
-  ],
+  ['date', readDate],
   ['moment', readMoment],
-  ['mass', (text) => readQuantity(text, 'mass')],
-  ['volume', (text) => readQuantity(text, 'volume')],
-  ['concentration', (text) => readQuantity(text, 'concentration')],
+  ['occasion', readOccasion],
+  ['age', readAge],
+  ['mass', (text, key) => readQuantity(text, key === 'amount' ? 'amount' : 'weight', key)],
+  ['volume', (text, key) => readQuantity(text, 'volume', key)],
+  ['concentration', (text, key) => readQuantity(text, 'concentration', key)],
+  ['length', (text, key) => readQuantity(text, 'length', key)],
+  ['area', readArea],
+  ['dimensions', readDimensions],
+  ['dilution', readDilution],
+  ['mixture', readMixture],
+  ['weighed', readWeighed],
+  ['sutureSize', readSutureSize],
+  ['yesno', readYesNo],
+  ['count', readCount],
+  ['decimal', readDecimal],
 ]);
