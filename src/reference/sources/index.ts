@@ -1,12 +1,13 @@
 import { closureSources } from './closure.ts';
 import { dangerSources } from './danger.ts';
 import { doseSources } from './dose.ts';
+import { notationSources } from './notation.ts';
 import { recordSources } from './record.ts';
 import { siteSources } from './site.ts';
 
 /** What each source key stands for, as it is cited. One file for each topic, so that two people can add sources at once. */
 const sources: ReadonlyMap<string, string> = new Map(
-  [doseSources, siteSources, closureSources, dangerSources, recordSources].flatMap((topic) =>
+  [doseSources, siteSources, closureSources, dangerSources, recordSources, notationSources].flatMap((topic) =>
     Object.entries(topic),
   ),
 );

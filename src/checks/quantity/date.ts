@@ -1,0 +1,43 @@
+import { noticed, type Check } from '../check.ts';
+import { respell } from './_respell.ts';
+
+type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'>;
+
+/** What is wrong with a date or a clock time as it was typed. */
+const rows: readonly Row[] = [
+  {
+    code: 'quantity/no-such-date',
+    title: 'A date that is not in the calendar',
+    why: 'Ages, suture windows and overdue results are counted from dates.',
+    messages: {
+      main: '{typed} is not in the calendar: that month has {days} days. Check the day and the month.',
+      month: '{typed} is not in the calendar: there are twelve months. Write year, month, day.',
+    },
+  },
+  {
+    code: 'quantity/date-form',
+    title: 'A date in a form that can be misread',
+    why: '03/02/2026 is the 2nd of March to some and the 3rd of February to others.',
+    messages: {
+      main: 'Write the date as {first}: year, month, day.',
+      ambiguous: '{typed} can mean {first} or {second}. Write the one that was meant, as year, month, day.',
+      'short-year': '{typed} leaves open which part is the year. Write year, month, day, such as 2026-03-02.',
+    },
+  },
+  {
+    code: 'quantity/no-such-time',
+    title: 'A time that is not on the clock',
+    why: 'The order of what was done, and how long a cream was on, go by clock times.',
+    messages: {
+      main: '“{typed}” is not a clock time. Write local hours and minutes from 0:00 to 23:59, such as 10:05.',
+    },
+  },
+];
+
+export const checks: readonly Check[] = rows.map((row) => ({
+  ...row,
+  severity: 'error',
+  sources: [{ source: 'format', mark: 'format' }],
+  find: noticed(row.code),
+  fix: respell,
+}));
