@@ -1,10 +1,246 @@
 import type { Sourced } from './types.ts';
 
-/** Days from the procedure to suture removal, both ends included. */
+/** Sites that sources give one row for suture removal. */
+export type WindowGroup =
+  | 'face'
+  | 'eyelid'
+  | 'lip'
+  | 'ear'
+  | 'neck'
+  | 'scalp'
+  | 'chest or abdomen'
+  | 'back'
+  | 'arm'
+  | 'hand'
+  | 'palm'
+  | 'fingertip'
+  | 'joint extensor'
+  | 'joint flexor'
+  | 'leg'
+  | 'foot'
+  | 'sole'
+  | 'genital';
+
+/** Days from the procedure to suture removal as one source gives them, both ends included. */
 export interface SutureWindowRow extends Sourced {
-  readonly group: string;
+  readonly group: WindowGroup;
+  readonly from: number;
+  readonly to: number;
+  /** Rows for children only widen what is in order; the source names no age. */
+  readonly children?: true;
+  /**
+   * The row that Wheal proposes. One rule chooses it: the leaflet on punch biopsies where it names the site, else
+   * the suture handbook's row for adults, else the clinical handbook.
+   */
+  readonly proposed?: true;
+}
+
+/** Another way to say which sites a practice's own window is for. */
+export interface PracticeSutureWindow {
+  /** Name of a body site, of its region, or of its window group. */
+  readonly site: string;
   readonly from: number;
   readonly to: number;
 }
 
-export const sutureWindows: readonly SutureWindowRow[] = [];
+/** What makes a wound hold late. */
+export interface LengtheningRow extends Sourced {
+  readonly name: string;
+  /** Words that show it among conditions and medications, in lower case. */
+  readonly words: readonly string[];
+}
+
+type Figures = readonly [source: string, from: number, to: number, kind?: 'proposed' | 'children'];
+
+const group = (name: WindowGroup, figures: readonly Figures[]): readonly SutureWindowRow[] =>
+  figures.map(([source, from, to, kind]) => ({
+    group: name,
+    from,
+    to,
+    source,
+    mark: marks[source] ?? 'Q',
+    ...(kind === undefined ? {} : { [kind]: true as const }),
+  }));
+
+/** Sources whose figures were not read in the source itself. */
+const marks: Readonly<Record<string, 'M' | 'Q2'>> = { 'laceration-table': 'M', 'ear-page': 'Q2' };
+
+const face: readonly Figures[] = [
+  ['punch-leaflet', 5, 7, 'proposed'],
+  ['clinical-handbook', 3, 5],
+  ['suture-handbook', 3, 5],
+  ['suture-handbook', 3, 5, 'children'],
+  ['suture-chart', 5, 7],
+  ['plastic-surgery-text', 5, 7],
+  ['family-practice-guide', 5, 5],
+  ['closure-removal-text', 4, 5],
+  ['laceration-table', 3, 5],
+];
+const hand: readonly Figures[] = [
+  ['suture-handbook', 8, 10, 'proposed'],
+  ['suture-handbook', 6, 8, 'children'],
+  ['clinical-handbook', 14, 14],
+  ['suture-chart', 7, 10],
+  ['laceration-table', 10, 14],
+];
+const foot: readonly Figures[] = [
+  ['suture-handbook', 10, 12, 'proposed'],
+  ['suture-handbook', 8, 10, 'children'],
+  ['suture-chart', 12, 14],
+  ['plastic-surgery-text', 10, 14],
+];
+
+/** Every published window; where sources differ each has its row. */
+export const sutureWindows: readonly SutureWindowRow[] = [
+  group('face', face),
+  group('eyelid', [
+    ['suture-handbook', 3, 5, 'proposed'],
+    ['suture-handbook', 3, 5, 'children'],
+    ['suture-chart', 5, 7],
+    ['family-practice-guide', 3, 3],
+  ]),
+  group('lip', [
+    ['suture-handbook', 4, 5, 'proposed'],
+    ['suture-handbook', 3, 5, 'children'],
+    ['family-practice-guide', 5, 5],
+  ]),
+  group('ear', [
+    ['suture-handbook', 4, 5, 'proposed'],
+    ['suture-handbook', 3, 5, 'children'],
+    ['suture-chart', 5, 7],
+    ['ear-page', 10, 14],
+  ]),
+  group('neck', [
+    ['clinical-handbook', 5, 7, 'proposed'],
+    ['family-practice-guide', 3, 4],
+    ['web-notes', 7, 7],
+  ]),
+  group('scalp', [
+    ['punch-leaflet', 7, 10, 'proposed'],
+    ['clinical-handbook', 7, 7],
+    ['suture-handbook', 6, 8],
+    ['suture-handbook', 5, 7, 'children'],
+    ['suture-chart', 7, 7],
+    ['plastic-surgery-text', 10, 14],
+    ['family-practice-guide', 7, 14],
+    ['laceration-table', 7, 10],
+  ]),
+  group('chest or abdomen', [
+    ['punch-leaflet', 10, 14, 'proposed'],
+    ['clinical-handbook', 10, 14],
+    ['suture-handbook', 8, 10],
+    ['suture-handbook', 6, 8, 'children'],
+    ['suture-chart', 12, 14],
+    ['plastic-surgery-text', 10, 14],
+    ['family-practice-guide', 7, 7],
+    ['laceration-table', 10, 14],
+  ]),
+  group('back', [
+    ['punch-leaflet', 10, 14, 'proposed'],
+    ['clinical-handbook', 10, 14],
+    ['suture-handbook', 12, 14],
+    ['suture-handbook', 10, 12, 'children'],
+    ['suture-chart', 7, 10],
+    ['plastic-surgery-text', 10, 14],
+    ['family-practice-guide', 7, 7],
+    ['web-notes', 14, 14],
+    ['laceration-table', 10, 14],
+  ]),
+  group('arm', [
+    ['punch-leaflet', 10, 14, 'proposed'],
+    ['clinical-handbook', 10, 14],
+    ['suture-handbook', 8, 10],
+    ['suture-handbook', 6, 8, 'children'],
+    ['suture-chart', 7, 10],
+    ['plastic-surgery-text', 10, 12],
+    ['family-practice-guide', 7, 7],
+    ['laceration-table', 7, 10],
+  ]),
+  group('hand', hand),
+  group('palm', [...hand, ['laceration-table', 14, 21]]),
+  group('fingertip', [
+    ['suture-handbook', 10, 12, 'proposed'],
+    ['suture-handbook', 8, 10, 'children'],
+  ]),
+  group('joint extensor', [
+    ['suture-handbook', 10, 14, 'proposed'],
+    ['suture-handbook', 8, 10, 'children'],
+    ['suture-chart', 10, 14],
+  ]),
+  group('joint flexor', [
+    ['suture-handbook', 8, 10, 'proposed'],
+    ['suture-handbook', 6, 8, 'children'],
+    ['suture-chart', 7, 10],
+  ]),
+  group('leg', [
+    ['punch-leaflet', 10, 14, 'proposed'],
+    ['clinical-handbook', 14, 28],
+    ['suture-handbook', 8, 12],
+    ['suture-handbook', 6, 10, 'children'],
+    ['suture-chart', 7, 10],
+    ['plastic-surgery-text', 10, 14],
+    ['family-practice-guide', 8, 10],
+    ['laceration-table', 10, 14],
+  ]),
+  group('foot', [...foot, ['laceration-table', 10, 14]]),
+  group('sole', [...foot, ['laceration-table', 14, 21]]),
+  group('genital', [
+    ['suture-handbook', 7, 10, 'proposed'],
+    ['suture-handbook', 6, 8, 'children'],
+    ['suture-chart', 7, 10],
+  ]),
+].flat();
+
+/**
+ * What lengthens a window. The suture handbook's short table goes from 10 days to 15 with one such factor and to 20
+ * with several, so each of two steps moves the window by five days. On the face it stays at five days.
+ */
+export const lengthening: readonly LengtheningRow[] = [
+  {
+    name: 'diabetes',
+    words: [
+      'diabetes',
+      'diabetic',
+      'diabetes mellitus',
+      't1dm',
+      't2dm',
+      'type 1 diabetes',
+      'type 2 diabetes',
+    ],
+    source: 'suture-handbook',
+    mark: 'Q',
+  },
+  {
+    name: 'steroids',
+    words: [
+      'steroid',
+      'steroids',
+      'corticosteroid',
+      'corticosteroids',
+      'prednisone',
+      'prednisolone',
+      'methylprednisolone',
+      'dexamethasone',
+      'hydrocortisone',
+    ],
+    source: 'suture-handbook',
+    mark: 'Q',
+  },
+  {
+    name: 'vascular disease',
+    words: [
+      'vascular disease',
+      'peripheral vascular disease',
+      'peripheral arterial disease',
+      'peripheral artery disease',
+      'venous insufficiency',
+      'chronic venous insufficiency',
+    ],
+    source: 'clinical-handbook',
+    mark: 'Q',
+  },
+  { name: 'malnutrition', words: ['malnutrition', 'malnourished'], source: 'clinical-handbook', mark: 'Q' },
+];
+
+/** Groups whose window no factor lengthens: the handbook's short table keeps the face apart, and late removal leaves tracks. */
+export const neverLengthened: ReadonlySet<WindowGroup> = new Set(['face', 'eyelid', 'lip', 'ear']);

@@ -1,2 +1,14 @@
 /** Sources of wound closure and suture removal. */
-export const closureSources = {};
+export const closureSources = {
+  'punch-leaflet': 'practice leaflet on punch biopsy, suture removal by site',
+  'clinical-handbook': '5-Minute Clinical Consult, recommended suture removal times',
+  'suture-handbook': 'web suture handbook, table of suture removal for adults and children',
+  'suture-chart': 'WikEM, Sutures, chart of removal by site',
+  'plastic-surgery-text': 'plastic surgery web textbook, suture removal',
+  'family-practice-guide': 'family practice suture guide, table by site',
+  'closure-removal-text': 'emergency medicine text, closure removal',
+  'web-notes': 'web notes on wound closure, days to removal',
+  'ear-page': 'secondary page on ear wounds',
+  'laceration-table':
+    'Am Fam Physician, laceration repair, timing of suture removal (Forsch 2008; Forsch et al. 2017), from memory',
+};
