@@ -120,15 +120,13 @@ export class PhraseTable<Row extends WordRow> {
     let at = 0;
     while (at < tokens.length) {
       const term = longest(this.terms, tokens, at);
-      if (term !== undefined) {
-        reading.term(term.value, at, term.end);
-        at = term.end;
-        continue;
-      }
       const cue = longest(cues, tokens, at);
-      if (cue !== undefined) reading.cue(cue.value, at);
+      // A word such as "no" may be an answer by itself; before other words it says how they are meant.
+      const governs = cue !== undefined && cue.end >= (term?.end ?? 0) && term?.end !== tokens.length;
+      if (term !== undefined && !governs) reading.term(term.value, at, term.end);
+      else if (cue !== undefined) reading.cue(cue.value, at);
       else reading.other(at);
-      at = cue?.end ?? at + 1;
+      at = (governs ? cue : (term ?? cue))?.end ?? at + 1;
     }
     return reading.mentions();
   }

@@ -1,5 +1,543 @@
-import type { WordRow } from './types.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export type AllergenRow = WordRow;
+/** Another allergen to which the same patients may react. */
+export interface Crossing extends Sourced {
+  readonly to: string;
+}
 
-export const allergens: readonly AllergenRow[] = [{ name: 'bacitracin', synonyms: [] }];
+export interface AllergenRow extends WordRow {
+  /**
+   * `none` and `unknown` are answers rather than allergens; `irrelevant` is in nothing that is used here, and what is
+   * wrongly thought to cross with something here is among it.
+   */
+  readonly kind: 'none' | 'unknown' | 'substance' | 'class' | 'irrelevant';
+  /** Other allergens that the word takes in. */
+  readonly covers?: readonly string[];
+  readonly crosses?: readonly Crossing[];
+  /** The class of local anesthetics that the word takes in. */
+  readonly anesthetics?: 'amide' | 'ester' | 'any';
+  /** Where the word does not say enough, or the reaction is as a rule a rash under what was worn: a warning, no error. */
+  readonly mild?: boolean;
+}
+
+/** What a patient's reaction or test says of an entry in the list of allergies. */
+export interface ReactionRow extends WordRow {
+  readonly kind: 'intolerance' | 'allergy' | 'cleared';
+}
+
+const substance = (
+  name: string,
+  synonyms: readonly string[],
+  more: Partial<Pick<AllergenRow, 'covers' | 'crosses' | 'anesthetics' | 'mild'>> = {},
+): AllergenRow => ({ name, synonyms, kind: 'substance', ...more });
+
+const irrelevant = (...names: readonly string[]): readonly AllergenRow[] =>
+  names.map((name) => ({ name, synonyms: [], kind: 'irrelevant' }));
+
+const together: Sourced = { source: 'dermatology-nursing-antibiotics', mark: 'Q' };
+const resin: Sourced = { source: 'benzoin-2003', mark: 'Q' };
+/** Sources differ: some name a cross-reaction between parabens and PABA, others see none that matters. */
+const parabens: Sourced = { source: 'nus-parabens', mark: 'M' };
+
+export const allergens: readonly AllergenRow[] = [
+  {
+    name: 'none',
+    synonyms: [
+      'NKDA',
+      'NKA',
+      'NKFA',
+      'no known drug allergies',
+      'no known allergies',
+      'no allergies',
+      'no known drug allergy',
+      'no known allergy',
+      'no drug allergies',
+      'none known',
+      'nil known',
+      'nil',
+      'no',
+      'denies',
+      'denies allergies',
+    ],
+    kind: 'none',
+  },
+  {
+    name: 'unknown',
+    synonyms: ['not known', 'not asked', 'unable to obtain', 'unsure'],
+    kind: 'unknown',
+  },
+
+  // Anesthetics and what is in their vials. The agents themselves are found in their own table.
+  {
+    name: 'local anesthetics',
+    synonyms: [
+      'local anesthetic',
+      'local anaesthetic',
+      'local anaesthetics',
+      'local anesthesia',
+      'caine',
+      'caines',
+      'caine anesthetics',
+      'caine drugs',
+      'dental anesthetic',
+      'dental anaesthetic',
+      'numbing medicine',
+      'numbing injection',
+    ],
+    kind: 'class',
+    anesthetics: 'any',
+  },
+  {
+    name: 'amide anesthetics',
+    synonyms: [
+      'amide',
+      'amides',
+      'amide anaesthetics',
+      'amide local anesthetics',
+      'amide local anaesthetics',
+      'amide-type anesthetics',
+      'amide caines',
+    ],
+    kind: 'class',
+    anesthetics: 'amide',
+  },
+  {
+    name: 'ester anesthetics',
+    synonyms: [
+      'ester',
+      'esters',
+      'ester anaesthetics',
+      'ester local anesthetics',
+      'ester local anaesthetics',
+      'ester-type anesthetics',
+      'ester caines',
+    ],
+    kind: 'class',
+    anesthetics: 'ester',
+    crosses: [{ to: 'methylparaben', ...parabens }],
+  },
+  substance('benzocaine', ['benzocaine spray'], {
+    anesthetics: 'ester',
+    crosses: [{ to: 'methylparaben', ...parabens }],
+  }),
+  substance('cocaine', [], { anesthetics: 'ester' }),
+  substance(
+    'PABA',
+    [
+      'para-aminobenzoic acid',
+      'p-aminobenzoic acid',
+      'aminobenzoic acid',
+      '4-aminobenzoic acid',
+      'PABA sunscreen',
+    ],
+    { anesthetics: 'ester', crosses: [{ to: 'methylparaben', ...parabens }] },
+  ),
+  substance('methylparaben', [
+    'paraben',
+    'methyl paraben',
+    'propylparaben',
+    'paraben mix',
+    'hydroxybenzoate',
+    'methyl hydroxybenzoate',
+  ]),
+  substance('preservatives', ['preservative', 'vial preservative'], {
+    covers: ['methylparaben', 'benzyl alcohol', 'sulfite'],
+    mild: true,
+  }),
+  substance('benzyl alcohol', []),
+  substance('sulfite', [
+    'metabisulfite',
+    'sodium metabisulfite',
+    'potassium metabisulfite',
+    'bisulfite',
+    'sodium bisulfite',
+    'sulphite',
+    'metabisulphite',
+    'sodium metabisulphite',
+    'bisulphite',
+    'sulfiting agent',
+  ]),
+  substance('epinephrine', ['adrenaline', 'adrenalin', 'epi', 'epinephrin']),
+
+  // Dressings and adhesives.
+  substance(
+    'adhesive',
+    [
+      'tape',
+      'adhesive tape',
+      'surgical tape',
+      'medical tape',
+      'paper tape',
+      'plaster',
+      'sticking plaster',
+      'adhesive bandage',
+      'bandage',
+      'bandage adhesive',
+      'medical adhesive',
+      'skin adhesive tape',
+      'adhesive plaster',
+      'acrylate adhesive',
+      'acrylate',
+    ],
+    { mild: true },
+  ),
+  substance('silicone', ['silicone tape', 'silicone gel']),
+  substance('latex', ['rubber', 'natural rubber', 'natural rubber latex', 'rubber gloves', 'latex gloves']),
+  substance('benzoin', ['tincture of benzoin', 'benzoin tincture', 'compound tincture of benzoin'], {
+    crosses: [{ to: 'mastic', source: 'benzoin-1983', mark: 'Q' }],
+  }),
+  substance('mastic', ['gum mastic', 'liquid adhesive', 'styrax'], {
+    crosses: [{ to: 'benzoin', source: 'benzoin-1983', mark: 'Q' }],
+  }),
+  substance('colophony', ['rosin', 'pine resin', 'colophonium'], { crosses: [{ to: 'benzoin', ...resin }] }),
+  substance('balsam of Peru', ['Peru balsam', 'Myroxylon pereirae', 'balsam'], {
+    crosses: [{ to: 'benzoin', ...resin }],
+  }),
+  substance('fragrance', ['fragrance mix', 'perfume'], { crosses: [{ to: 'benzoin', ...resin }] }),
+  substance('cyanoacrylate', [
+    'tissue glue',
+    'skin glue',
+    'tissue adhesive',
+    'surgical glue',
+    'glue',
+    'octyl cyanoacrylate',
+    'eyelash glue',
+    'nail glue',
+  ]),
+  substance('lanolin', ['wool alcohol', 'wool alcohols', 'wool fat', 'wool wax', 'wool wax alcohol', 'wool']),
+  substance('petrolatum', ['petroleum jelly', 'white petrolatum', 'soft paraffin', 'petroleum']),
+  substance('zinc oxide', ['zinc']),
+  substance('honey', ['bee products', 'propolis']),
+
+  // Topical antibiotics.
+  substance('bacitracin', ['bacitracin zinc', 'bacitracin ointment'], {
+    crosses: [
+      { to: 'neomycin', ...together },
+      { to: 'polymyxin', ...together },
+    ],
+  }),
+  substance('neomycin', ['neomycin sulfate', 'neomycin ointment', 'framycetin'], {
+    crosses: [
+      { to: 'bacitracin', ...together },
+      { to: 'gentamicin', ...together },
+    ],
+  }),
+  substance('polymyxin', ['polymyxin B', 'polymixin', 'polymyxin B sulfate'], {
+    crosses: [{ to: 'bacitracin', ...together }],
+  }),
+  substance(
+    'topical antibiotics',
+    ['triple antibiotic ointment', 'triple antibiotic', 'antibiotic ointment', 'topical antibiotic', 'TAO'],
+    { covers: ['bacitracin', 'neomycin', 'polymyxin'] },
+  ),
+  substance('mupirocin', []),
+  substance('gentamicin', ['aminoglycoside', 'tobramycin'], { crosses: [{ to: 'neomycin', ...together }] }),
+  substance('fusidic acid', ['sodium fusidate']),
+  substance('silver', ['silver nitrate', 'silver sulfadiazine', 'silver sulphadiazine']),
+  substance('sulfonamide', [
+    'sulfa',
+    'sulpha',
+    'sulfa drugs',
+    'sulfa antibiotics',
+    'sulphonamide',
+    'sulfamethoxazole',
+    'trimethoprim-sulfamethoxazole',
+    'TMP-SMX',
+    'co-trimoxazole',
+    'sulfadiazine',
+  ]),
+
+  // Antiseptics and hemostatics.
+  substance('povidone-iodine', [
+    'topical iodine',
+    'iodophor',
+    'povidone',
+    'PVP-I',
+    'iodine on skin',
+    'iodine prep',
+  ]),
+  substance('iodine', ['iodides'], { covers: ['povidone-iodine'], mild: true }),
+  substance('chlorhexidine', [
+    'CHG',
+    'chlorhexidine gluconate',
+    'chlorhexidine digluconate',
+    'chlorhexidine wipes',
+  ]),
+  substance('alcohol', [
+    'isopropyl alcohol',
+    'isopropanol',
+    'ethanol',
+    'rubbing alcohol',
+    'alcohol swab',
+    'alcohol wipe',
+  ]),
+  substance('benzalkonium chloride', ['benzalkonium', 'BZK']),
+  substance('triclosan', []),
+  substance('aluminum', [
+    'aluminium',
+    'aluminum chloride',
+    'aluminium chloride',
+    'aluminum salts',
+    'aluminium salts',
+  ]),
+  substance('iron', ['ferric subsulfate', 'ferric subsulphate', 'ferric salts']),
+  substance('gelatin', ['gelatine', 'porcine gelatin', 'alpha-gal', 'pork', 'mammalian meat']),
+  substance('collagen', ['bovine collagen']),
+  substance('tranexamic acid', ['TXA']),
+
+  // What stitches are made of.
+  substance('nylon', ['polyamide', 'nylon suture']),
+  substance('polypropylene', ['polypropylene suture']),
+  substance('polyester', []),
+  substance('silk', ['silk suture']),
+  substance('polyglactin', ['polyglycolic acid', 'polyglactin suture']),
+  substance('polydioxanone', ['PDO']),
+  substance('poliglecaprone', []),
+  substance('gut', ['catgut', 'gut suture', 'surgical gut'], { covers: ['collagen'] }),
+  substance('chromium', ['chromate', 'dichromate', 'potassium dichromate', 'chromic gut', 'chrome']),
+  substance(
+    'absorbable sutures',
+    ['absorbable suture', 'dissolvable sutures', 'dissolvable stitches', 'dissolving stitches'],
+    {
+      covers: ['polyglactin', 'polydioxanone', 'poliglecaprone', 'gut'],
+      mild: true,
+    },
+  ),
+  substance('nickel', ['metal', 'cobalt', 'stainless steel', 'staples', 'surgical staples', 'metals'], {
+    mild: true,
+  }),
+
+  // Often listed, and in nothing that is used here; shellfish and contrast do not cross with povidone-iodine.
+  ...irrelevant(
+    'penicillin',
+    'penicillins',
+    'amoxicillin',
+    'amoxicillin-clavulanate',
+    'ampicillin',
+    'cephalexin',
+    'cefazolin',
+    'cephalosporin',
+    'clindamycin',
+    'doxycycline',
+    'tetracycline',
+    'minocycline',
+    'erythromycin',
+    'azithromycin',
+    'clarithromycin',
+    'ciprofloxacin',
+    'levofloxacin',
+    'fluoroquinolone',
+    'vancomycin',
+    'metronidazole',
+    'nitrofurantoin',
+    'rifampin',
+    'isoniazid',
+    'aspirin',
+    'ibuprofen',
+    'naproxen',
+    'NSAID',
+    'ketorolac',
+    'acetaminophen',
+    'paracetamol',
+    'codeine',
+    'morphine',
+    'hydrocodone',
+    'oxycodone',
+    'tramadol',
+    'opioid',
+    'statin',
+    'atorvastatin',
+    'simvastatin',
+    'lisinopril',
+    'ACE inhibitor',
+    'metformin',
+    'hydrochlorothiazide',
+    'furosemide',
+    'celecoxib',
+    'prednisone',
+    'methotrexate',
+    'phenytoin',
+    'carbamazepine',
+    'lamotrigine',
+    'shellfish',
+    'seafood',
+    'fish',
+    'shrimp',
+    'peanut',
+    'nut',
+    'tree nut',
+    'egg',
+    'milk',
+    'dairy',
+    'soy',
+    'wheat',
+    'gluten',
+    'strawberry',
+    'kiwi',
+    'banana',
+    'avocado',
+    'bee sting',
+    'bee venom',
+    'wasp',
+    'pollen',
+    'grass',
+    'ragweed',
+    'dust mite',
+    'dust',
+    'mold',
+    'cat',
+    'dog',
+    'poison ivy',
+    'contrast',
+    'contrast dye',
+    'contrast medium',
+    'IV contrast',
+    'iodine contrast',
+    'iodinated contrast',
+    'iodinated contrast dye',
+    'radiocontrast',
+    'iodine dye',
+    'CT dye',
+    'IV dye',
+    'gadolinium',
+    'formaldehyde',
+    'formalin',
+    'quaternium-15',
+    'sulfur',
+    'sulfate',
+    'sunscreen',
+    'hair dye',
+    'influenza vaccine',
+    'adhesive remover',
+    'heparin',
+    'warfarin',
+  ),
+];
+
+export const reactions: readonly ReactionRow[] = [
+  {
+    name: 'racing heart',
+    synonyms: [
+      'heart racing',
+      'fast heart',
+      'fast heartbeat',
+      'palpitations',
+      'palpitation',
+      'tachycardia',
+      'pounding heart',
+      'heart pounding',
+      'jittery',
+      'jitters',
+      'tremor',
+      'shaky',
+      'shaking',
+      'nervous',
+      'anxiety',
+      'anxious',
+      'panic',
+    ],
+    kind: 'intolerance',
+  },
+  {
+    name: 'faint',
+    synonyms: [
+      'fainted',
+      'fainting',
+      'syncope',
+      'vasovagal',
+      'vasovagal syncope',
+      'dizzy',
+      'dizziness',
+      'lightheaded',
+      'light-headed',
+    ],
+    kind: 'intolerance',
+  },
+  {
+    name: 'nausea',
+    synonyms: [
+      'nauseated',
+      'upset stomach',
+      'stomach upset',
+      'GI upset',
+      'vomiting',
+      'headache',
+      'intolerance',
+      'side effect',
+      'not a true allergy',
+    ],
+    kind: 'intolerance',
+  },
+  {
+    name: 'anaphylaxis',
+    synonyms: [
+      'anaphylactic',
+      'anaphylactic shock',
+      'shock',
+      'angioedema',
+      'angio-oedema',
+      'throat swelling',
+      'throat closing',
+      'collapse',
+      'low blood pressure',
+      'hypotension',
+    ],
+    kind: 'allergy',
+  },
+  {
+    name: 'hives',
+    synonyms: [
+      'urticaria',
+      'wheals',
+      'rash',
+      'itch',
+      'itching',
+      'itchy',
+      'pruritus',
+      'redness',
+      'blisters',
+      'blistering',
+      'swelling',
+      'swollen',
+      'edema',
+      'oedema',
+      'dermatitis',
+      'eczema',
+      'contact dermatitis',
+    ],
+    kind: 'allergy',
+  },
+  {
+    name: 'wheezing',
+    synonyms: [
+      'wheeze',
+      'shortness of breath',
+      'trouble breathing',
+      'difficulty breathing',
+      'breathing difficulty',
+      'dyspnea',
+      'dyspnoea',
+      'bronchospasm',
+      'asthma',
+      'asthma attack',
+    ],
+    kind: 'allergy',
+  },
+  {
+    name: 'negative test',
+    synonyms: [
+      'negative',
+      'negative patch test',
+      'patch test negative',
+      'negative skin test',
+      'skin test negative',
+      'negative challenge',
+      'challenge negative',
+      'tolerated challenge',
+      'tolerated',
+      'cleared by allergist',
+      'delabeled',
+    ],
+    kind: 'cleared',
+  },
+];

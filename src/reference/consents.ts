@@ -1,8 +1,32 @@
 import type { WordRow } from './types.ts';
 
 export const consents: readonly WordRow[] = [
-  { name: 'written', synonyms: [] },
-  { name: 'verbal', synonyms: [] },
-  { name: 'guardian', synonyms: [] },
-  { name: 'declined', synonyms: [] },
+  {
+    name: 'written',
+    synonyms: [
+      'written consent',
+      'signed',
+      'signed consent',
+      'electronic',
+      'electronic consent',
+      'on file',
+      'obtained in writing',
+    ],
+  },
+  { name: 'verbal', synonyms: ['verbal consent', 'oral', 'oral consent', 'spoken'] },
+  {
+    name: 'guardian',
+    synonyms: [
+      'parent',
+      'parental',
+      'parental consent',
+      'guardian consent',
+      'mother',
+      'father',
+      'proxy',
+      'power of attorney',
+      'legal representative',
+    ],
+  },
+  { name: 'declined', synonyms: ['refused', 'not given', 'withdrawn', 'none'] },
 ];

@@ -1,5 +1,340 @@
-import type { WordRow } from './types.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export type ImplantRow = WordRow;
+/** What electrosurgical current means for it. */
+export type Concern =
+  /** A pacemaker: near it never; far away with care. */
+  | 'pacemaker'
+  /** It may take current for an arrhythmia, or conduct it into nerves: no current at all. */
+  | 'forbidden'
+  /** It lies in the head: no monopolar current on head and neck. */
+  | 'cochlear'
+  /** An electronic device for which no rule was read: ask first. */
+  | 'ask'
+  | 'passive'
+  | 'none'
+  | 'unknown';
 
-export const implants: readonly ImplantRow[] = [{ name: 'pacemaker', synonyms: [] }];
+export interface ImplantRow extends WordRow, Sourced {
+  readonly concern: Concern;
+}
+
+const passive = { concern: 'passive', source: 'device-memory', mark: 'M' } as const;
+const ask = { concern: 'ask', source: 'device-memory', mark: 'M' } as const;
+const stimulator = { concern: 'forbidden', source: 'nerve-stimulators-2019', mark: 'Q' } as const;
+
+export const implants: readonly ImplantRow[] = [
+  {
+    name: 'none',
+    synonyms: [
+      'no',
+      'nil',
+      'no implants',
+      'no devices',
+      'no implanted devices',
+      'none known',
+      'denies',
+      'no implant',
+      'no device',
+    ],
+    concern: 'none',
+    source: 'format',
+    mark: 'format',
+  },
+  {
+    name: 'unknown',
+    synonyms: ['not known', 'not asked', 'unsure'],
+    concern: 'unknown',
+    source: 'format',
+    mark: 'format',
+  },
+  {
+    name: 'pacemaker',
+    synonyms: [
+      'PPM',
+      'PM',
+      'permanent pacemaker',
+      'cardiac pacemaker',
+      'heart pacemaker',
+      'leadless pacemaker',
+      'dual chamber pacemaker',
+      'single chamber pacemaker',
+      'biventricular pacemaker',
+      'CRT-P',
+      'pacer',
+      'demand pacemaker',
+    ],
+    concern: 'pacemaker',
+    source: 'device-survey-2019',
+    mark: 'Q',
+  },
+  {
+    name: 'ICD',
+    synonyms: [
+      'implantable cardioverter defibrillator',
+      'implantable cardioverter-defibrillator',
+      'implantable defibrillator',
+      'defibrillator',
+      'cardioverter defibrillator',
+      'cardioverter',
+      'AICD',
+      'cardiac defibrillator',
+      'CRT-D',
+      'biventricular ICD',
+      'subcutaneous ICD',
+      'S-ICD',
+      'pacemaker defibrillator',
+      'pacemaker/ICD',
+      'pacemaker-defibrillator',
+      'pacemaker with defibrillator',
+      'pacemaker and defibrillator',
+    ],
+    concern: 'forbidden',
+    source: 'device-survey-2019',
+    mark: 'Q',
+  },
+  {
+    name: 'deep brain stimulator',
+    synonyms: ['DBS', 'deep brain stimulation', 'brain stimulator', 'responsive neurostimulator', 'RNS'],
+    concern: 'forbidden',
+    source: 'dbs-2019',
+    mark: 'Q',
+  },
+  {
+    name: 'spinal cord stimulator',
+    synonyms: [
+      'SCS',
+      'spinal stimulator',
+      'dorsal column stimulator',
+      'spine stimulator',
+      'dorsal root ganglion stimulator',
+    ],
+    ...stimulator,
+  },
+  {
+    name: 'vagus nerve stimulator',
+    synonyms: ['VNS', 'vagal nerve stimulator', 'vagus stimulator', 'vagal stimulator'],
+    ...stimulator,
+  },
+  {
+    name: 'sacral nerve stimulator',
+    synonyms: [
+      'sacral stimulator',
+      'sacral neuromodulator',
+      'sacral neurostimulator',
+      'bladder stimulator',
+      'bladder pacemaker',
+      'SNS',
+    ],
+    ...stimulator,
+  },
+  {
+    name: 'hypoglossal nerve stimulator',
+    synonyms: ['sleep apnea stimulator', 'sleep apnoea stimulator', 'hypoglossal stimulator'],
+    ...stimulator,
+  },
+  {
+    name: 'phrenic nerve stimulator',
+    synonyms: [
+      'diaphragm stimulator',
+      'diaphragm pacemaker',
+      'diaphragmatic pacemaker',
+      'phrenic stimulator',
+    ],
+    ...stimulator,
+  },
+  {
+    name: 'gastric stimulator',
+    synonyms: ['gastric pacemaker', 'gastric electrical stimulator', 'gastric neurostimulator'],
+    ...stimulator,
+  },
+  {
+    name: 'nerve stimulator',
+    synonyms: [
+      'neurostimulator',
+      'stimulator',
+      'neuromodulator',
+      'peripheral nerve stimulator',
+      'implanted stimulator',
+      'occipital nerve stimulator',
+      'trigeminal stimulator',
+      'tibial nerve stimulator',
+      'bone growth stimulator',
+      'bone stimulator',
+      'carotid sinus stimulator',
+    ],
+    ...stimulator,
+  },
+  {
+    name: 'cochlear implant',
+    synonyms: ['cochlear', 'cochlear device', 'auditory brainstem implant', 'hearing implant'],
+    concern: 'cochlear',
+    source: 'cochlear-2023',
+    mark: 'Q',
+  },
+  {
+    name: 'bone-anchored hearing aid',
+    synonyms: ['bone-conduction implant', 'bone-anchored hearing device'],
+    ...ask,
+  },
+  {
+    name: 'loop recorder',
+    synonyms: [
+      'implantable loop recorder',
+      'ILR',
+      'insertable cardiac monitor',
+      'cardiac monitor',
+      'heart monitor',
+      'implanted heart monitor',
+      'ICM',
+    ],
+    ...ask,
+  },
+  {
+    name: 'ventricular assist device',
+    synonyms: ['LVAD', 'VAD', 'left ventricular assist device', 'heart pump'],
+    ...ask,
+  },
+  {
+    name: 'insulin pump',
+    synonyms: [
+      'continuous glucose monitor',
+      'CGM',
+      'glucose monitor',
+      'glucose sensor',
+      'implanted glucose sensor',
+    ],
+    ...ask,
+  },
+  {
+    name: 'drug pump',
+    synonyms: [
+      'intrathecal pump',
+      'baclofen pump',
+      'pain pump',
+      'morphine pump',
+      'infusion pump',
+      'implanted pump',
+    ],
+    ...ask,
+  },
+  {
+    name: 'programmable shunt',
+    synonyms: ['VP shunt', 'ventriculoperitoneal shunt', 'shunt', 'cerebral shunt'],
+    ...ask,
+  },
+  {
+    name: 'metal implant',
+    synonyms: [
+      'metal',
+      'metalwork',
+      'hardware',
+      'orthopedic hardware',
+      'orthopaedic hardware',
+      'plate',
+      'plates',
+      'plates and screws',
+      'plate and screws',
+      'screws',
+      'pins',
+      'rod',
+      'rods',
+      'titanium plate',
+      'titanium rod',
+      'titanium',
+      'joint replacement',
+      'prosthetic joint',
+      'artificial joint',
+      'joint prosthesis',
+      'hip replacement',
+      'knee replacement',
+      'shoulder replacement',
+      'total hip',
+      'total knee',
+      'THR',
+      'TKR',
+      'THA',
+      'TKA',
+      'hip prosthesis',
+      'knee prosthesis',
+      'hip implant',
+      'spinal fusion',
+      'sternal wires',
+      'surgical clips',
+      'aneurysm clip',
+      'shrapnel',
+      'bullet fragments',
+      'dental implant',
+      'dental implants',
+      'dental bridge',
+      'artificial hip',
+      'artificial knee',
+    ],
+    ...passive,
+  },
+  {
+    name: 'heart valve',
+    synonyms: [
+      'prosthetic valve',
+      'artificial valve',
+      'mechanical valve',
+      'artificial heart valve',
+      'tissue valve',
+      'valve replacement',
+      'aortic valve replacement',
+      'mitral valve',
+    ],
+    ...passive,
+  },
+  {
+    name: 'stent',
+    synonyms: [
+      'coronary stent',
+      'cardiac stent',
+      'vascular stent',
+      'vascular graft',
+      'coil',
+      'IVC filter',
+      'septal occluder',
+      'ureteral stent',
+    ],
+    ...passive,
+  },
+  {
+    name: 'breast implant',
+    synonyms: [
+      'breast implants',
+      'silicone implant',
+      'tissue expander',
+      'facial implant',
+      'chin implant',
+      'penile implant',
+      'penile prosthesis',
+      'testicular prosthesis',
+    ],
+    ...passive,
+  },
+  {
+    name: 'venous port',
+    synonyms: ['port', 'chemotherapy port', 'implanted port', 'central line', 'dialysis catheter'],
+    ...passive,
+  },
+  {
+    name: 'contraceptive implant',
+    synonyms: ['IUD', 'intrauterine device', 'coil IUD', 'hormone implant', 'contraceptive rod'],
+    ...passive,
+  },
+  {
+    name: 'lens implant',
+    synonyms: [
+      'intraocular lens',
+      'IOL',
+      'artificial lens',
+      'eye implant',
+      'glaucoma shunt',
+      'prosthetic eye',
+      'scleral buckle',
+    ],
+    ...passive,
+  },
+  { name: 'mesh', synonyms: ['hernia mesh', 'surgical mesh', 'sling'], ...passive },
+];

@@ -1,6 +1,18 @@
 import type { WordRow } from './types.ts';
 
 export const layers: readonly WordRow[] = [
-  { name: 'deep', synonyms: [] },
-  { name: 'skin', synonyms: [] },
+  { name: 'deep', synonyms: ['dermal', 'deep dermal', 'buried', 'subcutaneous', 'subdermal', 'deep layer'] },
+  {
+    name: 'skin',
+    synonyms: [
+      'superficial',
+      'epidermal',
+      'cutaneous',
+      'top',
+      'surface',
+      'skin layer',
+      'percutaneous',
+      'epidermis',
+    ],
+  },
 ];

@@ -1,13 +1,158 @@
 import type { WordRow } from './types.ts';
 
-export type MethodRow = WordRow;
+export interface MethodRow extends WordRow {
+  readonly takesTissue: boolean;
+  /** Whether a careful record says how the wound was closed. */
+  readonly wantsClosure: boolean;
+  /** Whether the method itself sends current through the patient; `either` where the word does not say. */
+  readonly current?: 'yes' | 'either';
+  /** Whether the size is the diameter of a punch. */
+  readonly diameter?: boolean;
+  /** Depths, by their names, that do not suit the method, and how much that is worth saying. */
+  readonly odd?: Readonly<Record<string, 'information' | 'warning'>>;
+}
+
+const shallow = { epidermis: 'information', 'papillary dermis': 'information' } as const;
+const tissue = { takesTissue: true, wantsClosure: false } as const;
+const cut = { takesTissue: true, wantsClosure: true, odd: shallow } as const;
+const noTissue = { takesTissue: false, wantsClosure: false } as const;
 
 export const methods: readonly MethodRow[] = [
-  { name: 'shave', synonyms: ['tangential'] },
-  { name: 'deep shave', synonyms: ['saucerization'] },
-  { name: 'scissor', synonyms: ['snip'] },
-  { name: 'curettage', synonyms: [] },
-  { name: 'punch', synonyms: [] },
-  { name: 'incisional', synonyms: [] },
-  { name: 'excisional', synonyms: ['ellipse'] },
+  {
+    name: 'shave',
+    synonyms: [
+      'tangential',
+      'tangential biopsy',
+      'shave biopsy',
+      'superficial shave',
+      'shave removal',
+      'shave excision',
+      'tangential excision',
+    ],
+    ...tissue,
+    odd: { 'deep dermis': 'information', subcutis: 'warning' },
+  },
+  {
+    name: 'deep shave',
+    synonyms: [
+      'saucerization',
+      'saucerisation',
+      'saucerization biopsy',
+      'saucerized',
+      'scoop',
+      'scoop shave',
+      'deep shave biopsy',
+      'deep tangential',
+      'deep shave removal',
+    ],
+    ...tissue,
+    odd: { ...shallow, subcutis: 'information' },
+  },
+  {
+    name: 'scissor',
+    synonyms: [
+      'snip',
+      'snip biopsy',
+      'scissors',
+      'scissor biopsy',
+      'snip excision',
+      'snip removal',
+      'scissor excision',
+    ],
+    ...tissue,
+    odd: { subcutis: 'information' },
+  },
+  { name: 'curettage', synonyms: ['curette', 'curettage biopsy', 'curet', 'curetting'], ...tissue },
+  {
+    name: 'electrodesiccation and curettage',
+    synonyms: [
+      'curettage and electrodesiccation',
+      'curettage and desiccation',
+      'curettage and cautery',
+      'curettage and electrocautery',
+      'ED&C',
+      'EDC',
+      'C&E',
+      'C&D',
+      'C&C',
+      'desiccation and curettage',
+    ],
+    ...tissue,
+    current: 'either',
+  },
+  {
+    name: 'punch',
+    synonyms: ['punch biopsy', 'punch excision', 'trephine', 'double punch'],
+    ...cut,
+    diameter: true,
+  },
+  {
+    name: 'incisional',
+    synonyms: [
+      'incisional biopsy',
+      'incision biopsy',
+      'wedge',
+      'wedge biopsy',
+      'partial excision',
+      'deep incisional',
+    ],
+    ...cut,
+  },
+  {
+    name: 'excisional',
+    synonyms: [
+      'ellipse',
+      'excision',
+      'excisional biopsy',
+      'elliptical',
+      'elliptical excision',
+      'excision biopsy',
+      'fusiform excision',
+      'fusiform',
+      'complete excision',
+      're-excision',
+      'wide excision',
+    ],
+    ...cut,
+  },
+  {
+    name: 'nail biopsy',
+    synonyms: ['nail matrix biopsy', 'nail bed biopsy', 'nail clipping', 'nail shave'],
+    ...tissue,
+  },
+  {
+    name: 'electrosurgical excision',
+    synonyms: [
+      'electrosurgical shave',
+      'loop excision',
+      'radiofrequency shave',
+      'radiofrequency excision',
+      'electrosection',
+    ],
+    ...tissue,
+    current: 'yes',
+  },
+  {
+    name: 'electrodesiccation',
+    synonyms: [
+      'electrodessication',
+      'desiccation',
+      'electrocautery',
+      'cautery',
+      'cauterization',
+      'cauterisation',
+    ],
+    ...noTissue,
+    current: 'either',
+  },
+  {
+    name: 'electrofulguration',
+    synonyms: ['fulguration', 'electrocoagulation', 'electrosurgery', 'diathermy', 'radiofrequency'],
+    ...noTissue,
+    current: 'yes',
+  },
+  { name: 'cryotherapy', synonyms: ['cryosurgery', 'liquid nitrogen', 'LN2', 'freezing'], ...noTissue },
+  { name: 'incision and drainage', synonyms: ['I&D', 'drainage', 'incision'], ...noTissue },
+  { name: 'injection', synonyms: ['intralesional injection', 'intralesional'], ...noTissue },
+  { name: 'laser', synonyms: ['laser ablation'], ...noTissue },
 ];

@@ -101,6 +101,15 @@ describe('mentions in free text', () => {
     assert.equal(text.slice(mention?.from, mention?.to), 'adhesive  tape');
   });
 
+  it('takes a word of denial for an answer only where nothing follows', () => {
+    const answers = new PhraseTable([{ name: 'none', synonyms: ['no', 'denies'] }, ...rows]);
+    const standings = (text: string): string[] =>
+      answers.mentionsIn(text).map(({ row, standing }) => `${row.name} ${standing}`);
+    assert.deepEqual(standings('no'), ['none asserted']);
+    assert.deepEqual(standings('no latex'), ['latex denied']);
+    assert.deepEqual(standings('denies latex, tape'), ['latex denied', 'adhesive tape denied']);
+  });
+
   it('lists what is asserted only', () => {
     assert.deepEqual(table.assertedIn('no latex, lidocaine, history of melanoma'), [rows[5]]);
   });

@@ -1,2 +1,87 @@
 /** Sources of allergy, devices, hemostasis and specimens. */
-export const dangerSources = {};
+export const dangerSources = {
+  'us-label-amide-contraindication':
+    'US prescribing information, bupivacaine hydrochloride injection, contraindications: any local anesthetic of the amide type (openFDA label record)',
+  'us-label-articaine-sulfite':
+    'US prescribing information, articaine 4% with epinephrine, contraindications: sulfite hypersensitivity',
+  'medscape-anesthetic-allergy':
+    'Medscape, Allergic manifestations of local anesthetics (R. Kapitanyan, 2019): esters derive from PABA, methylparaben resembles it',
+  'nus-parabens':
+    'National University of Singapore, Parabens, PABA and cross-reactivity (2025): no cross-reaction that matters clinically',
+  'permanente-2002':
+    'Macy E et al., Immediate hypersensitivity to methylparaben, Permanente Journal 2002;6(4):17-21',
+  'jama-1996-ointment': 'Smack DP et al., JAMA 1996;276:972-977: petrolatum against bacitracin ointment',
+  'nacdg-2005':
+    'North American Contact Dermatitis Group 2005-2006 (PubMed 19470301): neomycin 10.0%, bacitracin 9.2%',
+  'dermatology-nursing-antibiotics':
+    'Douglas JD, Allergic contact dermatitis and topical antibiotics, Dermatology Nursing (Medscape 735534): neomycin, bacitracin and polymyxin react together',
+  'benzoin-1983':
+    'Nineteen cases of contact dermatitis to compound tincture of benzoin (PubMed 6239881): later reactions to gum mastic adhesive through styrax',
+  'benzoin-2003':
+    'Compound tincture of benzoin: a common contact allergen?, Australas J Dermatol 2003;44:180-184: cross-reactions with colophony, balsam of Peru and fragrance',
+  'chlorhexidine-alcohol-label':
+    'US drug facts label, chlorhexidine gluconate 2% in isopropyl alcohol 70%: flammable, not with electrocautery; severe allergic reactions',
+  'chlorhexidine-label': 'US drug facts label, chlorhexidine gluconate: keep out of eyes, ears and mouth',
+  'alcohol-label':
+    'US drug facts label, isopropyl alcohol 70% preparation pads: flammable, not with electrocautery',
+  'prep-fire-study':
+    'Intraoperative fire risk: evaluating the 3-minute wait after chlorhexidine-alcohol antiseptic scrub (abstract): ignition with pooling at once, none dry from 60 s',
+  'prep-drying-instructions':
+    'Patient instructions for a chlorhexidine-alcohol preparation: 3 minutes on hairless skin, up to 1 hour in hair',
+  'procedure-text-hemostasis':
+    'Procedure text for dermatology, chapter on hemostasis: alcohol-based aluminum chloride burns until dry; every chemical agent out of the eye',
+  'procedure-text-agents':
+    'Procedure text for primary care, chapter on hemostatic agents: hot-wire cautery passes no current through the patient',
+  'tattoo-2013':
+    'Dermatologic Research and Practice 2013:279289, table 5: ferric subsulfate may stain for months, iron tattoos are reported',
+  'hemostatics-trial-2020':
+    'J Clin Aesthet Dermatol 2020;13(12):32-37: three topical hemostatic agents compared',
+  'device-survey-2001':
+    'Dermatol Surg 2001;27:385-390: electrosurgery in patients with pacemakers and defibrillators, survey of Mohs surgeons',
+  'device-survey-2019':
+    'Electrosurgery and implantable electronic devices: a survey of current practices among cutaneous surgeons (2019): defibrillator RR 4.74, monopolar RR 3.62, heat and bipolar least',
+  'device-advice-2013':
+    'Actas Dermosifiliogr 2013;104:128-132: electrosurgery in patients with implanted devices',
+  'device-plan-1998': 'Dermatol Surg 1998;24:233-240: perioperative plan for implanted cardiac devices',
+  'dbs-1999': 'Dermatol Surg 1999;25:415-417: electrosurgery and deep brain stimulators',
+  'dbs-2019': 'PubMed 30852074 (2019): deep brain stimulators, bipolar only',
+  'nerve-stimulators-2019':
+    'Dermatol Surg 2019;45:1228-1236 (abstract): electrosurgery with nerve stimulators',
+  'cochlear-2023':
+    'Laryngoscope 2023;133:933-937: monopolar electrosurgery with cochlear implants, 63 exposures',
+  'cochlear-2017':
+    'Dermatol Surg 2017;43:775-783: electrosurgery and cochlear implants, systematic review, weak evidence',
+  'device-memory': 'Advice on devices that no source read here covers',
+  'ethyl-chloride-monograph':
+    'Drug monograph, ethyl chloride spray: flammable, not near a flame or electrical equipment that can spark',
+  'histology-manuals':
+    'Specimen manuals of several dermatopathology laboratories: 10% neutral buffered formalin for routine histology',
+  'immunofluorescence-manuals':
+    'Collection pages of several immunodermatology laboratories: Michel or another transport medium, never formalin or another fixative',
+  'jaad-2010-formalin':
+    'J Am Acad Dermatol 2010, direct immunofluorescence after brief immersion in formalin: pemphigus markers lost after 2 minutes',
+  'michel-medium-sheet':
+    'Product sheet of a Michel transport medium: a salt solution and no fixative, for immunofluorescence only, 5 days at room temperature',
+  'michel-cold-storage':
+    'Laboratory entry for direct immunofluorescence: Michel medium refrigerated for 7 days, room temperature not accepted',
+  'saline-immunofluorescence':
+    'Secondary page on transport for direct immunofluorescence: saline for 24 hours, fewer diagnoses at 48',
+  'culture-manuals':
+    'Specimen manuals of two hospital laboratories: culture in a sterile container without preservative, kept moist; formalin refused',
+  'electron-microscopy-manuals':
+    'Specimen manuals of three laboratories: glutaraldehyde for electron microscopy',
+  'frozen-section-manual':
+    'Submission guide of a dermatopathology group: tissue for frozen section never in formalin or another fixative',
+  'fresh-tissue-manual':
+    "Specimen manual of a children's laboratory: unfixed tissue on moist gauze; cell culture medium for immunofluorescence",
+  'alcohol-fixation-manual': 'Specimen manual of an academic laboratory: absolute alcohol for mucinoses',
+  'media-memory': 'Media for tests that no manual read here names',
+  'label-manuals':
+    'Specimen manuals of two laboratories: two identifiers, label on the container and not on the lid, one container for each site',
+  'insurer-tips':
+    'Biopsy tips of a medical liability insurer: label in front of the patient, track every specimen',
+  'laboratory-rejection': 'Laboratory reference manual: unlabeled or mismatched specimens are refused',
+  'biopsy-guide-afp': 'Am Fam Physician 2011;84:995-1002: skin biopsy techniques',
+  'biopsy-msd': 'MSD Manual Professional, diagnostic tests for skin disorders: biopsy',
+  'melanoma-aad': 'American Academy of Dermatology, Melanoma: biopsy recommendations',
+};
