@@ -116,19 +116,21 @@ export class PhraseTable<Row extends WordRow> {
   /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */
   mentionsIn(text: string): readonly Mention<Row>[] {
     const tokens = tokensOf(text);
-    const reading = new Scan<Row>(tokens);
-    let at = 0;
-    while (at < tokens.length) {
-      const term = longest(this.terms, tokens, at);
-      const cue = longest(cues, tokens, at);
-      // A word such as "no" may be an answer by itself; before other words it says how they are meant.
-      const governs = cue !== undefined && cue.end >= (term?.end ?? 0) && term?.end !== tokens.length;
-      if (term !== undefined && !governs) reading.term(term.value, at, term.end);
-      else if (cue !== undefined) reading.cue(cue.value, at);
-      else reading.other(at);
-      at = (governs ? cue : (term ?? cue))?.end ?? at + 1;
-    }
-    return reading.mentions();
+    const scan = new Scan<Row>(tokens);
+    for (let at = 0; at < tokens.length;) at = this.step(scan, tokens, at);
+    return scan.mentions();
+  }
+
+  /** Takes the term, cue or word at a token; answers where the next one begins. */
+  private step(scan: Scan<Row>, tokens: readonly Token[], at: number): number {
+    const term = longest(this.terms, tokens, at);
+    const cue = longest(cues, tokens, at);
+    // A word such as "no" may be an answer by itself; before other words it says how they are meant.
+    const governs = cue !== undefined && term?.end !== tokens.length && cue.end >= (term?.end ?? 0);
+    if (term !== undefined && !governs) scan.term(term.value, at, term.end);
+    else if (cue !== undefined) scan.cue(cue.value, at);
+    else scan.other(at);
+    return (governs ? cue : (term ?? cue))?.end ?? at + 1;
   }
 
   /** The rows that the text says are so. */
