@@ -16,7 +16,7 @@ const severities: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
 export function activate(context: vscode.ExtensionContext): void {
   const collection = vscode.languages.createDiagnosticCollection('wheal');
   const show = (document: vscode.TextDocument): void => {
-    if (document.languageId === 'wheal') collection.set(document.uri, judge(document));
+    if (isNote(document)) collection.set(document.uri, judge(document));
   };
   vscode.workspace.textDocuments.forEach(show);
   context.subscriptions.push(
@@ -30,6 +30,10 @@ export function activate(context: vscode.ExtensionContext): void {
     }),
   );
 }
+
+// A comparison shows an old text beside the new one; only the new one is anybody's note.
+const isNote = ({ languageId, uri }: vscode.TextDocument): boolean =>
+  languageId === 'wheal' && uri.scheme !== 'git';
 
 function judge(document: vscode.TextDocument): vscode.Diagnostic[] {
   const text = document.getText();

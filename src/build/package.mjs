@@ -1,0 +1,27 @@
+// `npm run package`: the extension as one file, dist/wheal-<version>.vsix.
+import { mkdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { install, root, tsx } from './setup.mjs';
+
+/** Packs what stands in dist/ and what .vscodeignore lets through; answers the path of the .vsix. */
+export async function pack(folder = join(root, 'dist')) {
+  const { createVSIX } = await import('@vscode/vsce');
+  const { name, version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  mkdirSync(folder, { recursive: true });
+  const packagePath = join(folder, `${name}-${version}.vsix`);
+  await createVSIX({
+    cwd: root,
+    packagePath,
+    dependencies: false, // all that runs is in the bundle
+    allowMissingRepository: true,
+    rewriteRelativeLinks: false,
+  });
+  return packagePath;
+}
+
+if (process.argv[1] === import.meta.filename) {
+  install();
+  tsx('src/build/bundle.ts');
+  const file = await pack();
+  console.log(`${file}: ${Math.ceil(statSync(file).size / 1024)} KiB`);
+}

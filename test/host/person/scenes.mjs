@@ -1,0 +1,46 @@
+// Runs the scenes: each gets a fresh server with the .vsix installed, and a copy of the samples.
+import { cpSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { installExtension, scratch, startServer } from '../../../src/build/host-server.mjs';
+import { pack } from '../../../src/build/package.mjs';
+import { root } from '../../../src/build/setup.mjs';
+import { openWindow } from '../window.mjs';
+import { Person } from './person.mjs';
+
+const folder = import.meta.dirname;
+
+/** Plays every `*.scene.mjs` of this folder; answers how many there were, throws if one fails. */
+export async function playScenes() {
+  const files = readdirSync(folder).filter((file) => file.endsWith('.scene.mjs'));
+  const own = scratch();
+  installExtension(own, await pack(own));
+  const server = await startServer({ folder: own });
+  try {
+    for (const file of files) await play(file, server, own);
+  } finally {
+    server.stop();
+  }
+  if (files.length === 0) throw new Error('there are no scenes');
+  return files.length;
+}
+
+async function play(file, server, own) {
+  const { title, scene } = await import(`./${file}`);
+  const name = file.replace('.scene.mjs', '');
+  const samples = join(own, name);
+  cpSync(join(root, 'samples'), samples, { recursive: true });
+  const began = Date.now();
+  const window = await openWindow(server, { scratch: own, folder: samples });
+  const person = new Person(window.page);
+  try {
+    await person.sitDown();
+    await scene(person, samples);
+    console.log(`  ok ${title} (${Date.now() - began} ms, ${person.keys} keys)`);
+  } catch (error) {
+    await person.picture(`${name}-failed`).catch(() => undefined);
+    console.log(`  FAILED ${title}; see test/host/shots/${name}-failed.png`);
+    throw error;
+  } finally {
+    await window.close();
+  }
+}

@@ -1,0 +1,39 @@
+// `npm run test:host [node|worker|person …]`: the extension in a real VS Code. With nothing said, all of it.
+// Where WHEAL_VSCODE names a desktop VS Code (or says `download`), the suite runs there too.
+import { bundleSuite, runSuite } from './suite.mjs';
+import { runDesktop } from './desktop.mjs';
+import { playScenes } from './person/scenes.mjs';
+import { Missing } from '../../src/build/host-tools.mjs';
+import { install, tsx } from '../../src/build/setup.mjs';
+
+const parts = {
+  node: ['the Node extension host', (suite) => runSuite('node', suite)],
+  worker: ["the browser's extension host", (suite) => runSuite('worker', suite)],
+  person: ['at the keyboard', () => playScenes()],
+  desktop: ['a desktop VS Code', (suite) => runDesktop(process.env.WHEAL_VSCODE, suite)],
+};
+const usual = ['node', 'worker', 'person', ...(process.env.WHEAL_VSCODE ? ['desktop'] : [])];
+
+async function main(wanted) {
+  const unknown = wanted.filter((part) => !(part in parts));
+  if (unknown.length > 0)
+    throw new Missing(`Unknown: ${unknown.join(', ')}. There are: ${usual.join(', ')}.`);
+  install();
+  tsx('src/build/bundle.ts');
+  const suite = await bundleSuite();
+  for (const part of wanted.length > 0 ? wanted : usual) {
+    const [title, play] = parts[part];
+    console.log(`\n-- ${title}`);
+    const began = Date.now();
+    const passed = await play(suite);
+    console.log(`${passed} passed in ${((Date.now() - began) / 1000).toFixed(1)} s`);
+  }
+}
+
+main(process.argv.slice(2)).then(
+  () => process.exit(0),
+  (error) => {
+    console.error(error instanceof Missing ? error.message : error);
+    process.exit(error instanceof Missing ? 2 : 1);
+  },
+);

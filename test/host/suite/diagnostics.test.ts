@@ -1,0 +1,80 @@
+import * as vscode from 'vscode';
+import { closeAll, codes, equal, finding, inWorkspace, ok, open, pause, until } from './help.ts';
+
+const code = 'dose/over-limit';
+
+describe('diagnostics', () => {
+  afterEach(closeAll);
+
+  it('begin when a note is opened', async () => {
+    const editor = await open('over-limit.wheal.yaml');
+    equal(editor.document.languageId, 'wheal');
+    const extension = vscode.extensions.getExtension('wheal.wheal');
+    ok(extension, 'the extension is not there');
+    await until('activation', () => extension.isActive);
+  });
+
+  it('stand under the volume that goes over the limit', async () => {
+    const { document } = await open('over-limit.wheal.yaml');
+    const { range, severity } = await finding(document.uri, code);
+    equal(document.getText(range), '35 mL');
+    equal(severity, vscode.DiagnosticSeverity.Error);
+  });
+
+  it('follow the text', async () => {
+    const { document, edit } = await openForEdit('over-limit.wheal.yaml');
+    const { range } = await finding(document.uri, code);
+    await edit(range, '10 mL');
+    await until('the finding to go', () => !codes(document.uri).includes(code));
+    await edit(new vscode.Range(range.start, range.end), '36 mL');
+    await finding(document.uri, code);
+  });
+
+  it('go when the note is closed', async () => {
+    const { document } = await open('over-limit.wheal.yaml');
+    await finding(document.uri, code);
+    await closeAll();
+    await until(
+      'nothing to be left',
+      () => codes(document.uri),
+      ({ length }) => length === 0,
+    );
+  });
+
+  it('come for a note that is not a file, and not for the old side of a comparison', async () => {
+    const content = await vscode.workspace.fs.readFile(inWorkspace('over-limit.wheal.yaml'));
+    const text = new TextDecoder().decode(content);
+    const provider = { provideTextDocumentContent: () => text };
+    const shown = ['elsewhere', 'git'].map((scheme) => ({
+      registration: vscode.workspace.registerTextDocumentContentProvider(scheme, provider),
+      uri: vscode.Uri.from({ scheme, path: '/over-limit.wheal.yaml' }),
+    }));
+    try {
+      const [elsewhere, git] = shown.map(({ uri }) => uri) as [vscode.Uri, vscode.Uri];
+      // Opened first, so that it would have its findings by the time the other has.
+      const old = await vscode.workspace.openTextDocument(git);
+      equal([old.languageId, old.getText()], ['wheal', text]);
+      await vscode.workspace.openTextDocument(elsewhere);
+      await finding(elsewhere, code);
+      await pause(1500);
+      equal(codes(git), []);
+    } finally {
+      vscode.Disposable.from(...shown.map(({ registration }) => registration)).dispose();
+    }
+  });
+});
+
+/** Opens a note with a way to replace a range of it. */
+async function openForEdit(path: string): Promise<{
+  readonly document: vscode.TextDocument;
+  readonly edit: (range: vscode.Range, text: string) => Promise<void>;
+}> {
+  const editor = await open(path);
+  const edit = async (range: vscode.Range, text: string): Promise<void> => {
+    const done = await editor.edit((builder) => {
+      builder.replace(range, text);
+    });
+    ok(done, 'the edit was refused');
+  };
+  return { document: editor.document, edit };
+}
