@@ -14,6 +14,8 @@ export interface Completion {
   readonly start: number;
   readonly end: number;
   readonly insert: string;
+  /** How many characters before its end the caret goes. */
+  readonly caretBack: number;
   /** What typed letters are compared with. */
   readonly filter: string;
   /** Sorts as the schema does, what must be there first. */
@@ -34,6 +36,8 @@ function keysFor(cursor: Cursor, text: string): readonly Completion[] {
   const { map, present, start, end } = cursor;
   if (map === undefined) return [];
   const colon = /^[ \t]*:/.test(text.slice(end, end + 20));
+  // Inside brackets a key before another needs the comma that parts them.
+  const tail = cursor.flow && !colon && /^[ \t]*[^\s,}\]#]/.test(text.slice(end, end + 80)) ? ', ' : '';
   const pad = cursor.flow || !atRowStart(text, start) ? '' : ' '.repeat(cursor.column);
   return map.shape.keys.flatMap((key, index): Completion[] => {
     if (present.has(key.key)) return [];
@@ -46,7 +50,8 @@ function keysFor(cursor: Cursor, text: string): readonly Completion[] {
         help: key.description,
         start,
         end,
-        insert: `${pad}${cursor.lead}${key.key}${colon ? '' : opening(key, cursor)}`,
+        insert: `${pad}${cursor.lead}${key.key}${colon ? '' : opening(key, cursor)}${tail}`,
+        caretBack: tail.length,
         filter: [key.key, ...key.aliases].join(' '),
         sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
         again: !colon,
@@ -77,6 +82,7 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
     start,
     end,
     insert: `${gap(text, start)}${flow ? quoted(offered) : offered.text}`,
+    caretBack: 0,
     filter: [offered.text, ...(offered.synonyms ?? [])].join(' '),
     sort: String(index).padStart(4, '0'),
     again: false,

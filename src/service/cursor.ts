@@ -101,9 +101,12 @@ function blockKey(
   shapes: Shapes,
   root: string,
 ): Cursor {
+  const word = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
+  // Nothing is put in front of what stands on the row already.
+  if (!/^[ \t]*(?:$|:|#)/.test(line.text.slice(line.column + word.length)))
+    return nowhere(line.start + line.column);
   const frame = frameAt(line.rows, line.row, wordColumn);
   const found = follow(keysOf(frame.parents), shapes, root);
-  const word = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
   const common: Cursor = {
     ...nowhere(line.start + line.column),
     path: found.path,

@@ -1,0 +1,46 @@
+import { Lines } from '../note/lines.ts';
+import type { Node } from '../note/tree.ts';
+
+/** Rows that fold together, both ends included, counted from 0. */
+export interface Fold {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** One fold for each key or list item whose value goes over several rows. */
+export function foldsOf(text: string, root: Node | null): readonly Fold[] {
+  const lines = new Lines(text);
+  const folds = new Map<number, number>();
+  const add = (start: number, end: number): void => {
+    const first = lines.at(start).line;
+    // A block ends behind its last line break.
+    let last = lines.at(end).line;
+    while (last > first && lines.row(last).trim() === '') last -= 1;
+    if (last > first && (folds.get(first) ?? 0) < last) folds.set(first, last);
+  };
+  const walk = (node: Node): void => {
+    if (node.kind === 'list') {
+      for (const item of node.items) {
+        if (item.kind !== 'text') add(item.start, lastOffset(item));
+        walk(item);
+      }
+    } else if (node.kind === 'map') {
+      for (const { start, value } of node.entries) {
+        if (value === null) continue;
+        if (value.kind !== 'text' || value.end > start) add(start, lastOffset(value));
+        walk(value);
+      }
+    }
+  };
+  if (root !== null) walk(root);
+  return [...folds].map(([start, end]) => ({ start, end })).sort((a, b) => a.start - b.start);
+}
+
+/** Where the last thing in a node ends; the node itself may run on over blank rows and comments. */
+function lastOffset(node: Node): number {
+  if (node.kind === 'text') return node.end;
+  if (node.flow) return node.end;
+  const last = node.kind === 'list' ? node.items.at(-1) : (node.entries.at(-1)?.value ?? node.entries.at(-1));
+  if (last === undefined || !('kind' in last)) return last?.end ?? node.end;
+  return lastOffset(last);
+}
