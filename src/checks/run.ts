@@ -1,4 +1,4 @@
-import { judgeDose, type DoseJudgement } from '../dose/judge.ts';
+import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
@@ -64,16 +64,7 @@ export function withSeverity(finding: Finding, wanted: Severity | 'off' | undefi
 
 const emptyNote: Note = { start: 0, end: 0, head: { start: 0, end: 0 }, keys: new Map(), path: [] };
 
-const notJudged: DoseJudgement = {
-  judged: false,
-  fraction: null,
-  why: 'a fault in Wheal stopped the sum',
-  epinephrineMicrograms: 0,
-  agents: [],
-  left: [],
-  advisories: [],
-  steps: [],
-};
+const notJudged = unjudged('a fault in Wheal stopped the sum');
 
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 

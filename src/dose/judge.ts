@@ -1,135 +1,258 @@
-import type { Note } from '../note/generated/types.ts';
-import type { Range } from '../note/tree.ts';
+import type { Event, Injection, Note } from '../note/generated/types.ts';
+import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
-import type { AgentRow } from '../reference/agents.ts';
-import type { LimitRow } from '../reference/limits.ts';
-import { isOver } from './arithmetic.ts';
+import { ceilTo, floorTo, isOver } from './arithmetic.ts';
+import { creamDoses, type CreamDose } from './creams.ts';
+import { itemOf, type Applied, type Given, type Unlimited, type Unread } from './injections.ts';
+import { factsOn, needsAge, type Facts } from './patient.ts';
+import { advisoryCeilings, ceilingOf, rulesOf, type Rules } from './rules.ts';
+import { stepsOf } from './steps.ts';
+import type { Advisory, AgentDose, DoseJudgement, Left, NoLimit, Step } from './types.ts';
+import { kindText, productText } from './words.ts';
 
-/** One injection in mg of the drug that was drawn. */
-export interface Given {
-  readonly agent: AgentRow;
-  readonly withEpinephrine: boolean;
-  readonly mg: number;
-  readonly epinephrineMicrograms: number;
-  /** Where its volume stands. */
-  readonly at: Range;
-}
+export type { Given, Applied, Unlimited, Unread } from './injections.ts';
+export type { CreamDose } from './creams.ts';
+export type * from './types.ts';
 
-/** All of one agent, with or without epinephrine, against its own limit. */
-export interface AgentDose {
-  readonly agent: string;
-  readonly epinephrine: boolean;
-  readonly mg: number;
-  readonly mgPerKg: number | null;
-  readonly limitMg: number;
-  readonly boundBy: 'weight' | 'cap';
-  readonly fraction: number;
-  readonly limit: LimitRow;
-  readonly given: readonly Given[];
-}
-
-/** What may still be given of a product that was used, or that the practice would reach for. */
-export interface Left {
-  readonly product: string;
-  readonly mg: number;
-  /** Rounded down to 0.1 mL. */
-  readonly ml: number;
-}
-
-/** One step of the sum, in the words that a hover or a summary shows. */
-export interface Step {
-  readonly text: string;
-  /** Key of the table of sources. */
-  readonly source?: string;
-}
-
-/** A published limit below or beside the ceiling that this dose passes. */
-export interface Advisory {
-  readonly limit: LimitRow;
-  readonly maxMg: number;
-  readonly mg: number;
-}
-
-export interface DoseJudgement {
-  readonly judged: boolean;
-  /** Sum of the agents' fractions of their own limits; null where it can't be judged. */
-  readonly fraction: number | null;
-  /** Why it can't be judged, or not in full. */
-  readonly why: string | undefined;
-  readonly epinephrineMicrograms: number;
-  readonly agents: readonly AgentDose[];
-  readonly left: readonly Left[];
-  readonly advisories: readonly Advisory[];
-  /** The whole sum, in order, so that every number can be followed. */
-  readonly steps: readonly Step[];
-}
-
-/** Judges the anesthetic of a whole visit. */
+/** Judges the anesthetic of a whole visit, and of the later days on which its events tell of more. */
 export function judgeDose(note: Note, tables: Tables): DoseJudgement {
-  const given = [
-    ...(note.anesthetic ?? []),
-    ...(note.procedures ?? []).flatMap((procedure) => procedure.anesthetic ?? []),
-  ].flatMap((injection): Given[] => {
-    const agent =
-      injection.agent?.value === undefined ? undefined : tables.agents.find(injection.agent.value);
-    const strength = injection.concentration?.value?.amount;
-    const volume = injection.volume;
-    if (agent === undefined || strength === undefined || volume?.value === undefined) return [];
-    return [
-      {
-        agent,
-        withEpinephrine: injection.epinephrine !== undefined,
-        mg: volume.value.amount * strength,
-        epinephrineMicrograms: 0,
-        at: volume,
-      },
-    ];
-  });
-  const kg = note.patient?.weight?.value?.amount;
-  if (kg === undefined)
-    return {
-      judged: false,
-      fraction: null,
-      why: 'no weight',
-      epinephrineMicrograms: 0,
-      agents: [],
-      left: [],
-      advisories: [],
-      steps: [],
-    };
-  const agents = tables.limits.flatMap((limit): AgentDose[] => {
-    const own = given.filter(
-      (one) => one.agent.name === limit.agent && one.withEpinephrine === limit.epinephrine,
-    );
-    if (own.length === 0) return [];
-    const mg = own.reduce((sum, one) => sum + one.mg, 0);
-    const byWeight = (limit.mgPerKg ?? Infinity) * kg;
-    const cap = limit.capMg ?? Infinity;
-    const limitMg = Math.min(byWeight, cap);
-    return [
-      {
-        agent: limit.agent,
-        epinephrine: limit.epinephrine,
-        mg,
-        mgPerKg: mg / kg,
-        limitMg,
-        boundBy: byWeight <= cap ? 'weight' : 'cap',
-        fraction: mg / limitMg,
-        limit,
-        given: own,
-      },
-    ];
-  });
+  const day = note.visit?.value?.date;
+  const injections: Injection[] = [...(note.anesthetic ?? [])];
+  for (const procedure of note.procedures ?? [])
+    if (procedure.anesthetic !== undefined) injections.push(...procedure.anesthetic);
+  const later = addEvents(note.events, day, injections);
+  return new Judged(
+    injections,
+    day,
+    factsOn(note, day),
+    tables,
+    later.map(([on, given]) => new Judged(given, on, factsOn(note, on), tables, [])),
+  );
+}
+
+type DayOfEvents = readonly [IsoDate, readonly Injection[]];
+
+/** Adds what was given on the day of the visit to `injections`, and answers the rest by its day. */
+function addEvents(
+  events: readonly Event[] | undefined,
+  visit: IsoDate | undefined,
+  injections: Injection[],
+): readonly DayOfEvents[] {
+  if (events === undefined) return [];
+  const byDay = new Map<IsoDate, Injection[]>();
+  for (const event of events) {
+    if (event.anesthetic === undefined || event.anesthetic.length === 0) continue;
+    const on = dayOf(event, visit);
+    if (on === visit || on === undefined) injections.push(...event.anesthetic);
+    else byDay.set(on, [...(byDay.get(on) ?? []), ...event.anesthetic]);
+  }
+  return [...byDay];
+}
+
+/** An event whose day can't be read counts with the visit. */
+const dayOf = (event: Event, visit: IsoDate | undefined): IsoDate | undefined =>
+  event.on?.value?.date ?? visit;
+
+/** A dose that nothing can be said about. */
+export function unjudged(why: string): DoseJudgement {
   return {
-    judged: true,
-    fraction: agents.reduce((sum, one) => sum + one.fraction, 0),
-    why: undefined,
+    judged: false,
+    fraction: null,
+    why,
     epinephrineMicrograms: 0,
-    agents,
+    agents: [],
     left: [],
     advisories: [],
-    steps: [],
+    steps: [{ text: why }],
+    day: undefined,
+    facts: { kg: undefined, months: undefined },
+    atLeast: 0,
+    given: [],
+    unread: [],
+    unlimited: [],
+    noLimit: [],
+    creams: [],
+    elsewhere: [],
+    neededKg: undefined,
+    later: [],
   };
 }
 
-export const overLimit = (dose: DoseJudgement): boolean => dose.fraction !== null && isOver(dose.fraction, 1);
+/** Whether the dose is over the limit for sure, judged in full or not. */
+export const overLimit = (dose: DoseJudgement): boolean => isOver(dose.atLeast, 1);
+
+interface Group {
+  readonly agent: string;
+  readonly epinephrine: boolean;
+  mg: number;
+  readonly given: Given[];
+}
+
+class Judged implements DoseJudgement {
+  readonly given: Given[] = [];
+  readonly unread: Unread[] = [];
+  readonly unlimited: Unlimited[] = [];
+  readonly noLimit: NoLimit[] = [];
+  readonly agents: AgentDose[] = [];
+  readonly creams: readonly CreamDose[];
+  readonly epinephrineMicrograms: number;
+  readonly atLeast: number;
+  readonly why: string | undefined;
+  private readonly groups: readonly Group[];
+  private readonly rules: Rules;
+  private shown: readonly Step[] | undefined;
+  private passed: readonly Advisory[] | undefined;
+
+  constructor(
+    injections: readonly Injection[],
+    readonly day: IsoDate | undefined,
+    readonly facts: Facts,
+    private readonly tables: Tables,
+    readonly later: readonly DoseJudgement[],
+  ) {
+    this.rules = rulesOf(tables);
+    const applied: Applied[] = [];
+    let micrograms = 0;
+    for (const injection of injections) {
+      const item = itemOf(injection, day, tables);
+      if (item.kind === 'given') this.given.push(item.given);
+      else if (item.kind === 'applied') applied.push(item.applied);
+      else if (item.kind === 'unlimited') this.unlimited.push(item.unlimited);
+      else {
+        this.unread.push(item.unread);
+        if (item.unread.atLeast !== undefined) this.given.push(item.unread.atLeast);
+      }
+    }
+    for (const one of this.given) micrograms += one.epinephrineMicrograms;
+    this.epinephrineMicrograms = micrograms;
+    this.groups = grouped(this.given);
+    this.creams = applied.length === 0 ? [] : creamDoses(applied, facts, tables);
+    for (const group of this.groups) this.judge(group);
+    this.atLeast = sumOf(this.agents);
+    this.why = this.reason();
+  }
+
+  get judged(): boolean {
+    return this.why === undefined;
+  }
+
+  get fraction(): number | null {
+    return this.judged ? this.atLeast : null;
+  }
+
+  get advisories(): readonly Advisory[] {
+    return (this.passed ??= this.passedBy('advisories'));
+  }
+
+  get elsewhere(): readonly Advisory[] {
+    return [...this.passedBy('others')].sort((a, b) => a.maxMg - b.maxMg);
+  }
+
+  get steps(): readonly Step[] {
+    return (this.shown ??= stepsOf(this, this.tables));
+  }
+
+  get left(): readonly Left[] {
+    if (!this.judged) return [];
+    const rest = Math.max(0, 1 - this.atLeast);
+    const used = new Map(this.given.map((one) => [productText(one), one]));
+    return [...used].flatMap(([product, one]) => {
+      const dose = this.agents.find((two) => two.given.includes(one));
+      if (dose === undefined) return [];
+      const mg = rest * dose.limitMg;
+      return [{ product, mg, ml: floorTo(mg / one.mgPerMl, 0.1) }];
+    });
+  }
+
+  get neededKg(): number | undefined {
+    if (this.facts.kg !== undefined || this.groups.length === 0 || this.noLimit.length > 0) return undefined;
+    const over = (kg: number): boolean => isOver(fractionAt(kg, this.groups, this.facts, this.rules), 1);
+    let [low, high] = [0, 400];
+    if (over(high)) return undefined;
+    while (high - low > 1e-4) {
+      const middle = (low + high) / 2;
+      if (over(middle)) low = middle;
+      else high = middle;
+    }
+    const kg = ceilTo(high - 1e-4, 0.1);
+    return over(kg) ? ceilTo(high + 0.05, 0.1) : kg;
+  }
+
+  private judge({ agent, epinephrine, mg, given }: Group): void {
+    const ceiling = ceilingOf(this.rules, agent, epinephrine, this.facts);
+    if (ceiling === undefined) {
+      this.noLimit.push({ agent, epinephrine, given });
+      return;
+    }
+    const { kg } = this.facts;
+    this.agents.push({
+      agent,
+      epinephrine,
+      mg,
+      mgPerKg: kg === undefined ? null : mg / kg,
+      limitMg: ceiling.limitMg,
+      boundBy: ceiling.boundBy,
+      fraction: mg / ceiling.limitMg,
+      limit: ceiling.limit,
+      given,
+    });
+  }
+
+  private reason(): string | undefined {
+    const [unread] = this.unread;
+    if (unread !== undefined) return reasonOf(unread);
+    const [unlimited] = this.noLimit;
+    if (unlimited !== undefined)
+      return `no limit is known for ${kindText(unlimited.agent, unlimited.epinephrine)} in such a patient`;
+    if (this.groups.length === 0) return undefined;
+    if (this.facts.kg === undefined) return 'no weight';
+    return needsAge(this.facts) ? 'no age, and a weight under 50 kg' : undefined;
+  }
+
+  private passedBy(list: 'advisories' | 'others'): readonly Advisory[] {
+    const { kg } = this.facts;
+    if (kg === undefined) return [];
+    return this.agents.flatMap((dose) =>
+      [...advisoryCeilings(this.rules, dose, this.facts, list, this.tables)]
+        .filter(({ limitMg }) => isOver(dose.mg, limitMg) && isOver(dose.limitMg, limitMg))
+        .map(({ limit, limitMg }) => ({ limit, maxMg: limitMg, mg: dose.mg, given: dose.given })),
+    );
+  }
+}
+
+function fractionAt(kg: number, groups: readonly Group[], facts: Facts, rules: Rules): number {
+  return groups.reduce((sum, { agent, epinephrine, mg }) => {
+    const ceiling = ceilingOf(rules, agent, epinephrine, { ...facts, kg });
+    return sum + mg / (ceiling?.limitMg ?? Infinity);
+  }, 0);
+}
+
+/** The share of the limit that the counted injections would have at another weight. */
+export function fractionAtWeight(dose: DoseJudgement, kg: number, tables: Tables): number {
+  return fractionAt(kg, grouped(dose.given), dose.facts, rulesOf(tables));
+}
+
+function grouped(given: readonly Given[]): readonly Group[] {
+  const groups: Group[] = [];
+  for (const one of given) {
+    const group = groups.find(
+      ({ agent, epinephrine }) => agent === one.agent.name && epinephrine === one.withEpinephrine,
+    );
+    if (group === undefined)
+      groups.push({ agent: one.agent.name, epinephrine: one.withEpinephrine, mg: one.mg, given: [one] });
+    else {
+      group.mg += one.mg;
+      group.given.push(one);
+    }
+  }
+  return groups;
+}
+
+const sumOf = (agents: readonly AgentDose[]): number =>
+  agents.reduce((sum, { fraction }) => sum + fraction, 0);
+
+function reasonOf({ what, why, text }: Unread): string {
+  if (why === 'missing') return `an injection has no ${what}`;
+  if (why === 'pending') return `the ${what} of an injection is not known yet`;
+  return why === 'unknown' ? `${what} "${text}" is not known` : `the ${what} "${text}" can't be read`;
+}

@@ -2,4 +2,70 @@
 export const doseSources = {
   'us-label-lidocaine':
     'US prescribing information, lidocaine hydrochloride injection, maximum recommended dosages (openFDA label record)',
+  'us-label-lidocaine-topical':
+    'US prescribing information, lidocaine topical solution 4%, maximum recommended dosages, children (the paragraph of the injection label)',
+  'us-label-lidocaine-epinephrine':
+    'US prescribing information, lidocaine hydrochloride and epinephrine injection, sections 2.1 and 2.2',
+  'us-label-bupivacaine':
+    'US prescribing information, bupivacaine hydrochloride injection, single doses (label text as restated in the table of Poisoning & Drug Overdose)',
+  'us-label-bupivacaine-children':
+    'US prescribing information, bupivacaine hydrochloride injection, pediatric use, as restated by a dental course',
+  'us-label-bupivacaine-strengths':
+    'US prescribing information, bupivacaine hydrochloride injection, kinds of block and concentrations',
+  'us-label-mepivacaine':
+    'US prescribing information, mepivacaine hydrochloride injection, dosage and administration; the same in a reference monograph',
+  'us-label-mepivacaine-children':
+    'US prescribing information, mepivacaine hydrochloride injection, pediatric dosage, as restated by two drug references',
+  'us-label-articaine':
+    'US prescribing information, articaine 4% with epinephrine, dosage and administration, maximum recommended dosages',
+  'us-label-chloroprocaine': 'US prescribing information, chloroprocaine hydrochloride injection, dosage',
+  'us-label-lidocaine-prilocaine':
+    'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, maximum dose, area and time by age and weight',
+  'us-label-lidocaine-prilocaine-studies':
+    'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, overdosage: plasma levels after 60 g on 400 cm²',
+  'us-registry-lidocaine': 'US National Drug Code directory, lidocaine with epinephrine injections (openFDA)',
+  'us-label-multidose-lidocaine':
+    'US prescribing information, lidocaine hydrochloride injection, multiple-dose vial, list of ingredients (openFDA)',
+  'us-label-potassium-metabisulfite':
+    'US prescribing information, local anesthetic with epinephrine, list of ingredients (openFDA)',
+  'handbook-mepivacaine': 'Handbook on Injectable Drugs, mepivacaine hydrochloride',
+  bnfc: 'BNF for Children 2018-2019, lidocaine hydrochloride, local anesthesia by infiltration',
+  bnf: 'British National Formulary, lidocaine hydrochloride, from memory',
+  'uk-smpc-lidocaine':
+    'Summaries of product characteristics, lidocaine hydrochloride 2% w/v (HPRA) and 1% w/v (UK), section 4.2',
+  'uk-smpc-lidocaine-5':
+    'UK summary of product characteristics, lidocaine hydrochloride 10 mg/mL, section 4.2',
+  'uk-reference-mepivacaine': 'UK medicines reference, mepivacaine 3%, chiropody',
+  'export-label-lidocaine': 'Label of a lidocaine 2% injection for export',
+  'sg-label-lidocaine': 'Label of a lidocaine injection, Singapore',
+  'hk-label-bupivacaine': 'Label of a bupivacaine injection, Hong Kong',
+  'australia-toxicology':
+    'Therapeutic Guidelines (Australia): Toxicology, local anesthetics, table of toxic doses',
+  'aad-2016':
+    'Kouba et al., Guidelines for the use of local anesthesia in office-based dermatologic surgery, J Am Acad Dermatol 2016;74:1201-19',
+  'aap-2019':
+    'AAP/AAPD, Guidelines for monitoring and management of pediatric patients before, during and after sedation, 2019, table of local anesthetics',
+  'abc-procedures': 'ABC of Practical Procedures, chapter 4, Box 4.1',
+  'em-pearls': 'Emergency Medicine Educational Pearls 2023, maximum doses in children',
+  'wikem-local-anesthetics': 'WikEM, Local anesthetics',
+  'poisoning-drug-overdose':
+    'Poisoning & Drug Overdose, Table II-2, maximum single doses for subcutaneous infiltration',
+  'medscape-local-anesthetics': 'Medscape, local anesthetics, Table 2 (January 2019)',
+  'uk-revision-page': 'UK medical licensing revision page, local anesthetics',
+  'canada-dental':
+    'PMC9379193, Table 1: Canadian maximum recommended dosages (modified from Haas and Lennon)',
+  'swedish-anesthesia': 'Swedish anesthesia guide, table of local anesthetics',
+  'mcq-site-table': 'Table of local anesthetics on a page of examination questions',
+  'dermatologic-surgery-text': 'Textbook of dermatologic surgery, chapter on local anesthesia',
+  'additive-toxicity':
+    'Spiegel et al., Central nervous system toxicity of local anesthetic mixtures in the rat, Anesth Analg, December 1992',
+  'epinephrine-dental-course': 'Dental continuing education course ce646: epinephrine, 0.2 mg for a visit',
+  'epinephrine-cardiac-dental':
+    'Dental teaching cards: epinephrine, 0.04 mg with significant cardiac disease',
+  'epinephrine-strengths':
+    'US National Drug Code directory and labels: local anesthetics with epinephrine 1:200,000 to 1:50,000',
+  'buffered-stability':
+    'Stability of buffered lidocaine and epinephrine, J Dermatol Surg Oncol 1991;17:411-4',
+  'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
+  'weight-for-age': 'Weights by age of the note format, wide on purpose; no growth chart is copied',
 };

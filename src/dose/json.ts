@@ -1,0 +1,49 @@
+import { floorTo, isOver } from './arithmetic.ts';
+import type { AgentDose, DoseJudgement } from './types.ts';
+import type { Allowance, MaxDose } from './max.ts';
+
+const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
+
+/** A share of a limit with four decimals that never hides on which side of the limit it is. */
+function fractionJson(fraction: number): number {
+  const shown = rounded(fraction, 4);
+  if (isOver(fraction, 1)) return Math.max(shown, 1.0001);
+  return isOver(1, fraction) ? Math.min(shown, 0.9999) : shown;
+}
+
+/** The dose of a note as `wheal check --format json` gives it: limits cut to 0.01 mg, other numbers rounded. */
+export function doseJson(dose: DoseJudgement): unknown {
+  return {
+    judged: dose.judged,
+    fraction: dose.fraction === null ? null : fractionJson(dose.fraction),
+    ...(dose.why === undefined ? {} : { why: dose.why }),
+    epinephrineMicrograms: rounded(dose.epinephrineMicrograms, 2),
+    agents: dose.agents.map(agentJson),
+  };
+}
+
+function agentJson({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction }: AgentDose): unknown {
+  return {
+    agent,
+    epinephrine,
+    mg: rounded(mg, 2),
+    mgPerKg: mgPerKg === null ? null : rounded(mgPerKg, 3),
+    limitMg: limitMg === Infinity ? null : floorTo(limitMg, 0.01),
+    boundBy,
+    fraction: fractionJson(fraction),
+  };
+}
+
+/**
+ * The most of a product as `wheal dose --format json` gives it.
+ * @param cite the citation of a source key
+ */
+export function maxDoseJson(max: MaxDose, cite: (key: string) => string): unknown {
+  const own = ({ maxMg, maxMl }: Allowance): object => ({ maxMg, maxMl });
+  return {
+    ...own(max),
+    boundBy: max.boundBy,
+    source: cite(max.limit.source),
+    advisories: max.advisories.map((one) => ({ ...own(one), source: cite(one.limit.source) })),
+  };
+}

@@ -1,0 +1,150 @@
+import { formatNumber } from '../note/format.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { CreamDose } from './creams.ts';
+import type { Given } from './injections.ts';
+import type { AgentDose, DoseJudgement, Step } from './types.ts';
+import type { Facts } from './patient.ts';
+import type { Ceiling } from './rules.ts';
+import {
+  allowedMgText,
+  bindingText,
+  epinephrineText,
+  kindText,
+  mgText,
+  percentText,
+  productText,
+} from './words.ts';
+
+/** The whole sum of a day in the order in which a person would do it. */
+export function stepsOf(dose: DoseJudgement, tables: Tables): readonly Step[] {
+  const { given, agents, unread, unlimited, creams } = dose;
+  return [
+    ...(given.length > 0 ? [factsStep(dose.facts)] : []),
+    ...given.flatMap((one) => givenSteps(one, tables)),
+    ...unread.map(({ what, why, text }) => ({
+      text: `Not counted: ${why === 'missing' ? `an injection without ${what}` : `${what} "${text}"`}`,
+    })),
+    ...unlimited.map(({ agent }) => ({
+      text: `${agent.name}: no dose limit of this kind`,
+      source: agent.source,
+    })),
+    ...agents.flatMap((one) => agentSteps(one, dose.facts)),
+    ...dose.noLimit.map(({ agent, epinephrine }) => ({
+      text: `${kindText(agent, epinephrine)}: no limit is known for such a patient`,
+    })),
+    ...sumSteps(dose),
+    ...epinephrineSteps(dose.epinephrineMicrograms, tables),
+    ...dose.left.map(({ product, mg, ml }) => ({
+      text: `Left: ${allowedMgText(mg)} mg, that is ${formatNumber(ml)} mL of ${product}`,
+    })),
+    ...creams.map(creamStep),
+    ...(dose.why === undefined ? [] : [{ text: `Not judged: ${dose.why}` }]),
+  ];
+}
+
+/** Weight and age, and what was assumed. */
+export function factsStep({ kg, months }: Facts): Step {
+  const weight = kg === undefined ? 'No weight' : `Weight ${formatNumber(kg, 2)} kg`;
+  if (months === undefined) return { text: `${weight}; no age, so an adult is assumed` };
+  const age = months < 24 ? `${months} months` : `${Math.floor(months / 12)} years`;
+  return { text: `${weight}; age ${age}` };
+}
+
+function givenSteps(one: Given, tables: Tables): readonly Step[] {
+  const share = one.share < 1 ? ` × ${formatNumber(one.share, 4)} (buffered)` : '';
+  const drawn: Step = {
+    text: `${productText(one)}: ${formatNumber(one.ml)} mL × ${formatNumber(one.drawnMgPerMl)} mg/mL${share} = ${mgText(one.mg)} mg`,
+  };
+  if (one.locked === undefined) return [drawn];
+  const { unlocksFrom, bufferedDays } = tables.epinephrine;
+  const why: Step =
+    one.locked === 'weak'
+      ? {
+          text: `Epinephrine ${epinephrineText(one.drawnMicrogramsPerMl)} is weaker than ${epinephrineText(unlocksFrom.microgramsPerMl)}: the plain limit counts`,
+          source: unlocksFrom.source,
+        }
+      : {
+          text: `Buffered more than ${bufferedDays.days} days ago: the plain limit counts`,
+          source: bufferedDays.source,
+        };
+  return [drawn, why];
+}
+
+function agentSteps(dose: AgentDose, facts: Facts): readonly Step[] {
+  const name = kindText(dose.agent, dose.epinephrine);
+  const share =
+    dose.limitMg === Infinity ? 'no cap to hold it against' : `${percentText(dose.fraction)}% of the limit`;
+  return [...limitSteps(name, dose, facts), { text: `${name}: ${mgText(dose.mg)} mg, ${share}` }];
+}
+
+/** How a limit comes about, and where each number is from. */
+export function limitSteps(
+  name: string,
+  { limit, limitMg, boundBy }: Ceiling,
+  { kg }: Facts,
+): readonly Step[] {
+  const { mgPerKg, capMg } = limit;
+  const byWeight =
+    mgPerKg === undefined
+      ? []
+      : kg === undefined
+        ? [`${formatNumber(mgPerKg)} mg/kg`]
+        : [`${formatNumber(mgPerKg)} mg/kg × ${formatNumber(kg, 2)} kg = ${allowedMgText(mgPerKg * kg)} mg`];
+  const cap = capMg === undefined ? [] : [`cap ${formatNumber(capMg)} mg`];
+  const binds =
+    limitMg === Infinity ? '' : `; ${bindingText(limit, boundBy, kg)} binds: ${allowedMgText(limitMg)} mg`;
+  const printed = limit.printed === undefined ? '' : ` (printed as ${limit.printed})`;
+  const main: Step = {
+    text: `Limit of ${name}, ${limit.authority}, ${limit.population.text}: ${[...byWeight, ...cap].join(', ')}${printed}${binds}`,
+    source: limit.source,
+  };
+  return limit.mgPerKgFrom === undefined
+    ? [main]
+    : [
+        main,
+        {
+          text: `${limit.authority} has only the cap; the mg/kg are from a reference table`,
+          source: limit.mgPerKgFrom,
+        },
+      ];
+}
+
+function sumSteps({ agents, atLeast, facts }: DoseJudgement): readonly Step[] {
+  if (facts.kg === undefined || agents.length < 2) return [];
+  return [
+    {
+      text: `Sum of the shares: ${agents.map(({ fraction }) => `${percentText(fraction)}%`).join(' + ')} = ${percentText(atLeast)}%`,
+      source: 'additive-toxicity',
+    },
+  ];
+}
+
+function epinephrineSteps(micrograms: number, tables: Tables): readonly Step[] {
+  if (micrograms === 0) return [];
+  const { healthy } = tables.epinephrine;
+  return [
+    {
+      text: `Epinephrine: ${formatNumber(micrograms, 2)} µg; ${healthy.micrograms} µg is a maximum for healthy adults in dental teaching`,
+      source: healthy.source,
+    },
+  ];
+}
+
+function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step {
+  const parts = [
+    `${formatNumber(grams)} g`,
+    ...(cm2 === undefined ? [] : [`${formatNumber(cm2)} cm²`]),
+    ...(minutes === undefined ? [] : [`${minutes} min`]),
+  ].join(', ');
+  if (row === undefined) return { text: `${agent.name}: ${parts}; no maximum is known for such a patient` };
+  const most = [
+    ...(row.maxGrams === undefined ? [] : [`${row.maxGrams} g`]),
+    ...(row.maxCm2 === undefined ? [] : [`${row.maxCm2} cm²`]),
+    ...(row.maxMinutes === undefined ? [] : [`${row.maxMinutes} min`]),
+  ].join(', ');
+  const kind = row.kind === 'maximum' ? 'at most' : 'the most that was studied is';
+  return {
+    text: `${agent.name}, beside the sum: ${parts}; ${row.population.text}: ${kind} ${most}`,
+    source: row.source,
+  };
+}
