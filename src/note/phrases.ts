@@ -125,12 +125,13 @@ export class PhraseTable<Row extends WordRow> {
   private step(scan: Scan<Row>, tokens: readonly Token[], at: number): number {
     const term = longest(this.terms, tokens, at);
     const cue = longest(cues, tokens, at);
-    // A word such as "no" may be an answer by itself; before other words it says how they are meant.
-    const governs = cue !== undefined && term?.end !== tokens.length && cue.end >= (term?.end ?? 0);
-    if (term !== undefined && !governs) scan.term(term.value, at, term.end);
-    else if (cue !== undefined) scan.cue(cue.value, at);
-    else scan.other(at);
-    return (governs ? cue : (term ?? cue))?.end ?? at + 1;
+    if (term !== undefined && (cue === undefined || stands(term.end, cue.end, tokens))) {
+      scan.term(term.value, at, term.end);
+      return term.end;
+    }
+    if (cue === undefined) scan.other(at);
+    else scan.cue(cue.value, at);
+    return cue?.end ?? at + 1;
   }
 
   /** The rows that the text says are so. */
@@ -255,6 +256,10 @@ class Scan<Row> {
     this.governing = undefined;
   }
 }
+
+/** A word such as "no" may be an answer by itself; before other words it says how they are meant. */
+const stands = (termEnd: number, cueEnd: number, tokens: readonly Token[]): boolean =>
+  termEnd > cueEnd || termEnd === tokens.length;
 
 /** For each token, whether an "or" follows before the sentence ends or another cue of contrast comes. */
 function orAhead(tokens: readonly Token[]): boolean[] {
