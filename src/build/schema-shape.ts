@@ -78,6 +78,31 @@ function keyOf(map: string, key: string, schema: JsonSchema): KeySchema {
 }
 
 /**
+ * A schema without what is written for people and for our own generators, and without numbers and booleans, since
+ * the reader gives all scalars as text: what a validator of read notes needs, and no more.
+ */
+export function withoutHelp(schema: unknown): unknown {
+  if (Array.isArray(schema)) return schema.map(withoutHelp);
+  if (typeof schema !== 'object' || schema === null) return schema;
+  return Object.fromEntries(
+    Object.entries(schema).flatMap(([key, value]) => {
+      if (key === 'type' && Array.isArray(value)) return [[key, value.filter((type) => !scalars.has(type))]];
+      if (key === 'properties' || key === '$defs') return [[key, eachOf(value)]];
+      return key === 'title' || key === 'description' || key.startsWith('x-')
+        ? []
+        : [[key, withoutHelp(value)]];
+    }),
+  );
+}
+
+const scalars: ReadonlySet<unknown> = new Set(['number', 'boolean']);
+
+/** The values have names of their own, which may be called `title` too. */
+function eachOf(schemas: unknown): unknown {
+  return Object.fromEntries(Object.entries(schemas as object).map(([name, one]) => [name, withoutHelp(one)]));
+}
+
+/**
  * Faults of a schema's unions: alternatives that can't be told apart by their type or by a tag give messages
  * that blame the wrong branch. Each fault is a path and a reason.
  */

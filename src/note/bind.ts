@@ -1,5 +1,7 @@
+import { readInjectionLine, type DictatedField } from './dictated.ts';
 import type { Args, Problem } from './finding.ts';
 import type { Leaf, OpenEntry } from './leaf.ts';
+import { nearest } from './nearest.ts';
 import { readers } from './readers.ts';
 import type { Remark } from './reading.ts';
 import type { KeyIndex, KeyShape } from './shape.ts';
@@ -8,9 +10,26 @@ import { within, type Entry, type MapNode, type Node, type Range, type TextNode 
 type Path = readonly (string | number)[];
 type Built = Record<string, unknown>;
 
-/** Lays a schema's shapes over a tree: leaves are read, lists and bare texts take their full form. */
+/** A text whose words come from a table, and which table that is. */
+export interface WordLeaf {
+  readonly leaf: Leaf<unknown>;
+  readonly table: string;
+}
+
+/** Beyond this many unknown keys no more are compared with the known ones. */
+const mostCompared = 100;
+
+/**
+ * Lays a schema's shapes over a tree: leaves are read, lists and bare texts take their full form. A key that is
+ * surely a misspelt one is read as that one, so that the danger in its value is seen and it does not count as
+ * missing; the schema step reports it.
+ */
 export class Binder {
   readonly problems: Problem[] = [];
+  readonly words: WordLeaf[] = [];
+  /** Misspelt keys that were read as the keys that they are meant to be. */
+  readonly respelled = new Map<Entry, KeyShape>();
+  private compared = 0;
 
   constructor(private readonly shapes: ReadonlyMap<string, KeyIndex>) {}
 
@@ -19,25 +38,59 @@ export class Binder {
     const index = this.shapes.get(name);
     const keys = new Map<string, Range>();
     const built: Built = { start: node.start, end: node.end, head, keys, path };
+    let unknown: Entry[] | undefined;
     for (const entry of node.entries) {
       const key = index?.byName.get(entry.key);
-      if (key === undefined) continue;
-      const first = keys.get(key.key);
+      if (key === undefined) (unknown ??= []).push(entry);
+      else this.put(built, entry, key, keys, path);
+    }
+    if (unknown !== undefined && index !== undefined) this.guess(unknown, index, built, keys, path);
+    return built;
+  }
+
+  private put(built: Built, entry: Entry, key: KeyShape, keys: Map<string, Range>, path: Path): void {
+    const first = keys.get(key.key);
+    if (first !== undefined) {
+      this.duplicate(entry, key.key, first);
+      return;
+    }
+    keys.set(key.key, range(entry));
+    const value = this.value(entry, key, [...path, key.key]);
+    if (value !== undefined) built[key.prop] = value;
+  }
+
+  private duplicate(entry: Entry, key: string, first: Range): void {
+    this.problems.push({
+      code: 'yaml/duplicate-key',
+      ...range(entry),
+      args: { key, typed: entry.key },
+      related: [{ ...range(first), form: 'first', args: { key } }],
+    });
+  }
+
+  /** Unknown keys: doubles of each other, and slips of keys that the map does not have yet. */
+  private guess(
+    unknown: readonly Entry[],
+    index: KeyIndex,
+    built: Built,
+    keys: Map<string, Range>,
+    path: Path,
+  ): void {
+    const seen = new Map<string, Entry>();
+    for (const entry of unknown) {
+      const first = seen.get(entry.key);
       if (first !== undefined) {
-        this.problems.push({
-          code: 'yaml/duplicate-key',
-          start: entry.start,
-          end: entry.end,
-          args: { key: key.key },
-          related: [{ ...range(first), form: 'first', args: {} }],
-        });
+        this.duplicate(entry, entry.key, first);
         continue;
       }
-      keys.set(key.key, { start: entry.start, end: entry.end });
-      const value = this.value(entry, key, [...path, key.key]);
-      if (value !== undefined) built[key.prop] = value;
+      seen.set(entry.key, entry);
+      if (++this.compared > mostCompared) continue;
+      const near = nearest(entry.key, index.byName.keys());
+      const key = near?.sure === true ? index.byName.get(near.word) : undefined;
+      if (key === undefined || keys.has(key.key)) continue;
+      this.respelled.set(entry, key);
+      this.put(built, entry, key, keys, path);
     }
-    return built;
   }
 
   private value(entry: Entry, key: KeyShape, path: Path): unknown {
@@ -47,6 +100,7 @@ export class Binder {
     if (!key.list) return this.item(node, key, entry, path);
     const nodes = node.kind === 'list' ? node.items : [node];
     return nodes.flatMap((item, at) => {
+      if (isEmpty(item)) return [];
       const bound = this.item(
         item,
         key,
@@ -65,7 +119,8 @@ export class Binder {
   }
 
   /** A bare text where a map may stand is that map with one key. */
-  private bareText(node: TextNode, key: KeyShape, path: Path): Built {
+  private bareText(node: TextNode, key: KeyShape, path: Path): Built | undefined {
+    if (key.text === '(dictated)') return this.dictated(node, key, path);
     const target = this.shapes.get(key.map ?? '')?.byName.get(key.text ?? '');
     const built: Built = {
       start: node.start,
@@ -79,33 +134,66 @@ export class Binder {
     return built;
   }
 
+  /** A dictated line is the map that says the same; undefined where it says that nothing was given. */
+  private dictated(node: TextNode, key: KeyShape, path: Path): Built | undefined {
+    const { fields, remarks } = readInjectionLine(node.text);
+    if (fields.length === 0 && remarks.length === 0) return undefined;
+    const keys = new Map<string, Range>();
+    const built: Built = { start: node.start, end: node.end, head: node, keys, path };
+    for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
+    for (const field of fields) {
+      const target = this.shapes.get(key.map ?? '')?.byName.get(field.key);
+      if (target === undefined) continue;
+      const part = partOf(node, field);
+      keys.set(target.key, range(part));
+      built[target.prop] = this.leaf(part, target);
+    }
+    return built;
+  }
+
   private open(node: MapNode): OpenEntry[] {
-    return node.entries.flatMap((entry) =>
-      entry.value?.kind === 'text'
+    const seen = new Map<string, Entry>();
+    return node.entries.flatMap((entry) => {
+      const first = seen.get(entry.key);
+      if (first !== undefined) {
+        this.duplicate(entry, entry.key, first);
+        return [];
+      }
+      seen.set(entry.key, entry);
+      return entry.value?.kind === 'text'
         ? [{ start: entry.start, end: entry.end, name: entry.key, value: verbatim(entry.value) }]
-        : [],
-    );
+        : [];
+    });
   }
 
   private leaf(node: TextNode, key: KeyShape): Leaf<unknown> {
-    const pending = node.text === '??';
+    const { start, end, text } = node;
+    const pending = isPending(node);
     const reader = readers.get(key.reads ?? 'text');
-    if (pending || reader === undefined)
-      return { start: node.start, end: node.end, text: node.text, node, value: undefined, pending };
-    const { value, remarks } = reader(node.text, key.key);
+    if (pending || node.garbled === true || reader === undefined)
+      return { start, end, text, node, value: undefined, pending };
+    const { value, remarks } = reader(text, key.key);
     for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
-    return { start: node.start, end: node.end, text: node.text, node, value, pending };
+    const leaf: Leaf<unknown> = { start, end, text, node, value, pending };
+    if (key.words !== undefined) this.words.push({ leaf, table: key.words });
+    return leaf;
   }
 }
 
+/** Whether `??` stands here: not yet known. */
+const isPending = (node: TextNode): boolean => node.text === '??' && node.garbled !== true;
+
+const isEmpty = (node: Node): boolean =>
+  node.kind === 'text' && node.text.trim() === '' && node.garbled !== true;
+
 function verbatim(node: TextNode): Leaf<string> {
-  const pending = node.text === '??';
+  const pending = isPending(node);
   return {
     start: node.start,
     end: node.end,
     text: node.text,
     node,
-    value: pending ? undefined : node.text,
+    value: pending || node.garbled === true ? undefined : node.text,
     pending,
   };
 }
@@ -122,4 +210,10 @@ const range = ({ start, end }: Range): Range => ({ start, end });
 function headOf(node: Node): Range {
   const first = node.kind === 'map' ? node.entries[0] : undefined;
   return first === undefined ? range(node) : range(first);
+}
+
+/** The words of a dictated line that state one key. */
+function partOf(node: TextNode, { from, to, says }: DictatedField): TextNode {
+  const inner = node.inner < 0 || says !== undefined ? -1 : node.inner + from;
+  return { ...node, ...range(within(node, from, to)), text: says ?? node.text.slice(from, to), inner };
 }

@@ -3,15 +3,29 @@ import type { Problem } from './finding.ts';
 /** 512 KiB: far above any note, far below what makes an editor stutter. */
 const mostCharacters = 512 * 1024;
 const mostRows = 20_000;
+/** Values between brackets, where a row may hold any number of them. */
+const mostValues = 20_000;
 /** A note needs fewer than ten levels; the parser calls itself once for each. */
 const mostLevels = 60;
 const mostColumns = 200;
 
-const [tab, newline, carriageReturn, blank] = [9, 10, 13, 32] as const;
-const [comma, dash, colon, question] = [44, 45, 58, 63] as const;
-const openers = new Set([...'[{'].map((sign) => sign.charCodeAt(0)));
-const closers = new Set([...']}'].map((sign) => sign.charCodeAt(0)));
+const [tab, newline, carriageReturn, blank, dash, question] = [9, 10, 13, 32, 45, 63] as const;
 const replacement = 0xfffd;
+
+const Sign = { None: 0, Newline: 1, Open: 2, Close: 3, Colon: 4, Comma: 5, Strange: 6 } as const;
+
+/** What the first 128 characters are here; a table, since every character of every note is looked up. */
+const signs = Uint8Array.from({ length: 128 }, (_, code) =>
+  code < blank && code !== tab && code !== newline && code !== carriageReturn ? Sign.Strange : Sign.None,
+);
+signs[newline] = Sign.Newline;
+for (const [characters, sign] of [
+  ['[{', Sign.Open],
+  [']}', Sign.Close],
+  [':', Sign.Colon],
+  [',', Sign.Comma],
+] as const)
+  for (const character of characters) signs[character.charCodeAt(0)] = sign;
 
 const isBlank = (code: number): boolean =>
   code === blank || code === tab || code === newline || code === carriageReturn || Number.isNaN(code);
@@ -41,6 +55,7 @@ class Scan {
   private brackets = 0;
   /** `key: key: key:` on one row nests as well. */
   private colons = 0;
+  private values = 0;
   private strange = 0;
 
   constructor(private readonly text: string) {}
@@ -50,28 +65,38 @@ class Scan {
     let at = this.margin(0);
     while (at >= 0 && at < text.length) {
       const code = text.charCodeAt(at);
-      if (code === newline) {
+      const sign = code < 128 ? signs[code]! : code === replacement ? Sign.Strange : Sign.None;
+      at += 1;
+      if (sign === Sign.None) continue;
+      if (sign === Sign.Newline) {
         this.rows += 1;
         this.colons = 0;
-        at = this.margin(at + 1);
-        continue;
-      }
-      this.count(code, at);
-      if (this.brackets > mostLevels || this.colons > mostLevels) return this.tooDeep(at);
-      at += 1;
+        at = this.margin(at);
+      } else if (this.nests(sign, at)) return this.tooDeep(at - 1);
     }
     if (at < 0) return this.tooDeep(-at);
-    if (this.rows > mostRows) return tooLarge('rows', this.rows);
-    if (this.strange * 10 > text.length) return { code: 'yaml/not-text', start: 0, end: 0 };
-    return undefined;
+    return this.verdict();
   }
 
-  private count(code: number, at: number): void {
-    if (openers.has(code)) this.brackets += 1;
-    else if (closers.has(code)) this.brackets = Math.max(0, this.brackets - 1);
-    else if (code === colon) this.colons += isBlank(this.text.charCodeAt(at + 1)) ? 1 : 0;
-    else if (code === comma) this.colons = 0;
-    else if ((code < blank && !isBlank(code)) || code === replacement) this.strange += 1;
+  private verdict(): Problem | undefined {
+    if (this.rows > mostRows) return tooLarge('rows', this.rows);
+    if (this.values > mostValues) return tooLarge('values', this.values);
+    return this.strange * 10 > this.text.length ? { code: 'yaml/not-text', start: 0, end: 0 } : undefined;
+  }
+
+  /** Counts a sign; whether it is one level too deep. `next` is the place behind it. */
+  private nests(sign: number, next: number): boolean {
+    if (sign === Sign.Open) return ++this.brackets > mostLevels;
+    if (sign === Sign.Close) this.brackets = Math.max(0, this.brackets - 1);
+    else if (sign === Sign.Colon && isBlank(this.text.charCodeAt(next))) return ++this.colons > mostLevels;
+    else if (sign === Sign.Comma) this.comma();
+    else if (sign === Sign.Strange) this.strange += 1;
+    return false;
+  }
+
+  private comma(): void {
+    this.colons = 0;
+    if (this.brackets > 0) this.values += 1;
   }
 
   /** The first character of a row behind blanks and list dashes; its negative where it stands too far in. */

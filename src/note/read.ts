@@ -1,37 +1,68 @@
-import { Binder } from './bind.ts';
+import { Binder, type WordLeaf } from './bind.ts';
 import type { Problem } from './finding.ts';
 import { noteShapes, practiceShapes } from './generated/shapes.ts';
 import type { Note, Practice } from './generated/types.ts';
-import { indexShapes } from './shape.ts';
-import type { Node } from './tree.ts';
-import { parseYaml } from './yaml.ts';
+import { KeyNames } from './key-names.ts';
+import { parseYaml } from './parse.ts';
+import { indexShapes, type KeyIndex, type KeyShape } from './shape.ts';
+import type { Entry, MapNode } from './tree.ts';
 
-/** A text that was read: `value` is null where it holds no map to begin with. */
+/** A text that was read: `value` is null where it can't be taken for what it should be; then one problem says why. */
 export interface Source<T> {
   readonly text: string;
-  readonly root: Node | null;
+  readonly root: MapNode | null;
   readonly value: T | null;
   readonly problems: readonly Problem[];
+  /** The texts whose words come from tables. */
+  readonly words: readonly WordLeaf[];
+  /** Misspelt keys, with the keys as which they were read. */
+  readonly respelled: ReadonlyMap<Entry, KeyShape>;
+  /** Where the parser stumbled, so that keys behind it may only seem to be missing. */
+  readonly damage: readonly number[];
+}
+
+interface Kind {
+  readonly name: string;
+  readonly index: ReadonlyMap<string, KeyIndex>;
+  readonly names: KeyNames;
 }
 
 export const noteIndex = indexShapes(noteShapes);
 export const practiceIndex = indexShapes(practiceShapes);
 
+const noteKind: Kind = { name: 'note', index: noteIndex, names: new KeyNames(noteIndex) };
+const practiceKind: Kind = { name: 'practice', index: practiceIndex, names: new KeyNames(practiceIndex) };
+
+/** The version of both formats that is read here. */
+const ownVersion = 1;
+
 /** Reads a note. Any text is answered: what is wrong with it stands in `problems`. */
 export function readNote(text: string): Source<Note> {
-  return read<Note>(text, 'note', noteIndex);
+  return read<Note>(text, noteKind);
 }
 
 /** Reads a practice file, in the same way. */
 export function readPractice(text: string): Source<Practice> {
-  return read<Practice>(text, 'practice', practiceIndex);
+  return read<Practice>(text, practiceKind);
 }
 
-function read<T>(text: string, name: string, index: typeof noteIndex): Source<T> {
-  const { root, problems } = parseYaml(text);
-  if (root?.kind !== 'map') return { text, root, value: null, problems };
+function read<T>(text: string, { name, index, names }: Kind): Source<T> {
+  const { root, problems, damage } = parseYaml(text, names);
   const binder = new Binder(index);
+  const nothing = { text, root, value: null, words: [], respelled: binder.respelled, damage };
+  if (root === null) return { ...nothing, problems };
+  const newer = newerFormat(root);
+  if (newer !== undefined) return { ...nothing, problems: [newer] };
   // The binder follows the shapes that the types were generated from.
   const value = binder.map(root, name, { start: root.start, end: root.start }, []) as unknown as T;
-  return { text, root, value, problems: [...problems, ...binder.problems] };
+  return { ...nothing, value, problems: problems.concat(binder.problems), words: binder.words };
+}
+
+/** Nothing may be said about a note in a format that was made after this version. */
+function newerFormat(root: MapNode): Problem | undefined {
+  const version = root.entries.find(({ key }) => key === 'wheal')?.value;
+  if (version?.kind !== 'text' || !/^\d+(\.\d+)?$/.test(version.text)) return undefined;
+  if (Number(version.text) <= ownVersion) return undefined;
+  const { start, end, text } = version;
+  return { code: 'shape/newer-format', start, end, args: { version: text, own: ownVersion } };
 }

@@ -12,6 +12,11 @@ export interface TextNode extends Range {
   readonly text: string;
   /** Where the first character of `text` stands, if `text` stands in the source as it is; otherwise -1. */
   readonly inner: number;
+  /**
+   * Set where YAML would make something else of what was typed: `text` is what was meant, a finding says so, and
+   * nothing may be read from it.
+   */
+  readonly garbled?: true;
 }
 
 export interface MapNode extends Range {

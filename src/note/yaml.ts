@@ -1,72 +1,240 @@
-import { isAlias, isMap, isScalar, isSeq, parseDocument, type Pair, type Scalar } from 'yaml';
+import { isMap, isScalar, isSeq, type Alias, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from 'yaml';
+import type { Composed, Fault } from './compose.ts';
 import type { Problem } from './finding.ts';
-import type { Entry, ListNode, MapNode, Node, TextNode } from './tree.ts';
+import type { KeyNames } from './key-names.ts';
+import { quoted } from './quote.ts';
+import type { Entry, ListNode, MapNode, Node, Range, TextNode } from './tree.ts';
 
-/** The tree of a text, or null where the text holds nothing, with what was wrong with its YAML. */
-export interface Parsed {
+/** Ranges that stand for one text, by where that text begins in what was parsed. */
+export type Marks = ReadonlyMap<number, Range>;
+
+/** The tree of what was parsed, and what is odd about it. */
+export interface Tree {
   readonly root: Node | null;
   readonly problems: readonly Problem[];
+  /** What the parser let pass, but no note contains. */
+  readonly odd: readonly Fault[];
+  /** Where an anchor is used; none is ever followed. */
+  readonly anchored: Range | undefined;
 }
 
-/** Every scalar stays the text that was typed; unique keys are ours to check, since the parser's own test is quadratic. */
-const options = {
-  prettyErrors: false,
-  uniqueKeys: false,
-  schema: 'failsafe',
-  version: '1.2',
-  logLevel: 'silent',
-} as const;
-
-/** Parses YAML 1.2 into our own tree. Never throws. */
-export function parseYaml(text: string): Parsed {
-  const document = parseDocument(text, options);
-  const problems = document.errors.map((error): Problem => ({
-    code: 'yaml/syntax',
-    start: error.pos[0],
-    end: error.pos[1],
-    args: { detail: error.message },
-  }));
-  const root = document.contents === null ? null : nodeOf(document.contents, text);
-  return { root, problems };
+/** Makes our own tree of what the parser found; `source` is the text that the offsets belong to. */
+export function treeOf(composed: Composed, source: string, marks: Marks, keys: KeyNames): Tree {
+  const builder = new TreeBuilder(source, marks, keys);
+  const root =
+    composed.contents === null || composed.contents === undefined ? null : builder.node(composed.contents);
+  const { problems, odd, anchored } = builder;
+  return { root: isNothing(root) ? null : root, problems, odd, anchored };
 }
 
-function nodeOf(node: unknown, source: string): Node {
-  if (isMap(node)) return mapOf(node.items, node.flow === true, node.range, source);
-  if (isSeq(node)) {
+const isNothing = (node: Node | null): boolean =>
+  node?.kind === 'text' && node.garbled !== true && node.text.trim() === '';
+
+class TreeBuilder {
+  readonly problems: Problem[] = [];
+  readonly odd: Fault[] = [];
+  private readonly anchors = new Map<string, Range>();
+  private readonly aliases = new Set<string>();
+
+  constructor(
+    private readonly source: string,
+    private readonly marks: Marks,
+    private readonly keys: KeyNames,
+  ) {}
+
+  /** An anchor that something refers to, or that stands at a map or a list. */
+  get anchored(): Range | undefined {
+    for (const [name, place] of this.anchors) if (this.aliases.has(name)) return place;
+    return undefined;
+  }
+
+  node(node: unknown): Node {
+    if (isMap(node)) return this.map(node);
+    if (isSeq(node)) return this.list(node);
+    if (isScalar(node)) return this.text(node);
+    return this.alias(node as Alias);
+  }
+
+  private map(node: YAMLMap): MapNode {
+    this.props(node);
     const [start, end] = rangeOf(node.range);
-    return {
-      kind: 'list',
+    const flow = node.flow === true;
+    const entries: Entry[] = [];
+    for (const pair of node.items) {
+      const entry = this.entry(pair, flow, entries.at(-1));
+      if (entry !== undefined) entries.push(entry);
+    }
+    return { kind: 'map', start, end, flow, entries };
+  }
+
+  /** The entry of one pair; undefined where it belongs to the entry before, or is none. */
+  private entry(pair: Pair, flow: boolean, before: Entry | undefined): Entry | undefined {
+    if (!isScalar(pair.key)) {
+      this.strangeKey(pair.key);
+      return undefined;
+    }
+    const key = this.text(pair.key);
+    if (key.text === '<<') {
+      this.problems.push({ code: 'yaml/merge-key', start: key.start, end: key.end });
+      return undefined;
+    }
+    if (key.start === key.end && this.source[key.start - 1] === '?') {
+      this.odd.push({ code: 'QUESTION', start: key.start - 1, end: key.start });
+      return undefined;
+    }
+    if (flow && pair.value === null && before !== undefined && this.joins(before.value, key)) {
+      (before as { value: Node }).value = this.joined(before.value as TextNode, key);
+      return undefined;
+    }
+    const value = pair.value === null || pair.value === undefined ? null : this.node(pair.value);
+    return { start: key.start, end: key.end, key: key.text, value: isNothing(value) ? null : value };
+  }
+
+  private strangeKey(key: unknown): void {
+    const { start, end } = this.node(key);
+    this.problems.push({ code: 'yaml/syntax', form: 'complex-key', start, end });
+  }
+
+  private list(node: YAMLSeq): ListNode {
+    this.props(node);
+    const [start, end] = rangeOf(node.range);
+    const flow = node.flow === true;
+    const items: Node[] = [];
+    for (const one of node.items) {
+      const item = this.node(one);
+      const before = items.at(-1);
+      if (flow && before?.kind === 'text' && item.kind === 'text' && this.splitsNumber(before, item))
+        items[items.length - 1] = this.joined(before, item);
+      else items.push(item);
+    }
+    return { kind: 'list', start, end, flow, items };
+  }
+
+  /** Whether a key without a colon is the rest of the text before it, cut off by a comma. */
+  private joins(before: Node | null, key: TextNode): boolean {
+    return before?.kind === 'text' && this.isPlain(before) && !this.keys.begins(key.text);
+  }
+
+  /** `[1.5 mL with epinephrine 1:100,000]`: no blank behind the comma, digits on both sides. */
+  private splitsNumber(before: TextNode, item: TextNode): boolean {
+    if (item.start - before.end !== 1 || !this.isPlain(before)) return false;
+    if (!/\d$/.test(before.text) || !/^\d/.test(item.text)) return false;
+    return /^\d{3}(?!\d)/.test(item.text) || !/^\d+$/.test(before.text) || !/^\d+$/.test(item.text);
+  }
+
+  private isPlain({ start }: Range): boolean {
+    const sign = this.source[start];
+    return sign !== '"' && sign !== "'";
+  }
+
+  private joined(before: TextNode, rest: TextNode): TextNode {
+    const [start, end] = [before.start, rest.end];
+    const text = this.source.slice(start, end);
+    const last = this.problems.at(-1);
+    // A text with several commas is still one fault.
+    if (last?.code === 'yaml/comma-splits' && last.start === start) this.problems.pop();
+    this.problems.push({
+      code: 'yaml/comma-splits',
       start,
       end,
-      flow: node.flow === true,
-      items: node.items.map((item) => nodeOf(item, source)),
-    } satisfies ListNode;
+      args: { text, read: before.garbled === true ? (last?.args?.['read'] ?? '') : before.text },
+      data: { text: quoted(text) },
+    });
+    return { kind: 'text', start, end, text, inner: start, garbled: true };
   }
-  if (isScalar(node)) return textOf(node, source);
-  const [start, end] = isAlias(node) ? rangeOf(node.range) : [0, 0];
-  return { kind: 'text', start, end, text: source.slice(start, end), inner: start };
-}
 
-function mapOf(pairs: readonly Pair[], flow: boolean, range: unknown, source: string): MapNode {
-  const [start, end] = rangeOf(range);
-  const entries = pairs.map((pair): Entry => {
-    const key = nodeOf(pair.key, source);
-    const value = pair.value === null || pair.value === undefined ? null : nodeOf(pair.value, source);
-    return {
-      start: key.start,
-      end: key.end,
-      key: key.kind === 'text' ? key.text : source.slice(key.start, key.end),
-      value: value !== null && value.kind === 'text' && value.start === value.end ? null : value,
-    };
-  });
-  return { kind: 'map', start, end, flow, entries };
-}
+  private text(scalar: Scalar): TextNode {
+    const [start, end] = rangeOf(scalar.range);
+    if (this.marks.size > 0) {
+      const mark = this.marks.get(start);
+      if (mark !== undefined)
+        return {
+          kind: 'text',
+          ...mark,
+          text: this.source.slice(mark.start, mark.end),
+          inner: -1,
+          garbled: true,
+        };
+    }
+    this.props(scalar);
+    const text = typeof scalar.value === 'string' ? scalar.value : '';
+    const quote = scalar.type === 'QUOTE_DOUBLE' || scalar.type === 'QUOTE_SINGLE';
+    if (typeof scalar.comment === 'string') this.comment(scalar, start, end);
+    const at = quote ? start + 1 : start;
+    if (this.source.startsWith(text, at)) {
+      const closed = !quote || (end - at - 1 === text.length && this.source[end - 1] === this.source[start]);
+      if (!closed) this.odd.push({ code: 'QUOTE', start, end });
+      return { kind: 'text', start, end, text, inner: at };
+    }
+    return { kind: 'text', start, end, text, inner: -1, ...this.overRows(start, end, quote, scalar.type) };
+  }
 
-function textOf(scalar: Scalar, source: string): TextNode {
-  const [start, end] = rangeOf(scalar.range);
-  const text = typeof scalar.value === 'string' ? scalar.value : '';
-  const at = scalar.type === 'QUOTE_DOUBLE' || scalar.type === 'QUOTE_SINGLE' ? start + 1 : start;
-  return { kind: 'text', start, end, text, inner: source.startsWith(text, at) ? at : -1 };
+  /** A text over several rows may have swallowed a key. */
+  private overRows(start: number, end: number, quote: boolean, type: unknown): { garbled?: true } {
+    const typed = this.source.slice(start, end);
+    if (quote) {
+      const closed = typed.length > 1 && typed.endsWith(typed[0] ?? '');
+      if (!closed || this.swallowed(typed, /\n[ \t]*(?:- +)*([\w-]+):(?=\s|$)/g) !== undefined)
+        this.odd.push({ code: 'QUOTE', start, end });
+      return {};
+    }
+    if (type !== 'PLAIN') return {};
+    const key = this.swallowed(typed, /\n[ \t]*(?:- +)*([\w-]{4,})(?=:\S|[ \t]*(?:\r?\n|$))/g);
+    if (key === undefined) return {};
+    const from = start + key.at;
+    this.problems.push({
+      code: 'yaml/runs-on',
+      start: from,
+      end: from + key.word.length,
+      args: { word: key.word },
+    });
+    return { garbled: true };
+  }
+
+  private swallowed(typed: string, rows: RegExp): { word: string; at: number } | undefined {
+    for (const match of typed.matchAll(rows)) {
+      const word = match[1] ?? '';
+      if (this.keys.begins(word)) return { word, at: match.index + match[0].length - word.length };
+    }
+    return undefined;
+  }
+
+  /** A comment without a blank behind its sign was probably meant as text. */
+  private comment(scalar: Scalar, start: number, end: number): void {
+    const at = this.source.indexOf('#', end);
+    const newline = this.source.indexOf('\n', end);
+    const stop = newline < 0 ? this.source.length : newline;
+    if (at < 0 || at >= stop || /^[\s#]?$/.test(this.source.slice(at + 1, at + 2))) return;
+    const row = this.source.slice(start, stop).trimEnd();
+    const plain = scalar.type === 'PLAIN' && !row.slice(0, end - start).includes('\n');
+    this.problems.push({
+      code: 'yaml/comment-swallows',
+      start: at,
+      end: start + row.length,
+      args: { text: this.source.slice(at, start + row.length) },
+      ...(plain ? { data: { start, text: quoted(row) } } : {}),
+    });
+  }
+
+  private alias(node: Alias): TextNode {
+    const [start, end] = rangeOf(node.range);
+    this.aliases.add(node.source);
+    this.odd.push({ code: 'SIGN', start, end });
+    return { kind: 'text', start, end, text: this.source.slice(start, end), inner: start, garbled: true };
+  }
+
+  /** Anchors and tags stand before the node that has them. */
+  private props(node: Scalar | YAMLMap | YAMLSeq): void {
+    if (node.anchor === undefined && node.tag === undefined) return;
+    const [from] = rangeOf(node.range);
+    const sign = node.anchor === undefined ? '!' : `&${node.anchor}`;
+    let start = Math.max(0, this.source.lastIndexOf(sign, from));
+    while (sign === '!' && this.source[start - 1] === '!') start -= 1;
+    this.odd.push({ code: 'SIGN', start, end: Math.max(from, start) });
+    if (node.anchor === undefined) return;
+    this.anchors.set(node.anchor, { start, end: start + sign.length });
+    if (!isScalar(node)) this.aliases.add(node.anchor);
+  }
 }
 
 function rangeOf(range: unknown): [number, number] {

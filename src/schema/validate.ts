@@ -1,8 +1,223 @@
-import type { Problem } from '../note/finding.ts';
+import type { Args, Problem } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';
-import type { Source } from '../note/read.ts';
+import { nearest } from '../note/nearest.ts';
+import { noteIndex, practiceIndex, type Source } from '../note/read.ts';
+import type { KeyIndex, KeyShape } from '../note/shape.ts';
+import type { Entry, MapNode, Node, Range } from '../note/tree.ts';
+import { plainData } from './data.ts';
+import * as validators from './generated/validators.js';
+import type { SchemaError, Validator } from './generated/validators.js';
+import { placeOf, type Place } from './place.ts';
+
+type Index = ReadonlyMap<string, KeyIndex>;
+
+interface File {
+  readonly name: string;
+  readonly index: Index;
+  readonly validate: Validator;
+}
+
+const note: File = { name: 'note', index: noteIndex, validate: validators.note };
+const practice: File = { name: 'practice', index: practiceIndex, validate: validators.practice };
+
+/** More than anybody reads; the rest is counted. */
+const mostOfAKind = 100;
 
 /** What is wrong with the form of a note: keys that are unknown or missing, a list where a text belongs. */
 export function shapeProblems(source: Source<Note>): readonly Problem[] {
-  return source.root === null ? [] : [];
+  return problemsOf(source, note);
+}
+
+/** What is wrong with the form of a practice file. */
+export function practiceShapeProblems(source: Source<unknown>): readonly Problem[] {
+  return problemsOf(source, practice);
+}
+
+function problemsOf(source: Source<unknown>, { name, index, validate }: File): readonly Problem[] {
+  const { root, value, respelled } = source;
+  if (root === null || value === null) return [];
+  const { data, problems } = plainData(root, name, index, respelled);
+  const valid = validate(data);
+  if (valid && problems.length === 0 && respelled.size === 0) return [];
+  const shapes = new Shape(source, root, name, index);
+  return [
+    ...firstOf(problems.map((problem) => (): Problem => problem)),
+    ...shapes.respelled(),
+    ...shapes.errors(validate.errors ?? []),
+  ];
+}
+
+/** Makes the first hundred of some problems, and one that says how many more there are. */
+function firstOf(makers: readonly (() => Problem)[]): readonly Problem[] {
+  const made = makers.slice(0, mostOfAKind).map((make) => make());
+  const count = makers.length - mostOfAKind;
+  const next = makers[mostOfAKind]?.();
+  return next === undefined ? made : [...made, { ...next, form: 'more', args: { count } }];
+}
+
+/** Puts a validator's errors into words and places. */
+class Shape {
+  constructor(
+    private readonly source: Source<unknown>,
+    private readonly root: MapNode,
+    private readonly name: string,
+    private readonly index: Index,
+  ) {}
+
+  respelled(): readonly Problem[] {
+    const makers = [...this.source.respelled].map(
+      ([entry, key]) =>
+        () =>
+          respelling(entry, key),
+    );
+    return firstOf(makers);
+  }
+
+  errors(errors: readonly SchemaError[]): readonly Problem[] {
+    const groups = new Map<string, { readonly error: SchemaError; readonly place: Place }[]>();
+    const guessed = new Set<string>();
+    for (const error of errors) {
+      const group = groups.get(error.keyword) ?? [];
+      groups.set(error.keyword, group);
+      // Places cost a walk down the tree; those of errors that are only counted are not needed.
+      if (group.length > mostOfAKind) {
+        group.push(group[mostOfAKind]!);
+        continue;
+      }
+      const place = placeOf(this.root, this.name, this.index, this.source.respelled, error.instancePath);
+      if (place !== undefined && !this.isDoubtful(error, place)) group.push({ error, place });
+    }
+    const unknown = (groups.get('additionalProperties') ?? []).map(
+      ({ error, place }) =>
+        () =>
+          this.unknownKey(error, place, guessed),
+    );
+    const made = firstOf(unknown);
+    const missing = (groups.get('required') ?? [])
+      .filter(
+        ({ error, place }) => !guessed.has(`${place.node.start} ${text(error.params['missingProperty'])}`),
+      )
+      .map(
+        ({ error, place }) =>
+          () =>
+            this.missingKey(error, place),
+      );
+    const kinds = (groups.get('type') ?? []).map(
+      ({ error, place }) =>
+        () =>
+          this.wrongKind(error, place),
+    );
+    return [...made, ...firstOf(missing), ...firstOf(kinds)];
+  }
+
+  /** Behind a syntax error, in the maps that hold it, keys may only seem to be missing or to stand wrong. */
+  private isDoubtful({ keyword, params }: SchemaError, place: Place): boolean {
+    const { damage } = this.source;
+    if (keyword === 'type' && isPendingOrGarbled(place.node)) return true;
+    if (damage.length === 0) return false;
+    const holder = keyword === 'type' ? place.holder : place.node;
+    const at =
+      keyword === 'required'
+        ? Infinity
+        : keyword === 'type'
+          ? place.at.start
+          : entryOf(place.node, params)?.start;
+    return damage.some((spot) => holder.start <= spot && spot <= holder.end && (at ?? Infinity) >= spot);
+  }
+
+  private unknownKey(error: SchemaError, place: Place, guessed: Set<string>): Problem {
+    const entry = entryOf(place.node, error.params);
+    const at: Range = entry ?? place.at;
+    const typed = text(error.params['additionalProperty']);
+    const known = this.index.get(place.map);
+    const owners = [...this.index.values()]
+      .filter(({ byName }) => byName.has(typed))
+      .map(({ shape }) => shape.title);
+    const near = nearest(typed, this.free(place.node, known));
+    const base = { code: 'shape/unknown-key', start: at.start, end: at.end };
+    const args: Args = { key: shortened(typed), map: known?.shape.title ?? place.map };
+    if (near !== undefined && (owners.length === 0 || near.sure)) {
+      guessed.add(`${place.node.start} ${known?.byName.get(near.word)?.key ?? near.word}`);
+      return {
+        ...base,
+        form: 'perhaps',
+        args: { ...args, near: near.word },
+        data: { near: near.word, sure: near.sure },
+      };
+    }
+    if (owners.length > 0)
+      return { ...base, form: 'elsewhere', args: { ...args, owners: owners.slice(0, 3).join(', ') } };
+    return { ...base, args };
+  }
+
+  /** The keys that a map does not have yet, in every spelling. */
+  private free(node: Node, known: KeyIndex | undefined): string[] {
+    if (known === undefined || node.kind !== 'map') return [];
+    const used = new Set(node.entries.map(({ key }) => known.byName.get(key)?.key));
+    return [...known.byName].flatMap(([spelling, { key }]) => (used.has(key) ? [] : [spelling]));
+  }
+
+  private missingKey(error: SchemaError, place: Place): Problem {
+    const key = text(error.params['missingProperty']);
+    const known = this.index.get(place.map);
+    return {
+      code: 'shape/missing-key',
+      start: place.at.start,
+      end: place.at.end,
+      args: { key, map: known?.shape.title ?? place.map, help: known?.byName.get(key)?.description ?? '' },
+      data: { key, path: place.path },
+    };
+  }
+
+  private wrongKind(error: SchemaError, place: Place): Problem {
+    const { start, end } = place.at;
+    const key = place.key;
+    if (isEmpty(place.node)) {
+      const form = place.item ? 'item' : place.required ? 'required' : 'main';
+      return { code: 'shape/empty-value', form, start, end, args: { key } };
+    }
+    const node = place.node;
+    const at: Range = node.kind === 'text' ? node : place.at;
+    return {
+      code: 'shape/wrong-kind',
+      start: at.start,
+      end: at.end,
+      args: { key, wanted: kindsOf(error.params['type']), found: `a ${node.kind}` },
+    };
+  }
+}
+
+function respelling(entry: Entry, key: KeyShape): Problem {
+  return {
+    code: 'shape/unknown-key',
+    form: 'near',
+    start: entry.start,
+    end: entry.end,
+    args: { key: shortened(entry.key), near: key.key },
+    data: { near: key.key, sure: true },
+  };
+}
+
+const text = (value: unknown): string => (typeof value === 'string' ? value : '');
+
+const shortened = (typed: string): string => (typed.length > 40 ? `${typed.slice(0, 40)}…` : typed);
+
+const isEmpty = (node: Node): boolean => node.kind === 'text' && node.text.trim() === '';
+
+const isPendingOrGarbled = (node: Node): boolean =>
+  node.kind === 'text' && (node.garbled === true || node.text === '??');
+
+const entryOf = (node: Node, params: SchemaError['params']): Entry | undefined =>
+  node.kind === 'map' ? node.entries.find(({ key }) => key === params['additionalProperty']) : undefined;
+
+const kinds: ReadonlyMap<string, string> = new Map([
+  ['string', 'a text'],
+  ['object', 'a map'],
+  ['array', 'a list'],
+]);
+
+/** The kinds that a schema allows, as a person calls them: a text or a list. */
+function kindsOf(types: unknown): string {
+  const list = (Array.isArray(types) ? types : [types]) as unknown[];
+  return list.flatMap((type) => kinds.get(text(type)) ?? []).join(' or ');
 }
