@@ -97,32 +97,29 @@ const prefixes = wordSet('pre post infra supra sub peri retro inter para anti');
 
 /** The words of a text, in their order; "post-auricular" is one word, "nose/cheek" are two. */
 export function tokensOf(text: string): Token[] {
-  const lower = text.toLowerCase();
   const tokens: Token[] = [];
   let clause = true;
   let at = 0;
-  while (at < lower.length) {
-    const code = lower.charCodeAt(at);
+  while (at < text.length) {
+    const code = text.charCodeAt(at);
     if (!isWordCode(code)) {
       clause ||= code === comma || code === semicolon || code === opening || code === closing;
       at += 1;
       continue;
     }
     const from = at;
-    while (at < lower.length && isWordCode(lower.charCodeAt(at), lower.charCodeAt(at + 1))) at += 1;
-    addWord(tokens, lower.slice(from, at), from, clause);
+    while (at < text.length && isWordCode(text.charCodeAt(at), text.charCodeAt(at + 1))) at += 1;
+    addWord(tokens, text.slice(from, at), from, clause);
     clause = false;
   }
   return tokens;
 }
 
-const [comma, semicolon, opening, closing, point, slash, and] = [...',;()./&'].map((one) =>
-  one.charCodeAt(0),
-);
+const [comma, semicolon, opening, closing, point, slash, and] = [44, 59, 40, 41, 46, 47, 38] as const;
 
 /** Letters, digits, `/` and `&`, everything beyond ASCII, and a point between digits. */
 const isWordCode = (code: number, next = 0): boolean =>
-  (code >= 97 && code <= 122) ||
+  ((code | 32) >= 97 && (code | 32) <= 122) ||
   isDigit(code) ||
   code >= 128 ||
   code === slash ||
@@ -132,7 +129,8 @@ const isWordCode = (code: number, next = 0): boolean =>
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 function addWord(tokens: Token[], typed: string, from: number, clause: boolean): void {
-  if (typed.includes('/') && !sideWords.has(typed)) {
+  const lower = typed.toLowerCase();
+  if (lower.includes('/') && !sideWords.has(lower)) {
     let at = from;
     for (const part of typed.split('/')) {
       if (part !== '') addWord(tokens, part, at, clause && at === from);
@@ -143,8 +141,8 @@ function addWord(tokens: Token[], typed: string, from: number, clause: boolean):
   const to = from + typed.length;
   const last = tokens.at(-1);
   if (last !== undefined && prefixes.has(last.word))
-    tokens[tokens.length - 1] = { word: last.word + typed, from: last.from, to, clause: last.clause };
-  else tokens.push({ word: sameWords.get(typed) ?? typed, from, to, clause });
+    tokens[tokens.length - 1] = { word: last.word + lower, from: last.from, to, clause: last.clause };
+  else tokens.push({ word: sameWords.get(lower) ?? lower, from, to, clause });
 }
 
 /** A word as the index knows it: itself, or its singular. */

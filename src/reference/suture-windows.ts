@@ -1,4 +1,4 @@
-import type { Sourced } from './types.ts';
+import type { Sourced, WordRow } from './types.ts';
 
 /** Sites that sources give one row for suture removal. */
 export type WindowGroup =
@@ -33,6 +33,8 @@ export interface SutureWindowRow extends Sourced {
    * the suture handbook's row for adults, else the clinical handbook.
    */
   readonly proposed?: true;
+  /** Whether what makes a wound hold late lengthens it. The handbook's short table keeps the face at five days, and late removal leaves tracks there. */
+  readonly lengthens: boolean;
 }
 
 /** Another way to say which sites a practice's own window is for. */
@@ -44,13 +46,14 @@ export interface PracticeSutureWindow {
 }
 
 /** What makes a wound hold late. */
-export interface LengtheningRow extends Sourced {
-  readonly name: string;
-  /** Words that show it among conditions and medications, in lower case. */
-  readonly words: readonly string[];
+export interface LengtheningRow extends Sourced, WordRow {
+  /** Old age: from this age on. The sources name no number. */
+  readonly fromYears?: number;
 }
 
 type Figures = readonly [source: string, from: number, to: number, kind?: 'proposed' | 'children'];
+
+const faceLike: ReadonlySet<WindowGroup> = new Set(['face', 'eyelid', 'lip', 'ear']);
 
 const group = (name: WindowGroup, figures: readonly Figures[]): readonly SutureWindowRow[] =>
   figures.map(([source, from, to, kind]) => ({
@@ -59,6 +62,7 @@ const group = (name: WindowGroup, figures: readonly Figures[]): readonly SutureW
     to,
     source,
     mark: marks[source] ?? 'Q',
+    lengthens: !faceLike.has(name),
     ...(kind === undefined ? {} : { [kind]: true as const }),
   }));
 
@@ -191,56 +195,51 @@ export const sutureWindows: readonly SutureWindowRow[] = [
   ]),
 ].flat();
 
-/**
- * What lengthens a window. The suture handbook's short table goes from 10 days to 15 with one such factor and to 20
- * with several, so each of two steps moves the window by five days. On the face it stays at five days.
- */
+/** Days by which one step lengthens: the suture handbook's short table goes from 10 to 15 with one such factor and to 20 with several. */
+export const lengtheningStep = 5;
+
+/** What lengthens a window, beside a site below the knee. */
 export const lengthening: readonly LengtheningRow[] = [
   {
     name: 'diabetes',
-    words: [
-      'diabetes',
-      'diabetic',
-      'diabetes mellitus',
-      't1dm',
-      't2dm',
-      'type 1 diabetes',
-      'type 2 diabetes',
-    ],
+    synonyms: ['diabetic', 'diabetes mellitus', 'type 1 diabetes', 'type 2 diabetes', 'T1DM', 'T2DM', 'DM'],
     source: 'suture-handbook',
     mark: 'Q',
   },
   {
     name: 'steroids',
-    words: [
+    synonyms: [
       'steroid',
-      'steroids',
       'corticosteroid',
       'corticosteroids',
       'prednisone',
       'prednisolone',
       'methylprednisolone',
       'dexamethasone',
-      'hydrocortisone',
     ],
     source: 'suture-handbook',
     mark: 'Q',
   },
   {
     name: 'vascular disease',
-    words: [
-      'vascular disease',
+    synonyms: [
       'peripheral vascular disease',
       'peripheral arterial disease',
       'peripheral artery disease',
       'venous insufficiency',
       'chronic venous insufficiency',
+      'PAD',
+      'PVD',
     ],
     source: 'clinical-handbook',
     mark: 'Q',
   },
-  { name: 'malnutrition', words: ['malnutrition', 'malnourished'], source: 'clinical-handbook', mark: 'Q' },
+  { name: 'malnutrition', synonyms: ['malnourished'], source: 'clinical-handbook', mark: 'Q' },
+  {
+    name: 'old age',
+    synonyms: ['elderly', 'frail', 'frailty'],
+    fromYears: 80,
+    source: 'suture-handbook',
+    mark: 'M',
+  },
 ];
-
-/** Groups whose window no factor lengthens: the handbook's short table keeps the face apart, and late removal leaves tracks. */
-export const neverLengthened: ReadonlySet<WindowGroup> = new Set(['face', 'eyelid', 'lip', 'ear']);

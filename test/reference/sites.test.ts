@@ -5,7 +5,7 @@ import { citation } from '../../src/reference/sources/index.ts';
 import { sites } from '../../src/reference/sites.ts';
 import { sutureWindows } from '../../src/reference/suture-windows.ts';
 
-const named = (wanted: (row: (typeof sites)[number]) => boolean): readonly string[] =>
+const named = (wanted: (row: (typeof sites)[number]) => boolean): string[] =>
   sites.filter(wanted).map(({ name }) => name);
 const holds = (names: readonly string[], all: readonly string[]): void => {
   assert.deepEqual(

@@ -8,6 +8,7 @@ export const closureSources = {
   'family-practice-guide': 'family practice suture guide, table by site',
   'closure-removal-text': 'emergency medicine text, closure removal',
   'web-notes': 'web notes on wound closure, days to removal',
+  'practice-file': "the practice's own file",
   'ear-page': 'secondary page on ear wounds',
   'laceration-table':
     'Am Fam Physician, laceration repair, timing of suture removal (Forsch 2008; Forsch et al. 2017), from memory',

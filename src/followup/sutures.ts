@@ -1,0 +1,213 @@
+import type { Closure, Note, Procedure } from '../note/generated/types.ts';
+import { phrasesOf } from '../note/phrases.ts';
+import type { SiteReading } from '../note/site.ts';
+import type { IsoDate } from '../note/values.ts';
+import type { ClosedDays } from '../practice/closed-days.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { MaterialRow } from '../reference/materials.ts';
+import type { SiteRow } from '../reference/sites.ts';
+import type { Mark, Sourced } from '../reference/types.ts';
+import { addDays } from './days.ts';
+import { nextOpenDay } from './working-days.ts';
+
+/** One line of how a window came about. */
+export interface WindowStep {
+  readonly text: string;
+  /** Key of the table of sources. */
+  readonly source?: string;
+}
+
+/** Days from the procedure, both ends included. */
+export interface DaySpan {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** When the stitches of a wound come out. */
+export interface SutureWindow extends Sourced {
+  readonly kind: 'window';
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly days: DaySpan;
+  /** The earliest and the latest day that any source or the practice gives, lengthened at its end. */
+  readonly widest: DaySpan;
+  readonly steps: readonly WindowStep[];
+}
+
+/**
+ * What is to be done about the stitches of a procedure: nothing, because none stay or they are absorbed; something,
+ * but nobody can say when; or removal in a window.
+ */
+export type SutureRemoval =
+  | { readonly kind: 'none'; readonly why: 'no stitches' | 'absorbable' }
+  | { readonly kind: 'unknown'; readonly why: 'closure' | 'site' | 'no source' | 'visit' }
+  | SutureWindow;
+
+/** Something that lengthens a window. */
+export interface Lengthening extends Sourced {
+  readonly name: string;
+}
+
+type Stitches = 'none' | 'absorbable' | 'removable' | 'unknown';
+
+/** What is to be done about the stitches of a procedure. */
+export function sutureRemoval(
+  note: Note,
+  procedure: Procedure,
+  reading: SiteReading | undefined,
+  tables: Tables,
+): SutureRemoval {
+  const stitches = stitchesOf(procedure, tables);
+  if (stitches === 'none') return { kind: 'none', why: 'no stitches' };
+  if (stitches === 'absorbable') return { kind: 'none', why: 'absorbable' };
+  if (stitches === 'unknown') return { kind: 'unknown', why: 'closure' };
+  if (reading === undefined) return { kind: 'unknown', why: 'site' };
+  const visit = note.visit?.value?.date;
+  if (visit === undefined) return { kind: 'unknown', why: 'visit' };
+  const factors = [...siteFactors(reading.base), ...patientFactors(note, visit, tables)];
+  return sutureWindow(visit, reading.base, factors, tables) ?? { kind: 'unknown', why: 'no source' };
+}
+
+/** What of a procedure's stitches has to be taken out. A material that is not named is taken for one that has to. */
+export function stitchesOf({ closure, hemostasis }: Procedure, tables: Tables): Stitches {
+  const skin = (closure ?? []).filter(({ layer }) => tables.layers.find(layer?.value ?? '')?.name !== 'deep');
+  const kinds = skin.map((one) => stitchesIn(one, tables));
+  const sewn = (hemostasis ?? []).some(({ value }) => tables.hemostasis.find(value ?? '')?.name === 'suture');
+  const order: readonly Stitches[] = ['removable', 'absorbable', 'unknown'];
+  const found = order.find((kind) => kinds.includes(kind));
+  return found ?? (sewn ? 'removable' : 'none');
+}
+
+function stitchesIn({ how, material, technique, count }: Closure, tables: Tables): Stitches {
+  const used = materialIn(material?.value ?? how?.value, tables);
+  if (used !== undefined) return used.absorbable === true ? 'absorbable' : 'removable';
+  const way = tables.closures.find(how?.value ?? '');
+  if (way !== undefined) return way.stitched ? 'removable' : 'none';
+  const sewn = [material?.value, technique, count].some((said) => said !== undefined);
+  return sewn ? 'removable' : 'unknown';
+}
+
+const materialIn = (text: string | undefined, { materials }: Tables): MaterialRow | undefined =>
+  text === undefined ? undefined : (materials.find(text) ?? phrasesOf(materials).assertedIn(text)[0]);
+
+const siteFactors = (site: SiteRow): readonly Lengthening[] =>
+  site.slowHealing ? [{ name: 'a site below the knee', source: 'clinical-handbook', mark: 'Q' }] : [];
+
+const onTheSkinOnly = /\b(topical|cream|ointment|lotion|inhaled|inhaler|nasal|drops)\b/i;
+
+/** What in conditions, medications and age lengthens a window, each thing once. */
+function patientFactors(note: Note, visit: IsoDate, { lengthening }: Tables): readonly Lengthening[] {
+  const said = [...(note.patient?.conditions ?? []), ...(note.patient?.medications ?? [])].flatMap(
+    ({ value }) =>
+      value === undefined || onTheSkinOnly.test(value) ? [] : phrasesOf(lengthening).assertedIn(value),
+  );
+  const years = ageAt(note, visit);
+  const aged = lengthening.rows.filter(
+    ({ fromYears }) => fromYears !== undefined && (years ?? 0) >= fromYears,
+  );
+  return [...new Set([...said, ...aged])];
+}
+
+/** Completed years at the visit; undefined where neither age nor birth is known. */
+function ageAt({ patient }: Note, visit: IsoDate): number | undefined {
+  const born = patient?.born?.value;
+  if (born !== undefined)
+    return Number(visit.slice(0, 4)) - Number(born.slice(0, 4)) - (visit.slice(5) < born.slice(5) ? 1 : 0);
+  const months = patient?.age?.value?.months;
+  return months === undefined ? undefined : Math.floor(months / 12);
+}
+
+/**
+ * The window of suture removal at a site: the practice's own where it has one, otherwise the row that Wheal proposes
+ * for the site's group. Each of at most two steps of lengthening, one factor or several, starts the window where it
+ * ended and adds the same days again at its end. Undefined where no source has a row.
+ */
+export function sutureWindow(
+  visit: IsoDate,
+  site: SiteRow,
+  factors: readonly Lengthening[],
+  tables: Tables,
+): SutureWindow | undefined {
+  const published = tables.sutureWindows.filter(({ group }) => group === site.group);
+  const own = tables.practiceWindows.findLast(
+    (window) => window.site === site.name || window.site === site.region || window.site === site.group,
+  );
+  const usual = own ?? published.find(({ proposed }) => proposed === true);
+  if (usual === undefined) return undefined;
+  const origin: Sourced =
+    'mark' in usual
+      ? { source: usual.source, mark: usual.mark }
+      : { source: 'practice-file', mark: 'format' };
+  const lengthens = published[0]?.lengthens ?? true;
+  const steps = lengthens ? Math.min(factors.length, 2) : 0;
+  const days = lengthened(usual, steps, tables.lengtheningStep);
+  const all: readonly DaySpan[] = [usual, ...published];
+  return {
+    kind: 'window',
+    from: addDays(visit, days.from),
+    to: addDays(visit, days.to),
+    days,
+    widest: {
+      from: Math.min(...all.map(({ from }) => from)),
+      to: Math.max(...all.map(({ to }) => to)) + steps * tables.lengtheningStep,
+    },
+    ...origin,
+    mark: weakest([origin, ...factors.slice(0, steps)]),
+    steps: stepsOf(site, usual, origin, { factors, lengthens, days, published }),
+  };
+}
+
+function lengthened({ from, to }: DaySpan, steps: number, step: number): DaySpan {
+  return steps === 0 ? { from, to } : { from: to + (steps - 1) * step, to: to + steps * step };
+}
+
+const marks: readonly Mark[] = ['M', 'common', 'Q2', 'Q', 'format'];
+
+/** How sure the whole is: as sure as its least sure part. */
+const weakest = (parts: readonly Sourced[]): Mark =>
+  marks.find((mark) => parts.some((part) => part.mark === mark)) ?? 'M';
+
+interface Working {
+  readonly factors: readonly Lengthening[];
+  readonly lengthens: boolean;
+  readonly days: DaySpan;
+  readonly published: readonly (DaySpan & Sourced)[];
+}
+
+function stepsOf(
+  site: SiteRow,
+  usual: DaySpan,
+  { source }: Sourced,
+  { factors, lengthens, days, published }: Working,
+): readonly WindowStep[] {
+  const base = { text: `${site.name}: stitches out ${span(usual)} after the procedure`, source };
+  const others = published.filter(({ from, to }) => from !== usual.from || to !== usual.to);
+  const told = factors.map((factor) => ({
+    text: lengthens
+      ? `${factor.name} makes the wound hold late`
+      : `${factor.name} does not lengthen a window of the face, where late removal leaves tracks`,
+    source: factor.source,
+  }));
+  const result =
+    lengthens && factors.length > 0
+      ? [{ text: `so ${span(days)} after the procedure`, source: 'suture-handbook' }]
+      : [];
+  const differing = others.map((other) => ({ text: `another source: ${span(other)}`, source: other.source }));
+  return [base, ...told, ...result, ...differing];
+}
+
+const span = ({ from, to }: DaySpan): string => (from === to ? `${from} days` : `${from} to ${to} days`);
+
+/** A day for taking stitches out. */
+export interface SutureDay {
+  /** The first working day from the start of the window on. */
+  readonly day: IsoDate;
+  /** Whether that day lies in the window; if not, the practice is closed on each of its days. */
+  readonly inside: boolean;
+}
+
+/** The first working day of a window; never before the window, and said where none lies inside. */
+export function sutureDay(window: Pick<SutureWindow, 'from' | 'to'>, closed: ClosedDays): SutureDay {
+  const day = nextOpenDay(window.from, closed);
+  return { day, inside: day <= window.to };
+}
