@@ -1,8 +1,10 @@
 import type { Args, Finding } from '../note/finding.ts';
-import type { Note } from '../note/generated/types.ts';
+import type { Note, Practice } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
 import type { Check } from './check.ts';
 import { catalogue } from './generated/catalogue.ts';
+import type { Trust } from '../practice/tables.ts';
+import { judgePractice } from './practice-file.ts';
 import { runChecks, type Context, type Judgement } from './run.ts';
 
 export { catalogue, type Check, type Context, type Judgement };
@@ -12,6 +14,11 @@ const byCode: ReadonlyMap<string, Check> = new Map(catalogue.map((check) => [che
 /** Judges a note by the whole catalogue. */
 export function check(source: Source<Note>, context: Context): Judgement {
   return runChecks(catalogue, source, context);
+}
+
+/** Judges a practice file: how it is written, and what in it is not used as it was meant. */
+export function checkPractice(source: Source<Practice>, trust?: Trust): readonly Finding[] {
+  return judgePractice(byCode, source, trust);
 }
 
 export const checkOf = (code: string): Check | undefined => byCode.get(code);

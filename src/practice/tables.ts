@@ -1,37 +1,68 @@
-import type { Severity } from '../note/finding.ts';
+import type { Problem } from '../note/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { agents, type AgentRow } from '../reference/agents.ts';
-import { allergens, type AllergenRow } from '../reference/allergens.ts';
-import { authorities } from '../reference/authorities.ts';
+import { allergens, reactions, type AllergenRow, type ReactionRow } from '../reference/allergens.ts';
+import { authorities, type AuthorityRow } from '../reference/authorities.ts';
 import { closures, type ClosureRow } from '../reference/closures.ts';
 import { consents } from '../reference/consents.ts';
+import { creams, type CreamRow } from '../reference/creams.ts';
 import { depths } from '../reference/depths.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
+import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
 import { hemostasis, type HemostasisRow } from '../reference/hemostasis.ts';
 import { implants, type ImplantRow } from '../reference/implants.ts';
 import { laboratoryTests, type TestRow } from '../reference/laboratory-tests.ts';
 import { layers } from '../reference/layers.ts';
-import { limits, type LimitRow } from '../reference/limits.ts';
+import { infantReduction, limits, weightRanges, type LimitRow } from '../reference/limits.ts';
 import { materials, type MaterialRow } from '../reference/materials.ts';
 import { media, type MediumRow } from '../reference/media.ts';
 import { methods, type MethodRow } from '../reference/methods.ts';
 import { preparations, type PreparationRow } from '../reference/preparations.ts';
 import { relations } from '../reference/relations.ts';
 import { sites, type SiteRow } from '../reference/sites.ts';
-import { sutureWindows, type SutureWindowRow } from '../reference/suture-windows.ts';
+import {
+  lengthening,
+  lengtheningStep,
+  sutureWindows,
+  type LengtheningRow,
+  type PracticeSutureWindow,
+  type SutureWindowRow,
+} from '../reference/suture-windows.ts';
 import type { WordRow } from '../reference/types.ts';
 import { WordTable } from '../note/word-table.ts';
+import { closedDaysOf, weekend, type ClosedDays } from './closed-days.ts';
+import { Faults } from './faults.ts';
+import { limitsOf, type Loosened } from './limits.ts';
+import {
+  authorityOf,
+  factsOf,
+  overdueOf,
+  severitiesOf,
+  usualFacts,
+  usualOverdue,
+  windowsOf,
+  type Overdue,
+  type PracticeFacts,
+  type SeverityWord,
+} from './settings.ts';
+import { stockOf, type StockProduct } from './stock.ts';
+import { agentsOf, extended, plainRows, sitesOf } from './words.ts';
+
+export type { StockProduct };
 
 /** All that is known for judging a note: the reference tables with the practice's file laid over them. */
 export interface Tables {
   readonly agents: WordTable<AgentRow>;
   readonly allergens: WordTable<AllergenRow>;
-  readonly authorities: WordTable<WordRow>;
+  readonly authorities: WordTable<AuthorityRow>;
+  readonly cardiacConditions: WordTable<WordRow>;
   readonly closures: WordTable<ClosureRow>;
   readonly consents: WordTable<WordRow>;
+  readonly creams: readonly CreamRow[];
   readonly depths: WordTable<WordRow>;
   readonly dressings: WordTable<DressingRow>;
+  readonly epinephrine: typeof epinephrine;
   readonly events: WordTable<WordRow>;
   readonly hemostasis: WordTable<HemostasisRow>;
   readonly implants: WordTable<ImplantRow>;
@@ -40,14 +71,30 @@ export interface Tables {
   readonly media: WordTable<MediumRow>;
   readonly methods: WordTable<MethodRow>;
   readonly preparations: WordTable<PreparationRow>;
+  /** What was seen after something to which a patient is said to be allergic. */
+  readonly reactions: WordTable<ReactionRow>;
   readonly relations: WordTable<WordRow>;
   readonly sites: WordTable<SiteRow>;
   readonly tests: WordTable<TestRow>;
+  readonly infantReduction: typeof infantReduction;
   readonly limits: readonly LimitRow[];
+  /** By the name of the product in plain form. */
+  readonly stock: ReadonlyMap<string, StockProduct>;
+  readonly weightRanges: typeof weightRanges;
   readonly sutureWindows: readonly SutureWindowRow[];
+  /** What makes a wound hold late, and by how many days one step lengthens its window. */
+  readonly lengthening: WordTable<LengtheningRow>;
+  readonly lengtheningStep: number;
   /** The authority whose limits are the ceiling. */
   readonly authority: string;
-  readonly severities: ReadonlyMap<string, Severity | 'off'>;
+  readonly severities: ReadonlyMap<string, SeverityWord>;
+  /** Windows of the practice; of several that fit a site the last one counts. */
+  readonly practiceWindows: readonly PracticeSutureWindow[];
+  readonly closedDays: ClosedDays;
+  readonly overdue: Overdue;
+  readonly practice: PracticeFacts;
+  /** Safety limits that the practice has loosened, with who stands for it. */
+  readonly loosened: readonly Loosened[];
 }
 
 /** The tables of a practice without a file of its own. */
@@ -55,10 +102,13 @@ export const referenceTables: Tables = {
   agents: new WordTable(agents),
   allergens: new WordTable(allergens),
   authorities: new WordTable(authorities),
+  cardiacConditions: new WordTable<WordRow>(cardiacConditions),
   closures: new WordTable(closures),
   consents: new WordTable(consents),
+  creams,
   depths: new WordTable(depths),
   dressings: new WordTable(dressings),
+  epinephrine,
   events: new WordTable(events),
   hemostasis: new WordTable(hemostasis),
   implants: new WordTable(implants),
@@ -67,18 +117,89 @@ export const referenceTables: Tables = {
   media: new WordTable(media),
   methods: new WordTable(methods),
   preparations: new WordTable(preparations),
+  reactions: new WordTable(reactions),
   relations: new WordTable(relations),
   sites: new WordTable(sites),
   tests: new WordTable(laboratoryTests),
+  infantReduction,
   limits,
+  stock: new Map(),
+  weightRanges,
   sutureWindows,
+  lengthening: new WordTable(lengthening),
+  lengtheningStep,
   authority: 'US prescribing information',
   severities: new Map(),
+  practiceWindows: [],
+  closedDays: weekend,
+  overdue: usualOverdue,
+  practice: usualFacts,
+  loosened: [],
 };
 
+export interface Laid {
+  readonly tables: Tables;
+  /** What is wrong with the practice file beyond its form. */
+  readonly problems: readonly Problem[];
+}
+
+export interface Trust {
+  /** False in restricted mode: what loosens a safety limit is then left out. True where nothing is said. */
+  readonly trusted?: boolean;
+}
+
+/** The tables with a practice's file laid over them, and what the file gets wrong. */
+export function layOver(practice: Practice | null, { trusted = true }: Trust = {}): Laid {
+  if (practice === null) return { tables: referenceTables, problems: [] };
+  const faults = new Faults();
+  const chosen = authorityOf(practice, referenceTables.authorities, faults) ?? referenceTables.authority;
+  // Another authority may be looser here and stricter there: in restricted mode both count.
+  const authority = trusted ? chosen : referenceTables.authority;
+  const published = chosen === authority ? limits : [...limits, ...asStricter(chosen)];
+  const own = agentsOf(practice.words?.agents, referenceTables.agents, authority, trusted, faults);
+  const sites = sitesOf(practice.words?.sites, referenceTables.sites, faults);
+  const laid = limitsOf(
+    practice.limits,
+    { limits: [...published, ...own.limits], agents: own.agents, authority, trusted },
+    faults,
+  );
+  const tables: Tables = {
+    ...referenceTables,
+    ...plainWordsOf(practice, faults),
+    agents: own.agents,
+    sites,
+    authority,
+    limits: laid.limits,
+    loosened: [...own.loosened, ...laid.loosened],
+    stock: stockOf(practice.stock, own.agents, faults),
+    practiceWindows: windowsOf(practice, sites, faults),
+    closedDays: closedDaysOf(practice.closed, faults),
+    overdue: overdueOf(practice),
+    practice: factsOf(practice, faults),
+    severities: severitiesOf(practice, faults),
+  };
+  return { tables, problems: faults.problems };
+}
+
 /** The tables with a practice's file laid over them. */
-export function tablesOf(practice: Practice | null): Tables {
-  return practice === null
-    ? referenceTables
-    : { ...referenceTables, authority: practice.authority?.value ?? referenceTables.authority };
+export const tablesOf = (practice: Practice | null, trust?: Trust): Tables => layOver(practice, trust).tables;
+
+const asStricter = (authority: string): readonly LimitRow[] =>
+  limits
+    .filter((row) => row.authority === authority && row.notRecommended === undefined)
+    .map((row) => ({ ...row, practice: 'stricter' }));
+
+type PlainTables = Pick<Tables, keyof typeof plainRows>;
+
+function plainWordsOf({ words }: Practice, faults: Faults): PlainTables {
+  const { dressings, media, materials, preparations, hemostasis, tests, events } = referenceTables;
+  return {
+    dressings: extended(dressings, words?.dressings, plainRows.dressings, faults, 'dressings'),
+    media: extended(media, words?.media, plainRows.media, faults, 'media'),
+    materials: extended(materials, words?.materials, plainRows.materials, faults, 'materials'),
+    preparations: extended(preparations, words?.preparations, plainRows.preparations, faults, 'preparations'),
+    hemostasis: extended(hemostasis, words?.hemostasis, plainRows.hemostasis, faults, 'hemostasis'),
+    tests: extended(tests, words?.tests, plainRows.tests, faults),
+    events: extended(events, words?.events, plainRows.events, faults),
+  };
 }

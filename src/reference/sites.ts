@@ -22,7 +22,9 @@ export type SiteRegion =
   | 'hand'
   | 'leg'
   | 'foot'
-  | 'nail';
+  | 'nail'
+  /** A site of a practice that does not say where it is. */
+  | 'other';
 
 /** What lies so close under the skin that a deep cut can harm it. */
 export interface Danger extends Sourced {

@@ -1,0 +1,57 @@
+import type { Finding, Problem } from '../note/finding.ts';
+import type { Practice } from '../note/generated/types.ts';
+import { nearest } from '../note/nearest.ts';
+import type { Source } from '../note/read.ts';
+import { layOver, type Tables, type Trust } from '../practice/tables.ts';
+import { practiceShapeProblems } from '../schema/validate.ts';
+import type { Check } from './check.ts';
+import { isFixed, refusals } from './danger.ts';
+import { findingOf, withSeverity } from './run.ts';
+
+/** What is wrong with a practice file, in the order of the text. Its own severities count for it too. */
+export function judgePractice(
+  byCode: ReadonlyMap<string, Check>,
+  source: Source<Practice>,
+  trust?: Trust,
+): readonly Finding[] {
+  const { tables, problems } = layOver(source.value, trust);
+  const form = [...source.problems, ...practiceShapeProblems(source)];
+  const refused = form.filter(({ code }) => refusals.has(code));
+  const all =
+    refused.length > 0 ? refused : [...form, ...problems, ...severityProblems(source.value, tables, byCode)];
+  return all
+    .flatMap(({ code, start, end, ...rest }) => {
+      const check = byCode.get(code);
+      if (check === undefined) return [];
+      return (
+        withSeverity(findingOf(check, { at: { start, end }, ...rest }), tables.severities.get(code)) ?? []
+      );
+    })
+    .sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+/** What of the severities can only be said by who knows the checks. */
+function severityProblems(
+  practice: Practice | null,
+  { severities }: Tables,
+  byCode: ReadonlyMap<string, Check>,
+): readonly Problem[] {
+  return (practice?.severities ?? []).flatMap(({ name, start, end }): Problem[] => {
+    const check = byCode.get(name);
+    if (check === undefined) return [unknownCheck(name, { start, end }, byCode)];
+    const lowered = (severities.get(name) ?? 'error') !== 'error' && isFixed(check);
+    return lowered ? [{ code: 'practice/lowered-danger', start, end, args: { word: name } }] : [];
+  });
+}
+
+function unknownCheck(
+  word: string,
+  at: { readonly start: number; readonly end: number },
+  byCode: ReadonlyMap<string, Check>,
+): Problem {
+  const near = nearest(word, byCode.keys())?.word;
+  const code = 'practice/unknown-check';
+  return near === undefined
+    ? { code, ...at, args: { word } }
+    : { code, ...at, form: 'nearest', args: { word, nearest: near } };
+}

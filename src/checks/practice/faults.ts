@@ -1,0 +1,167 @@
+import type { Severity } from '../../note/finding.ts';
+import type { Sourced } from '../../reference/types.ts';
+import { noticed, type Check } from '../check.ts';
+
+type Row = readonly [
+  what: string,
+  severity: Severity,
+  title: string,
+  why: string,
+  messages: Check['messages'] | string,
+];
+
+const sources: readonly Sourced[] = [{ source: 'format', mark: 'format' }];
+
+const rows: readonly Row[] = [
+  [
+    'unknown-severity',
+    'warning',
+    'A severity that is none',
+    'The check keeps its own severity, though the practice wanted another.',
+    '"{word}" is not a severity, so this setting does nothing. Write one of: {choices}.',
+  ],
+  [
+    'unknown-check',
+    'warning',
+    'A severity for a check that does not exist',
+    'A misspelt code sets nothing, and the check that was meant keeps its own severity.',
+    {
+      main: 'There is no check {word}, so this setting does nothing. Copy the code from a finding.',
+      nearest: 'There is no check {word}, so this setting does nothing. Is {nearest} meant?',
+    },
+  ],
+  [
+    'lowered-danger',
+    'warning',
+    'A danger that the practice wants to lower or turn off',
+    'What can hurt the patient stays an error in every practice. The clinician can accept it in the note, with the reason.',
+    '{word} is a danger, or says that not all was judged, so its errors stay errors here. Take this row out.',
+  ],
+  [
+    'looser-limit',
+    'error',
+    'A dose limit that is looser than the published one, without an approval',
+    'A practice may tighten a limit freely. Loosening it needs a name, a day and a reason, and every summary then says so.',
+    {
+      mgPerKg:
+        '{value} mg/kg of {product} is more than the ceiling of {most} mg/kg, so it is not used. Lower it, or write `approved` with by, on and reason.',
+      capMg:
+        '{value} mg of {product} is more than the ceiling of {most} mg, so it is not used. Lower it, or write `approved` with by, on and reason.',
+      none: 'No limit is published for {product}, so this one is not used by itself. Write `approved` with by, on and reason.',
+    },
+  ],
+  [
+    'loosening-ignored',
+    'information',
+    'A loosened limit that restricted mode leaves out',
+    'Whoever writes a folder that is not trusted must not be able to loosen a limit. The ceiling holds until the folder is trusted.',
+    'In restricted mode the looser limit for {product} is not used; the ceiling holds. Trust this folder to use it.',
+  ],
+  [
+    'limit-without-number',
+    'error',
+    'A dose limit without a number',
+    'The practice wanted a limit of its own, and none is in force.',
+    'This limit for {agent} has no number, so nothing is limited. Write `max-mg-per-kg`, `max-mg` or both.',
+  ],
+  [
+    'shadowed-word',
+    'warning',
+    'A word that Wheal knows already',
+    'A known word keeps its meaning, so that no practice file can make a checked word an unchecked one.',
+    '"{word}" is known already, as {known}, and keeps that meaning. Take it out, or choose another word.',
+  ],
+  [
+    'word-unjudged',
+    'information',
+    'A word of the practice of which only the name is known',
+    'A note may use it without being asked, but what follows from it can not be checked, and silence about it says nothing.',
+    {
+      sites:
+        'Only the name of "{word}" is known. Write `like` with a known site, so that side, dressing and suture window are checked.',
+      dressings: 'Only the name of "{word}" is known: no check compares it with allergies.',
+      media: 'Only the name of "{word}" is known: no check says which tests it suits.',
+      materials: 'Only the name of "{word}" is known: it counts as a suture that must come out.',
+      preparations:
+        'Only the name of "{word}" is known: no check compares it with allergies, sparks or the eye.',
+      hemostasis:
+        'Only the name of "{word}" is known: no check compares it with devices, allergies or the site.',
+    },
+  ],
+  [
+    'unknown-agent',
+    'error',
+    'An anesthetic that is not known',
+    'A product or limit for an agent that is not known is not in force, though the practice relies on it.',
+    {
+      main: '"{word}" is not a known anesthetic, so this entry is not used. Write its generic name.',
+      nearest: '"{word}" is not a known anesthetic, so this entry is not used. Is {nearest} meant?',
+    },
+  ],
+  [
+    'incomplete-agent',
+    'error',
+    'An anesthetic of the practice that is not described in full',
+    'An agent that Wheal does not know is judged by the practice alone, so it needs class, limit, source and whoever stands for it.',
+    '{agent} is not used yet, since something is missing: {missing}.',
+  ],
+  [
+    'unknown-authority',
+    'error',
+    'An authority that sets no ceiling',
+    'The default ceiling is used, which may be looser than the one that the practice wants.',
+    '"{word}" can not set the ceiling, so US prescribing information does. Write one of: {choices}.',
+  ],
+  [
+    'repeated-product',
+    'error',
+    'A product name that stands for two products',
+    'A note that names the product would be judged by the first, and the second may be stronger.',
+    '"{product}" is in stock twice. Give each product a name of its own; until then the first counts.',
+  ],
+  [
+    'unknown-site',
+    'warning',
+    'A body site that is not known',
+    'What the practice says of this site does not reach any note.',
+    {
+      main: '"{word}" is not a known site or region, so this is not used. Write the name of a known one.',
+      nearest: '"{word}" is not a known site or region, so this is not used. Is {nearest} meant?',
+    },
+  ],
+  [
+    'window-backwards',
+    'error',
+    'A suture window that ends before it begins',
+    'No day lies in it, so the published window is used instead.',
+    'The window for {site} runs from day {from} to day {to}. Change the two days round, or correct one.',
+  ],
+  [
+    'unknown-day',
+    'warning',
+    'A closed day that is neither a weekday nor a date',
+    'The day counts as open, and patients may be asked to come then.',
+    {
+      main: '"{word}" is neither a weekday nor a date. Write a weekday such as Saturday, or a date such as 2026-12-25.',
+      nearest: '"{word}" is neither a weekday nor a date. Is {nearest} meant?',
+    },
+  ],
+  [
+    'unknown-choice',
+    'warning',
+    'A word that is none of the choices',
+    'The default is used instead.',
+    '"{word}" is none of the choices here, so it is not used. Write one of: {choices}.',
+  ],
+];
+
+/** Faults of the practice file itself. They are noticed where the file is laid over the tables. */
+export const checks: readonly Check[] = rows.map(([what, severity, title, why, messages]) => ({
+  code: `practice/${what}`,
+  severity,
+  title,
+  why,
+  sources,
+  messages: typeof messages === 'string' ? { main: messages } : messages,
+  find: noticed(`practice/${what}`),
+}));

@@ -1,0 +1,63 @@
+import type { Accepted, Note } from '../../note/generated/types.ts';
+import { nearest } from '../../note/nearest.ts';
+import { acceptingParts } from '../acceptance.ts';
+import type { Check, Report } from '../check.ts';
+
+const allAccepted = function* (note: Note): Generator<Accepted> {
+  for (const { accepted = [] } of acceptingParts(note)) yield* accepted;
+};
+
+/** What an acceptance leaves out. `??` and an empty value have findings of their own. */
+function* unexplained({ check, reason, head, keys }: Accepted): Generator<Report> {
+  const args = { check: check?.text ?? 'a finding' };
+  if (!keys.has('reason')) yield { at: head, args };
+  else if (reason?.value !== undefined && !keys.has('by'))
+    yield { at: head, form: 'nobody', severity: 'information', args };
+}
+
+/** The code that a text probably means: its second half, or nearly the same letters. */
+const meant = (text: string, codes: readonly string[]): string | undefined =>
+  codes.find((code) => code.endsWith(`/${text}`)) ?? nearest(text, codes)?.word;
+
+export const checks: readonly Check[] = [
+  {
+    code: 'record/accepted-without-reason',
+    severity: 'warning',
+    title: 'A finding accepted without a reason',
+    why: 'Accepting a finding says that the clinician has weighed it. Without the reason nobody can follow that later, so it does not count.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: '{check} is accepted without a reason, so it does not count. Write `reason`.',
+      nobody: '{check} is accepted, but the note does not say by whom. Write `by`.',
+    },
+    *find({ note }) {
+      for (const one of allAccepted(note)) yield* unexplained(one);
+    },
+  },
+  {
+    code: 'record/accepted-unknown-check',
+    severity: 'warning',
+    title: 'An accepted check that does not exist',
+    why: 'A misspelt code accepts nothing, and the finding that was meant stays open.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: 'There is no check {check}, so nothing is accepted here. Copy the code from the finding that is meant.',
+      nearest: 'There is no check {check}, so nothing is accepted here. Is {nearest} meant?',
+    },
+    *find({ note, codes }) {
+      for (const { check } of allAccepted(note)) {
+        const text = check?.value?.trim();
+        if (check === undefined || text === undefined || codes.includes(text)) continue;
+        const near = meant(text, codes);
+        yield near === undefined
+          ? { at: check, args: { check: text } }
+          : { at: check, form: 'nearest', args: { check: text, nearest: near } };
+      }
+    },
+    fix(_, { form, args, start, end }) {
+      if (form !== 'nearest') return [];
+      const text = String(args['nearest']);
+      return [{ title: `Write ${text}`, kind: 'spelling', sure: false, edits: [{ start, end, text }] }];
+    },
+  },
+];

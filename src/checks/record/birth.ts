@@ -1,0 +1,50 @@
+import { differenceInMonths, parseISO } from 'date-fns';
+import type { Age } from '../../note/values.ts';
+import type { Check } from '../check.ts';
+
+/** Years are whole years; small children are told in rounded months or weeks, where one month more or less is no contradiction. */
+const differ = (age: Age, months: number): boolean =>
+  age.typedUnit === 'years'
+    ? Math.floor(age.months / 12) !== Math.floor(months / 12)
+    : Math.abs(age.months - months) > 1;
+
+const ageText = (months: number): string =>
+  months < 24 ? `${months} months` : `${Math.floor(months / 12)} years`;
+
+export const checks: readonly Check[] = [
+  {
+    code: 'record/born-after-visit',
+    severity: 'error',
+    title: 'Born after the visit',
+    why: 'Nobody is treated before birth: the date of birth or that of the visit is wrong, and the age decides which dose limits apply.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: 'The date of birth {born} is later than the visit on {visit}. Check both dates against the chart.',
+    },
+    find({ note }) {
+      const born = note.patient?.born;
+      const visit = note.visit?.value?.date;
+      if (born?.value === undefined || visit === undefined || born.value <= visit) return [];
+      return [{ at: born, args: { born: born.value, visit } }];
+    },
+  },
+  {
+    code: 'record/age-contradicts-birth',
+    severity: 'warning',
+    title: 'Age and date of birth contradict each other',
+    why: 'Two answers to the same question often mean that the wrong chart is open, and the age decides which dose limits apply.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: 'The age is written as {age}, but a patient born on {born} is {reckoned} old at the visit. Check both against the chart.',
+    },
+    find({ note }) {
+      const { age, born } = note.patient ?? {};
+      const visit = note.visit?.value?.date;
+      if (age?.value === undefined || born?.value === undefined || visit === undefined) return [];
+      if (born.value > visit) return [];
+      const months = differenceInMonths(parseISO(visit), parseISO(born.value));
+      if (!differ(age.value, months)) return [];
+      return [{ at: age, args: { age: age.text, born: born.value, reckoned: ageText(months) } }];
+    },
+  },
+];

@@ -1,0 +1,205 @@
+import type { PracticeAgentWord, PracticeSiteWord } from '../note/generated/types.ts';
+import type { Leaf } from '../note/leaf.ts';
+import { WordTable } from '../note/word-table.ts';
+import type { AgentRow } from '../reference/agents.ts';
+import type { LimitRow } from '../reference/limits.ts';
+import type { HemostasisRow } from '../reference/hemostasis.ts';
+import type { MaterialRow } from '../reference/materials.ts';
+import type { MediumRow } from '../reference/media.ts';
+import type { SiteRow } from '../reference/sites.ts';
+import type { WordRow } from '../reference/types.ts';
+import type { Faults } from './faults.ts';
+import { textOf } from './leaves.ts';
+import { approvalOf, practiceRow, type Loosened } from './limits.ts';
+
+/**
+ * A table with the practice's own words behind it; the same table where there are none. A known word stays what it
+ * was. `unjudged` names the message for words that checks can't look into, since only their names are known.
+ */
+export function extended<Row extends WordRow>(
+  table: WordTable<Row>,
+  leaves: readonly Leaf<string>[] | undefined,
+  rowOf: (name: string) => Row,
+  faults: Faults,
+  unjudged?: string,
+): WordTable<Row> {
+  for (const leaf of leaves ?? [])
+    if (unjudged !== undefined && textOf(leaf) !== '' && table.find(textOf(leaf)) === undefined)
+      faults.add('word-unjudged', leaf, { word: textOf(leaf) }, unjudged);
+  return joined(
+    table,
+    (leaves ?? []).flatMap((leaf) => {
+      const name = textOf(leaf);
+      return name === '' ? [] : [{ leaf, row: rowOf(name) }];
+    }),
+    faults,
+  );
+}
+
+interface Added<Row> {
+  readonly leaf: Leaf<string>;
+  readonly row: Row;
+}
+
+function joined<Row extends WordRow>(
+  table: WordTable<Row>,
+  added: readonly Added<Row>[],
+  faults: Faults,
+): WordTable<Row> {
+  const rows: Row[] = [];
+  let own = new WordTable<Row>([]);
+  for (const { leaf, row } of added) {
+    const known = table.find(row.name) ?? own.find(row.name);
+    if (known !== undefined) faults.add('shadowed-word', leaf, { word: row.name, known: known.name });
+    else own = new WordTable([...rows, row]);
+    if (known === undefined) rows.push(row);
+  }
+  return rows.length === 0 ? table : new WordTable([...table.rows, ...rows]);
+}
+
+/** Sites of the practice: each takes over what is known of the site that it is like. */
+export function sitesOf(
+  words: readonly PracticeSiteWord[] | undefined,
+  sites: WordTable<SiteRow>,
+  faults: Faults,
+): WordTable<SiteRow> {
+  return joined(
+    sites,
+    (words ?? []).flatMap((word) => siteOf(word, sites, faults)),
+    faults,
+  );
+}
+
+function siteOf(
+  { name, like, side }: PracticeSiteWord,
+  sites: WordTable<SiteRow>,
+  faults: Faults,
+): Added<SiteRow>[] {
+  const text = textOf(name);
+  if (name === undefined || text === '') return [];
+  const model = sites.find(textOf(like));
+  if (textOf(like) !== '' && like !== undefined && model === undefined)
+    faults.unknown('unknown-site', like, textOf(like), sites.words);
+  else if (like === undefined && sites.find(text) === undefined)
+    faults.add('word-unjudged', name, { word: text }, 'sites');
+  return [{ leaf: name, row: siteRow(text, model ?? nowhere, side?.value) }];
+}
+
+/** A place of which nothing is known. */
+const nowhere: SiteRow = {
+  name: '',
+  synonyms: [],
+  region: 'other',
+  side: 'optional',
+  group: null,
+  dressable: 'yes',
+  slowHealing: false,
+  endArtery: false,
+  nearEye: false,
+  earCanal: false,
+  hairBearing: false,
+  acral: false,
+  mucosa: false,
+  keloidProne: false,
+  vague: false,
+  small: false,
+};
+
+function siteRow(name: string, model: SiteRow, sided: boolean | undefined): SiteRow {
+  const own = { ...model, name, synonyms: [] };
+  return sided === undefined ? own : { ...own, side: sided ? 'needed' : 'optional' };
+}
+
+/** The agents of a practice, and the limits that come with them. */
+export interface PracticeAgents {
+  readonly agents: WordTable<AgentRow>;
+  readonly limits: readonly LimitRow[];
+  readonly loosened: readonly Loosened[];
+}
+
+/**
+ * Agents of the practice. One counts only with class, a limit, source and a whole approval, and not in restricted
+ * mode, since it makes a dose pass that could not be judged before.
+ */
+export function agentsOf(
+  words: readonly PracticeAgentWord[] | undefined,
+  agents: WordTable<AgentRow>,
+  authority: string,
+  trusted: boolean,
+  faults: Faults,
+): PracticeAgents {
+  const whole = (words ?? []).flatMap((word) => {
+    const agent = wholeAgent(word, faults);
+    if (agent === undefined) return [];
+    if (trusted) return [agent];
+    faults.add('loosening-ignored', agent.leaf, { product: agent.row.name });
+    return [];
+  });
+  const table = joined(agents, whole, faults);
+  const used = whole.filter(({ row }) => table.find(row.name) === row);
+  const both = used.flatMap(({ row, figures, approval, source }) =>
+    [false, true].map((epinephrine) => ({ agent: row.name, epinephrine, ...figures, source, approval })),
+  );
+  return {
+    agents: table,
+    limits: both.map((one) => practiceRow(one.agent, one.epinephrine, one, authority, one.approval)),
+    loosened: both,
+  };
+}
+
+const classes: ReadonlyMap<string, AgentRow['class']> = new Map(
+  (['amide', 'ester', 'none'] as const).map((name) => [name, name]),
+);
+
+type WholeAgent = Added<AgentRow> & {
+  readonly figures: Pick<Loosened, 'mgPerKg' | 'capMg'>;
+  readonly approval: Loosened['approval'];
+  readonly source: string;
+};
+
+function wholeAgent(word: PracticeAgentWord, faults: Faults): WholeAgent | undefined {
+  const name = textOf(word.name);
+  if (word.name === undefined || name === '') return undefined;
+  const kind = classes.get(textOf(word.class).toLowerCase());
+  const figures = { mgPerKg: word.maxMgPerKg?.value, capMg: word.maxMg?.value };
+  const limit = figures.mgPerKg ?? figures.capMg;
+  const source = textOf(word.source);
+  const approval = approvalOf(word.approved);
+  if (kind !== undefined && limit !== undefined && source !== '' && approval !== undefined)
+    return { leaf: word.name, row: agentRow(name, kind), figures, approval, source };
+  const needed = [
+    ['`class` (amide, ester or none)', kind],
+    ['`max-mg-per-kg` or `max-mg`', limit],
+    ['`source`', source],
+    ['`approved` with by, on and reason', approval],
+  ] as const;
+  const missing = needed.filter(([, given]) => given === undefined || given === '').map(([what]) => what);
+  faults.add('incomplete-agent', word.name, { agent: name, missing: missing.join('; ') });
+  return undefined;
+}
+
+const agentRow = (name: string, kind: AgentRow['class']): AgentRow => ({
+  name,
+  synonyms: [],
+  class: kind,
+  form: 'injected',
+  contains: [],
+  strengths: [],
+  limited: true,
+  preservatives: [],
+  source: 'practice',
+  mark: 'format',
+});
+
+const wordRow = (name: string): WordRow => ({ name, synonyms: [] });
+
+/** What a practice can add by name alone: nothing more is known of such a word than that it is one. */
+export const plainRows = {
+  dressings: wordRow,
+  media: (name: string): MediumRow => ({ name, synonyms: [], fixes: false, effects: {} }),
+  materials: (name: string): MaterialRow => ({ name, synonyms: [], absorbable: false, strand: 'other' }),
+  preparations: wordRow,
+  hemostasis: (name: string): HemostasisRow => ({ name, synonyms: [], stops: 'other' }),
+  tests: wordRow,
+  events: wordRow,
+};

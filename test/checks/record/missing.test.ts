@@ -1,0 +1,91 @@
+import { flags, silent } from '../tester.ts';
+
+const full = `wheal: 1
+visit: 2026-03-02
+clinician: K.O.
+patient: {id: C-1, born: 1961-08-09, allergies: none}
+consent: written
+time-out: done
+procedures:
+  - site: left upper back
+    lesion: brown macule 5 mm
+    question: rule out melanoma
+    method: deep shave
+    depth: deep dermis
+    dressing: none
+    complications: none
+aftercare: {given: spoken}
+`;
+
+/** The note without the row of a key, and with a mark where the finding belongs. */
+const without = (key: string, mark: [from: string, to: string]): string =>
+  full.replace(new RegExp(`^ *${key}: .*\\n`, 'm'), '').replace(...mark);
+
+describe('keys that a careful record has', () => {
+  for (const [key, severity] of [
+    ['clinician', 'warning'],
+    ['consent', 'warning'],
+    ['time-out', 'information'],
+    ['aftercare', 'information'],
+  ] as const)
+    it(`record/missing-${key} points at the top of the note`, () => {
+      flags(`record/missing-${key}`, without(key, ['wheal', '⟦⟧wheal']), { severity });
+      silent(`record/missing-${key}`, full);
+      silent(`record/missing-${key}`, full.replace(new RegExp(`^${key}: .*$`, 'm'), `${key}: ??`));
+    });
+
+  it('record/missing-allergies: absent is not the same as none or unknown', () => {
+    const asked = (allergies: string): string => full.replace('allergies: none', `allergies: ${allergies}`);
+    flags('record/missing-allergies', full.replace(', allergies: none', '').replace('patient', '⟦patient⟧'), {
+      severity: 'warning',
+    });
+    for (const answer of ['none', 'NKDA', 'unknown', '??', '[bacitracin]'])
+      silent('record/missing-allergies', asked(answer));
+  });
+
+  it('record/missing-age: either the date of birth or the age will do', () => {
+    flags('record/missing-age', full.replace(' born: 1961-08-09,', '').replace('patient', '⟦patient⟧'), {
+      severity: 'warning',
+    });
+    silent('record/missing-age', full);
+    silent('record/missing-age', full.replace('born: 1961-08-09', 'age: 64 years'));
+    silent('record/missing-age', full.replace('born: 1961-08-09', 'dob: 1961-08-09'));
+  });
+
+  it('says nothing of a patient who is not there at all: that has a finding of its own', () => {
+    const nobody = full.replace(/^patient.*\n/m, '');
+    silent('record/missing-age', nobody);
+    silent('record/missing-allergies', nobody);
+  });
+
+  for (const key of ['lesion', 'question', 'depth', 'dressing', 'complications'])
+    it(`record/missing-${key} points at the first key of the procedure`, () => {
+      flags(`record/missing-${key}`, without(key, ['site', '⟦site⟧']), { severity: 'information' });
+      silent(`record/missing-${key}`, full);
+      silent(`record/missing-${key}`, full.replace(new RegExp(`${key}: .*`), `${key}: ??`));
+    });
+
+  it('points at each procedure that lacks the key, and at no other', () => {
+    flags(
+      'record/missing-complications',
+      `${full.replace(/aftercare.*\n/, '')}  - ⟦site⟧: left ear\n    method: punch\n  - {⟦site⟧: right ear}\n`,
+    );
+  });
+
+  it('does not ask again for the lesion of another sample of the same place', () => {
+    const second = `${full.replace(/aftercare.*\n/, '')}  - {site: left upper back, same-as: A, method: punch}\n`;
+    silent('record/missing-lesion', second);
+    silent('record/missing-question', second);
+  });
+
+  it('asks for no question where nothing is sent', () => {
+    const note = full.replace('question: rule out melanoma', 'specimen: not sent, typical skin tag');
+    silent('record/missing-question', note);
+    flags(
+      'record/missing-question',
+      note
+        .replace('not sent, typical skin tag', '[{not-sent: typical skin tag}, {label: A}]')
+        .replace('site', '⟦site⟧'),
+    );
+  });
+});

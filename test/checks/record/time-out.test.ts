@@ -1,0 +1,46 @@
+import assert from 'node:assert/strict';
+import { flags, silent } from '../tester.ts';
+
+const note = (timeOut: string, ...injections: string[]): string =>
+  `visit: 2026-03-02\ntime-out: ${timeOut}\nprocedures:\n${injections
+    .map((one) => `  - {site: left ear, anesthetic: {${one}}}\n`)
+    .join('')}`;
+
+describe('record/time-out-late', () => {
+  it('flags a time-out after the first injection, wherever that stands', () => {
+    const [finding] = flags(
+      'record/time-out-late',
+      note('⟦10:15⟧', 'agent: lidocaine, time: 10:20', 'agent: lidocaine, time: 10:14'),
+      { severity: 'warning' },
+    );
+    assert.deepEqual(finding?.args, { timeOut: '10:15', injection: '10:14' });
+    flags(
+      'record/time-out-late',
+      'visit: 2026-03-02\ntime-out: ⟦10:15⟧\nanesthetic: {agent: lidocaine, time: 10:14}\n',
+    );
+  });
+
+  it('is silent before or at the minute of the injection, and where a time is not known', () => {
+    silent('record/time-out-late', note('10:12', 'agent: lidocaine, time: 10:12'));
+    silent('record/time-out-late', note('done', 'agent: lidocaine, time: 10:12'));
+    silent('record/time-out-late', note('??', 'agent: lidocaine, time: 10:12'));
+    silent('record/time-out-late', note('10:15', 'agent: lidocaine'));
+  });
+
+  it('does not take a cream for a needle', () => {
+    silent(
+      'record/time-out-late',
+      note('10:12', 'agent: lidocaine-prilocaine cream, amount: 2 g, time: 09:10', 'time: 10:13'),
+    );
+  });
+});
+
+describe('record/time-out-not-held', () => {
+  it('flags the word', () => {
+    flags('record/time-out-not-held', note('⟦no⟧'), { severity: 'warning' });
+  });
+
+  it('is silent where it was held or is not yet known', () => {
+    for (const timeOut of ['done', '10:12', '??']) silent('record/time-out-not-held', note(timeOut));
+  });
+});
