@@ -1,4 +1,4 @@
-import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import { UsageError } from './arguments.ts';
 
@@ -43,8 +43,16 @@ export async function filesOf(paths: readonly string[], cwd: string): Promise<re
   return files;
 }
 
+/** Makes sure that a path may be the one note of a command. @throws UsageError where it is not there, or a folder */
+export async function needNote(path: string, cwd: string): Promise<void> {
+  if (path === standardInput) return;
+  if ((await kindOf(resolve(cwd, path), path)) === 'folder' && !path.endsWith(suffix))
+    throw new UsageError(`${path} is a folder; name one note`);
+  if (isPractice(path)) throw new UsageError(`${path} is a practice file, not a note`);
+}
+
 async function kindOf(full: string, path: string): Promise<'file' | 'folder'> {
-  const info = await stat(full).catch(() => undefined);
+  const info = await stat(full).catch(() => lstat(full).catch(() => undefined));
   if (info === undefined) throw new UsageError(`there is no file or folder ${path}`);
   return info.isDirectory() ? 'folder' : 'file';
 }

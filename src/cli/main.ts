@@ -1,7 +1,7 @@
 import { commands } from './commands/index.ts';
 import { UsageError } from './arguments.ts';
 import type { Console } from './console.ts';
-import { plain } from './plain.ts';
+import { plain } from '../documents/plain.ts';
 import { version } from './version.ts';
 
 /** Exit codes: nothing wrong enough to be an error, errors found, nothing could be judged. */

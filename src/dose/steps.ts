@@ -130,7 +130,8 @@ function epinephrineSteps(micrograms: number, tables: Tables): readonly Step[] {
   ];
 }
 
-function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step {
+/** What was put on of a cream, and the row that it is held against. */
+export function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step {
   const parts = [
     `${formatNumber(grams)} g`,
     ...(cm2 === undefined ? [] : [`${formatNumber(cm2)} cm²`]),

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
-import { columns, plain } from '../../src/cli/plain.ts';
+import { columns } from '../../src/cli/columns.ts';
+import { plain } from '../../src/documents/plain.ts';
 import { excerpt } from '../../src/cli/report/excerpt.ts';
 import { folder, inLimit, overLimit, wheal } from './run.ts';
 
@@ -65,7 +66,7 @@ describe('the text form of a report', () => {
     assert.match(out, /^a\.wheal\.yaml:9:55 {2}error {2}.*14\d.*\[dose\/over-limit\]$/m);
     assert.match(
       out,
-      /^ {4}9 \| {7}- \{agent: lidocaine, concentration: 1%, volume: 20 mL\}\n {6}\| {54}\^{5}$/m,
+      /^ {4}9 \| {7}- \{agent: lidocaine, concentration: 1%, volume: 20 mL\}\n {6}\| {55}\^{5}$/m,
     );
     assert.match(out, /^ {6}a\.wheal\.yaml:8:55 {2}\S/m);
     assert.match(out, /\n1 note: 1 error\b.*Dose over the limit in 1 note\.\n$/);

@@ -1,5 +1,6 @@
 import type { LineRange } from '../judge.ts';
-import { columns, plain } from '../plain.ts';
+import { plain } from '../../documents/plain.ts';
+import { columns } from '../columns.ts';
 
 /** UTF-16 units of a long row that are shown before and after the start of a fault. */
 const before = 50;

@@ -1,3 +1,4 @@
+import { doseJson } from '../../dose/json.ts';
 import type { Checked, Reported } from '../judge.ts';
 import type { Report } from './report.ts';
 
@@ -21,20 +22,7 @@ function entryOf({ path, kind, practice, findings, dose }: Checked): unknown {
     ...(kind === 'practice' ? { kind } : {}),
     ...(practice === undefined ? {} : { practice }),
     findings: findings.map(findingOf),
-    dose: dose && {
-      judged: dose.judged,
-      fraction: dose.fraction,
-      epinephrineMicrograms: dose.epinephrineMicrograms,
-      agents: dose.agents.map(({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction }) => ({
-        agent,
-        epinephrine,
-        mg,
-        mgPerKg,
-        limitMg,
-        boundBy,
-        fraction,
-      })),
-    },
+    dose: dose && doseJson(dose),
   };
 }
 

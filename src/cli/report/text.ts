@@ -1,6 +1,7 @@
+import { plain } from '../../documents/plain.ts';
 import type { Severity } from '../../note/finding.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
-import { plain } from '../plain.ts';
+
 import { excerpt } from './excerpt.ts';
 import type { Report } from './report.ts';
 

@@ -1,0 +1,35 @@
+import { summaryForms, summaryOf, type NoSummary } from '../../documents/index.ts';
+import { plain } from '../../documents/plain.ts';
+import { choice, onlyPath, readArguments } from '../arguments.ts';
+import type { Console } from '../console.ts';
+import { needNote } from '../files.ts';
+import { openNote } from '../judge.ts';
+import { deliver } from '../output.ts';
+import { Practices } from '../practices.ts';
+import type { Command } from './command.ts';
+
+export const summary: Command = {
+  usage: 'wheal summary NOTE [--format text|markdown|html|json] [--out FILE]',
+  about: 'Writes what a chart needs to know of one note. --out never replaces a file without asking.',
+  async run(argv, console) {
+    const given = readArguments(argv, ['format', 'out']);
+    const format = choice(given, 'format', ['text', 'markdown', 'html', 'json']);
+    const path = onlyPath(given, 'summary');
+    await needNote(path, console.cwd);
+    const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
+    if ('fault' in opened)
+      return unreadable({ wheal: 1, readable: false, why: opened.fault }, path, format, console);
+    const { source, judgement, tables, practice } = opened;
+    const model = summaryOf(source, judgement, { tables, practice: practice?.path });
+    if (!model.readable) return unreadable(model, path, format, console);
+    await deliver(summaryForms[format](model), given.options.get('out'), console);
+    return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+  },
+};
+
+/** There is no summary of what can't be read: only JSON has something to write, and nothing goes into a file. */
+function unreadable(model: NoSummary, path: string, format: string, console: Console): number {
+  if (format === 'json') console.write(`${JSON.stringify(model, null, 2)}\n`);
+  console.error(`wheal: ${plain(path)} can't be summed up: ${plain(model.why)}\n`);
+  return 1;
+}

@@ -1,0 +1,35 @@
+import { lstat, rename, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { UsageError } from './arguments.ts';
+import type { Console } from './console.ts';
+
+/**
+ * Writes a document where the user wants it: to a file, whole or not at all, or to standard output.
+ * @throws UsageError where the file exists and nobody says that it may be replaced, or can't be written
+ */
+export async function deliver(text: string, out: string | undefined, console: Console): Promise<void> {
+  if (out === undefined) {
+    console.write(text);
+    return;
+  }
+  const full = resolve(console.cwd, out);
+  await mayWrite(full, out, console);
+  const whole = join(dirname(full), `.${basename(full)}.${process.pid}.tmp`);
+  try {
+    await writeFile(whole, text, { flag: 'wx' });
+    await rename(whole, full);
+  } catch (error) {
+    await rm(whole, { force: true }).catch(() => undefined);
+    throw new UsageError(
+      `${out} can't be written: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
+}
+
+async function mayWrite(full: string, out: string, console: Console): Promise<void> {
+  const there = await lstat(full).catch(() => undefined);
+  if (there === undefined) return;
+  if (there.isDirectory()) throw new UsageError(`${out} is a folder; --out names a file`);
+  if ((await console.ask?.(`${out} exists. Replace it?`)) === true) return;
+  throw new UsageError(`${out} exists and was left as it is; choose another name or remove it first`);
+}

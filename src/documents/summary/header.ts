@@ -1,0 +1,62 @@
+import { differenceInMonths, parseISO } from 'date-fns';
+import type { Allergy, Implant, Note, Patient } from '../../note/generated/types.ts';
+import type { IsoDate } from '../../note/values.ts';
+import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
+import type { Fact } from './model.ts';
+
+/** Who the patient is, which visit this was, and what made it safe or unsafe. */
+export function headerOf(note: Note): readonly Fact[] {
+  const { patient } = note;
+  const facts: readonly (readonly [topic: string, label: string, text: string | undefined])[] = [
+    ['chart', 'Chart number', said(patient?.id)],
+    ['initials', 'Initials', said(patient?.initials)],
+    ['visit', 'Visit', said(note.visit)],
+    ['age', 'Age', ageOf(note)],
+    ['sex', 'Sex', said(patient?.sex)],
+    ['weight', 'Weight', joined([said(patient?.weight), said(patient?.weighed)])],
+    ['allergies', 'Allergies', allergiesOf(patient)],
+    ['implants', 'Implants', joined((patient?.implants ?? []).map(implantOf), '; ')],
+    ['medications', 'Medications', saidList(patient?.medications)],
+    ['conditions', 'Conditions', saidList(patient?.conditions)],
+    ['skin', 'Skin', saidList(patient?.skin)],
+    ['clinician', 'Clinician', said(note.clinician)],
+    ['assistant', 'Assistant', said(note.assistant)],
+    ['scribe', 'Scribe', said(note.scribe)],
+  ];
+  return facts.flatMap(([topic, label, text]) =>
+    text === undefined ? [] : [{ topic, text: `${label}: ${text}` }],
+  );
+}
+
+/** As typed, or worked out from the date of birth; below two years in months. */
+function ageOf({ patient, visit }: Note): string | undefined {
+  const born = patient?.born?.value;
+  const worked =
+    patient?.age === undefined && born !== undefined ? ageOn(born, visit?.value?.date) : undefined;
+  return joined([worked ?? said(patient?.age), saidAs('born', patient?.born)]);
+}
+
+function ageOn(born: IsoDate, day: IsoDate | undefined): string | undefined {
+  if (day === undefined || born > day) return undefined;
+  const months = differenceInMonths(parseISO(day), parseISO(born));
+  return months < 24 ? `${months} months` : `${Math.floor(months / 12)} years`;
+}
+
+/** That nobody asked is worth knowing at once, so it is said. */
+function allergiesOf(patient: Patient | undefined): string {
+  return joined((patient?.allergies ?? []).map(allergyOf), '; ') ?? 'not recorded';
+}
+
+function allergyOf({ to, reaction, tested, tolerates }: Allergy): string | undefined {
+  const since = saidList(tolerates);
+  const more = joined([
+    said(reaction),
+    saidAs('tested:', tested),
+    since === undefined ? undefined : `tolerates ${since}`,
+  ]);
+  return joined([said(to), more === undefined ? undefined : `(${more})`], ' ');
+}
+
+function implantOf({ kind, where, dependent }: Implant): string | undefined {
+  return joined([said(kind), said(where), saidYesNo(dependent, 'dependent on it', 'not dependent on it')]);
+}

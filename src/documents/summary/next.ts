@@ -1,0 +1,107 @@
+import type { DoseJudgement } from '../../dose/judge.ts';
+import type { Event, Note, Procedure, Result, Specimen, Told } from '../../note/generated/types.ts';
+import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
+import { readSite } from '../../note/site.ts';
+import type { Tables } from '../../practice/tables.ts';
+import { citation } from '../../reference/sources/index.ts';
+import { joined, said, saidAs } from '../words.ts';
+import { anesthesiaOf, notSentOf } from './procedure.ts';
+
+/** What is due, outstanding or done since, procedure by procedure. */
+export function nextOf(note: Note, tables: Tables): readonly string[] {
+  return (note.procedures ?? []).flatMap((procedure, at) => {
+    const name = said(procedure.site) ?? `procedure ${at + 1}`;
+    return [...suturesOf(note, procedure, tables), ...(procedure.specimen ?? []).flatMap(specimenRows)].map(
+      (row) => `${name}: ${row}.`,
+    );
+  });
+}
+
+function suturesOf(note: Note, procedure: Procedure, tables: Tables): readonly string[] {
+  const { suturesOut, suturesDue, site } = procedure;
+  if (suturesOut !== undefined) {
+    const more = joined([saidAs('by', suturesOut.by), saidAs('stitches:', suturesOut.count)]);
+    return [joined([saidAs('sutures out', suturesOut.on) ?? 'sutures out', more]) ?? ''];
+  }
+  const reading = site?.value === undefined ? undefined : readSite(site.value, tables.sites);
+  const planned = saidAs('planned for', suturesDue);
+  const usual = windowOf(sutureRemoval(note, procedure, reading, tables));
+  const rest = joined([planned, usual], '; ');
+  return rest === undefined ? [] : [`sutures to come out: ${rest}`];
+}
+
+/** The window in words; undefined where nothing is to be taken out. */
+function windowOf(removal: SutureRemoval): string | undefined {
+  if (removal.kind === 'none') return undefined;
+  if (removal.kind === 'unknown') return removal.why === 'closure' ? undefined : 'no window is known';
+  return `usual from ${removal.from} to ${removal.to} (${citation(removal.source)})`;
+}
+
+function specimenRows(specimen: Specimen): readonly string[] {
+  const name = joined(['specimen', said(specimen.label)], ' ') ?? '';
+  const results = specimen.results ?? [];
+  if (results.length > 0) return results.map((result) => `${name}: ${resultOf(result)}`);
+  return notSentOf(specimen) === undefined
+    ? [
+        `${name}: result outstanding${specimen.sent === undefined ? '' : `, ${saidAs('sent', specimen.sent) ?? ''}`}`,
+      ]
+    : [];
+}
+
+function resultOf({ received, diagnosis, reviewed, told, next, done }: Result): string {
+  const tellings = (told ?? []).flatMap((one) => toldOf(one) ?? []);
+  return (
+    joined(
+      [
+        saidAs('received', received) ?? 'not received',
+        said(diagnosis),
+        saidAs('reviewed', reviewed),
+        tellings.length > 0 ? tellings.join(', then ') : received && 'patient not told yet',
+        saidAs('next:', next),
+        saidAs('done', done),
+      ],
+      '; ',
+    ) ?? ''
+  );
+}
+
+function toldOf({ on, by, how }: Told): string | undefined {
+  const words = joined([said(on), saidAs('by', by), saidAs('by', how)], ' ');
+  if (words === undefined) return undefined;
+  return `patient told ${words}`;
+}
+
+/** Events and additions after the visit, as the note has them. */
+export function afterwardsOf(note: Note, dose: DoseJudgement | null): readonly string[] {
+  return [
+    ...(note.events ?? []).map((event) => eventRow(event, dose)),
+    ...(note.addenda ?? []).map(
+      ({ at, by, text }) => `Added ${joined([said(at), saidAs('by', by)]) ?? ''}: ${said(text) ?? ''}`,
+    ),
+    ...(note.signed === undefined
+      ? []
+      : [`Signed ${joined([saidAs('by', note.signed.by), saidAs('at', note.signed.at)]) ?? ''}.`]),
+  ];
+}
+
+function eventRow(event: Event, dose: DoseJudgement | null): string {
+  const { on, kind, procedure, signs, action, outcome, by, anesthetic, injected } = event;
+  const drug = joined([said(injected?.drug), said(injected?.concentration), said(injected?.volume)], ' ');
+  const words = joined(
+    [
+      joined([said(on), said(kind)], ' '),
+      saidAs('concerns', procedure),
+      said(signs),
+      saidAs('action:', action),
+      given('anesthetic', anesthesiaOf(anesthetic, dose)),
+      given('injected', drug),
+      saidAs('outcome:', outcome),
+      saidAs('by', by),
+    ],
+    '; ',
+  );
+  return `${words ?? 'event'}.`;
+}
+
+const given = (lead: string, text: string | undefined): string | undefined =>
+  text === undefined ? undefined : `${lead}: ${text}`;

@@ -1,0 +1,163 @@
+import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
+import { mgText, percentText, productText } from '../../dose/words.ts';
+import type { Aftercare, Closure, Injection, Note, Procedure, Specimen } from '../../note/generated/types.ts';
+import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
+import type { Fact } from './model.ts';
+
+/** What the note says of one procedure, in the order in which the trade tells it. */
+export function factsOf(procedure: Procedure, note: Note, dose: DoseJudgement | null): readonly Fact[] {
+  const facts: readonly (readonly [topic: string, label: string, text: string | undefined])[] = [
+    ['site', 'Site', siteOf(procedure)],
+    ['lesion', 'Lesion', said(procedure.lesion)],
+    ['question', 'Clinical question', said(procedure.question)],
+    ['consent', 'Consent', said(note.consent)],
+    ['time-out', 'Time-out', said(note.timeOut)],
+    ['preparation', 'Preparation', preparationOf(procedure)],
+    ['anesthesia', 'Anesthesia', anesthesiaOf(procedure.anesthetic, dose)],
+    ['method', 'Method', methodOf(procedure)],
+    ['hemostasis', 'Hemostasis', saidList(procedure.hemostasis)],
+    ['closure', 'Closure', joined((procedure.closure ?? []).map(closureOf), '; ')],
+    ['specimen', 'Specimen', joined((procedure.specimen ?? []).map(specimenOf), '; ')],
+    ['dressing', 'Dressing', saidList(procedure.dressing)],
+    ['complications', 'Complications', said(procedure.complications)],
+    ['remarks', 'Remarks', said(procedure.remarks)],
+    ['codes', 'Codes', saidList(procedure.codes)],
+    ['aftercare', 'Aftercare', aftercareOf(note.aftercare)],
+  ];
+  return facts.flatMap(([topic, label, text]) =>
+    text === undefined ? [] : [{ topic, text: `${label}: ${text}` }],
+  );
+}
+
+/** Injections and applications with their mg and their share of the limit; undefined where there is none. */
+export function anesthesiaOf(
+  injections: readonly Injection[] | undefined,
+  dose: DoseJudgement | null,
+): string | undefined {
+  return joined(
+    (injections ?? []).map((injection) => injectionOf(injection, dose)),
+    '; ',
+  );
+}
+
+function injectionOf(injection: Injection, dose: DoseJudgement | null): string | undefined {
+  const counted = countedOf(injection, dose);
+  const meant =
+    injection.product !== undefined && counted !== undefined ? productText(counted.given) : undefined;
+  const drug = joined(
+    [
+      said(injection.product),
+      meant === undefined ? undefined : `(${meant})`,
+      said(injection.agent),
+      said(injection.concentration),
+      epinephrineOf(injection),
+    ],
+    ' ',
+  );
+  return joined([
+    drug,
+    saidYesNo(injection.preservativeFree, 'preservative-free', 'with preservative'),
+    joined([said(injection.volume) ?? said(injection.amount), counted && worked(counted)], ' '),
+    saidAs('on', injection.area),
+    saidAs('put on', injection.on),
+    saidAs('taken off', injection.off),
+    bufferedOf(injection),
+    saidAs('lot', injection.lot),
+    saidAs('expires', injection.expires),
+    said(injection.route),
+    saidAs('at', injection.time),
+  ]);
+}
+
+function epinephrineOf({ epinephrine }: Injection): string | undefined {
+  return epinephrine?.value?.microgramsPerMl === 0 ? 'plain' : saidAs('with epinephrine', epinephrine);
+}
+
+function bufferedOf({ buffered, mixedOn }: Injection): string | undefined {
+  if (buffered?.value?.buffered === false) return 'not buffered';
+  const parts = buffered?.value?.parts;
+  const how =
+    buffered?.value !== undefined && parts === undefined ? 'buffered' : saidAs('buffered', buffered);
+  return joined([how, saidAs('mixed on', mixedOn)], ' ');
+}
+
+interface Counted {
+  readonly given: Given;
+  readonly agent: AgentDose;
+}
+
+/** What was worked out for an injection, of the visit or of a later day. */
+function countedOf(injection: Injection, dose: DoseJudgement | null): Counted | undefined {
+  for (const day of dose === null ? [] : [dose, ...dose.later])
+    for (const agent of day.agents) {
+      const given = agent.given.find((one) => one.injection === injection);
+      if (given !== undefined) return { given, agent };
+    }
+  return undefined;
+}
+
+function worked({ given: { mg }, agent: { limitMg } }: Counted): string {
+  const share = limitMg === Infinity ? '' : `, ${percentText(mg / limitMg)}% of its limit`;
+  return `(${mgText(mg)} mg${share})`;
+}
+
+function siteOf({ site, landmarks, photo, relation, sameAs }: Procedure): string | undefined {
+  return joined([
+    said(site),
+    said(landmarks),
+    said(relation),
+    saidAs('same site as specimen', sameAs),
+    saidYesNo(photo, 'photograph taken', 'no photograph'),
+  ]);
+}
+
+function preparationOf({ preparation, dry }: Procedure): string | undefined {
+  return joined([saidList(preparation), saidYesNo(dry, 'dry', 'not dry')]);
+}
+
+function methodOf({ method, size, margin, depth, instrument }: Procedure): string | undefined {
+  return joined([
+    said(method),
+    said(size),
+    saidAs('margin', margin),
+    saidAs('to', depth),
+    saidAs('with', instrument),
+  ]);
+}
+
+function closureOf({ how, material, size, technique, count, layer }: Closure): string | undefined {
+  const what = joined([
+    said(how),
+    joined([said(size), said(material)], ' '),
+    said(technique),
+    saidAs('stitches:', count),
+  ]);
+  return joined([layer && `${said(layer) ?? ''} layer`, what], ': ');
+}
+
+function specimenOf(specimen: Specimen): string | undefined {
+  return joined([
+    said(specimen.label),
+    notSentOf(specimen),
+    saidAs('label on', specimen.labelOn),
+    saidAs('in', specimen.medium),
+    saidList(specimen.tests),
+    saidAs('to', specimen.laboratory),
+    saidAs('request', specimen.requisition),
+    saidAs('sent', specimen.sent),
+  ]);
+}
+
+export function notSentOf({ notSent }: Specimen): string | undefined {
+  const text = said(notSent);
+  if (text === undefined) return undefined;
+  return /^not sent\b/i.test(text) ? text : `not sent: ${text}`;
+}
+
+function aftercareOf(aftercare: Aftercare | undefined): string | undefined {
+  return joined([
+    saidList(aftercare?.given),
+    saidAs('to', aftercare?.to),
+    saidAs('in language', aftercare?.language),
+  ]);
+}
