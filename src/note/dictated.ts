@@ -22,7 +22,16 @@ export interface DictatedLine {
 
 const knownAgents = new WordTable<AgentRow>(agents);
 const longestLine = 500;
-const longestName = 4;
+
+/** How many words the names of agents have at most, by their first word. */
+const nameLengths: ReadonlyMap<string, number> = (() => {
+  const lengths = new Map<string, number>();
+  for (const name of knownAgents.words) {
+    const words = name.split(' ');
+    lengths.set(words[0]!, Math.max(lengths.get(words[0]!) ?? 0, words.length));
+  }
+  return lengths;
+})();
 
 type Role =
   | 'filler'
@@ -166,7 +175,9 @@ class Line {
 
   /** The longest name of a known agent that begins here. */
   private takeName(at: number): number {
-    for (let count = Math.min(longestName, this.tokens.length - at); count > 0; count--) {
+    const first = /^[^-]+/.exec(this.lower(at))?.[0] ?? '';
+    const longest = Math.min(nameLengths.get(first) ?? 0, this.tokens.length - at);
+    for (let count = longest; count > 0; count--) {
       const words = this.tokens.slice(at, at + count);
       if (!words.every(({ kind }) => kind === 'word')) continue;
       const row = knownAgents.find(words.map(({ text }) => text).join(' '));
@@ -221,8 +232,11 @@ class Line {
   }
 
   private roleAt(at: number): Role | undefined {
-    const token = this.tokens[at];
-    return token?.kind === 'word' ? roles.get(token.text.toLowerCase()) : undefined;
+    return this.tokens[at]?.kind === 'word' ? roles.get(this.lower(at)) : undefined;
+  }
+
+  private lower(at: number): string {
+    return this.tokens[at]?.text.toLowerCase() ?? '';
   }
 
   private put(key: string, first: Token, last: Token = first, says?: string): number {

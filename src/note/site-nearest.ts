@@ -14,6 +14,9 @@ export interface NearestSite {
   readonly sure: boolean;
 }
 
+/** Texts longer than this are no sites with a slip in them. */
+const longestMended = 200;
+
 const writtenSides = [...sideWords].flatMap(([word, { abbreviated }]) => (abbreviated ? [] : [word]));
 
 /**
@@ -21,6 +24,7 @@ const writtenSides = [...sideWords].flatMap(([word, { abbreviated }]) => (abbrev
  * base site results. Compares with every known word, so it is for texts that are going to be shown as unknown.
  */
 export function nearestSite(text: string, sites: WordTable<SiteRow>): NearestSite | undefined {
+  if (text.length > longestMended) return undefined;
   const { vocabulary } = indexOf(sites);
   const candidates = [...vocabulary.keys(), ...writtenSides, ...surfaceWords];
   const meant = tokensOf(text).flatMap(({ word, from, to }) => {

@@ -117,11 +117,11 @@ export function tokensOf(text: string): Token[] {
 
 const [comma, semicolon, opening, closing, point, slash, and] = [44, 59, 40, 41, 46, 47, 38] as const;
 
-/** Letters, digits, `/` and `&`, everything beyond ASCII, and a point between digits. */
+/** Letters of any script, digits, `/` and `&`, and a point between digits; no typographic dashes, quotes or spaces. */
 const isWordCode = (code: number, next = 0): boolean =>
   ((code | 32) >= 97 && (code | 32) <= 122) ||
   isDigit(code) ||
-  code >= 128 ||
+  (code >= 0xc0 && (code < 0x2000 || code > 0x206f)) ||
   code === slash ||
   code === and ||
   (code === point && isDigit(next));

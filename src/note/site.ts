@@ -40,6 +40,8 @@ export interface SiteReading {
   readonly surface: string | undefined;
   /** The words that are neither base site nor side nor landmark, in the order of the text. */
   readonly qualifiers: readonly string[];
+  /** Whether the words also say what lies near: "2 cm below the eye". */
+  readonly landmarks: boolean;
   /** Whether the words are too loose to find the place again: "back", "arm". */
   readonly vague: boolean;
 }
@@ -60,6 +62,9 @@ interface Phrase {
   readonly words: readonly Token[];
 }
 
+/** Longer texts describe more than a site. */
+const longestSite = 500;
+
 /** Regions whose middle is a place of its own, so that "mid" and "central" answer the question for the side. */
 const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'back', 'scalp']);
 
@@ -68,6 +73,7 @@ const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'b
  * Undefined where no base site is known in it.
  */
 export function readSite(text: string, sites: WordTable<SiteRow>): SiteReading | undefined {
+  if (text.length > longestSite) return undefined;
   const index = indexOf(sites);
   const parts = partsOf(tokensOf(text), index);
   const phrase = longestPhrase(parts.words, index);
@@ -162,6 +168,7 @@ function together(words: readonly Token[], from: number, to: number, { vocabular
 function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideWord[]): SiteReading {
   const { base } = phrase;
   const qualifiers = words.filter((token) => !phrase.words.includes(token)).map(({ word }) => word);
+  const landmarks = all.some((token) => !words.includes(token) && !phrase.words.includes(token));
   const surface = qualifiers.filter((word) => surfaceWords.has(word)).join(' ');
   const sides = spoken.some(({ beside }) => !beside) ? spoken.filter(({ beside }) => !beside) : spoken;
   const contradiction = sides.find(({ side }) => side !== sides[0]?.side);
@@ -173,7 +180,8 @@ function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideW
     digit: base.digit,
     surface: surface === '' ? undefined : surface,
     qualifiers,
-    vague: base.vague && qualifiers.length === 0 && all.length === words.length,
+    landmarks,
+    vague: base.vague && qualifiers.length === 0 && !landmarks,
   };
 }
 

@@ -23,13 +23,25 @@ function examplesUnder(page: string, heading: 'Bad' | 'Good'): readonly Example[
       practice = text;
       return [];
     }
-    const example = { text, today: /as-of (\S+)/.exec(info)?.[1] ?? '2026-03-02', practice };
+    const example = {
+      text: written(text, info),
+      today: /as-of (\S+)/.exec(info)?.[1] ?? '2026-03-02',
+      practice,
+    };
     practice = undefined;
     return [example];
   });
 }
 
 /** What is found in an example; the examples of checks of the practice file are practice files. */
+/** What no page can show as it is: `yaml repeated 20001` stands for as many rows, `yaml escaped` has `\\0` for a sign. */
+function written(text: string, info: string): string {
+  const times = /repeated (\d+)/.exec(info)?.[1];
+  if (times !== undefined) return text.repeat(Number(times));
+  if (!info.includes('escaped')) return text;
+  return text.replace(/\\(\d)/g, (_, code: string) => String.fromCharCode(Number(code)));
+}
+
 const findings = (code: string, { text, today, practice }: Example): readonly Finding[] =>
   code.startsWith('practice/')
     ? checkPractice(readPractice(text), { trusted: code !== 'practice/loosening-ignored' })

@@ -1,0 +1,38 @@
+import { noticed, type Check } from '../check.ts';
+
+const sources: Check['sources'] = [{ source: 'format', mark: 'format' }];
+
+export const checks: readonly Check[] = [
+  {
+    code: 'shape/unknown-key',
+    severity: 'error',
+    title: 'A key that notes do not have',
+    why: 'What stands under a key that is not known is not checked, and whoever misspelt a key believes that it is.',
+    sources,
+    messages: {
+      main: '`{key}` is not a key of this part ({map}). Take it out, or write it under `remarks`.',
+      near: '`{key}` is not a key. Did you mean `{near}`? It was read as that.',
+      perhaps: '`{key}` is not a key of this part ({map}). Did you mean `{near}`?',
+      elsewhere: '`{key}` does not belong here ({map}). It belongs to: {owners}.',
+      more: '{count} more keys are not known.',
+    },
+    find: noticed('shape/unknown-key'),
+    fix(_place, { start, end, data }) {
+      if (data === undefined) return [];
+      const { near, sure } = data as { near: string; sure: boolean };
+      return [{ title: `Change to ${near}`, kind: 'spelling', sure, edits: [{ start, end, text: near }] }];
+    },
+  },
+  {
+    code: 'shape/missing-key',
+    severity: 'error',
+    title: 'A key without which the record can not be used',
+    why: 'Some facts make a record: when, who, where on the body, how. Without them the rest says little.',
+    sources,
+    messages: {
+      main: '`{key}` is missing here ({map}). {help}',
+      more: '{count} more keys are missing.',
+    },
+    find: noticed('shape/missing-key'),
+  },
+];

@@ -1,0 +1,83 @@
+import type { WordLeaf } from '../../note/bind.ts';
+import { nearest, type Nearest } from '../../note/nearest.ts';
+import type { WordTable } from '../../note/word-table.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { WordRow } from '../../reference/types.ts';
+import type { Check, Report } from '../check.ts';
+
+type Lookup = Pick<WordTable<WordRow>, 'find' | 'words' | 'rows'>;
+
+/** The tables by the name that the schema's `x-words` uses; agents have a check of their own. */
+const lookups: ReadonlyMap<string, (tables: Tables) => Lookup> = new Map<string, (tables: Tables) => Lookup>([
+  ['authorities', (tables) => tables.authorities],
+  ['closures', (tables) => tables.closures],
+  ['consents', (tables) => tables.consents],
+  ['depths', (tables) => tables.depths],
+  ['dressings', (tables) => tables.dressings],
+  ['events', (tables) => tables.events],
+  ['hemostasis', (tables) => tables.hemostasis],
+  ['layers', (tables) => tables.layers],
+  ['materials', (tables) => tables.materials],
+  ['media', (tables) => tables.media],
+  ['methods', (tables) => tables.methods],
+  ['preparations', (tables) => tables.preparations],
+  ['relations', (tables) => tables.relations],
+  ['tests', (tables) => tables.tests],
+]);
+
+/** The names of tables that are looked up here. */
+export const wordTables: ReadonlySet<string> = new Set(lookups.keys());
+
+const mostShown = 8;
+
+/** The nearest word, as its row writes it. */
+function nearestWord(text: string, table: Lookup): Nearest | undefined {
+  const near = nearest(text, table.words);
+  const name = near && table.find(near.word)?.name;
+  return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };
+}
+
+function report({ leaf }: WordLeaf, table: Lookup): Report {
+  const near = nearestWord(leaf.text, table);
+  const names = table.rows.map(({ name }) => name);
+  const known = names.slice(0, mostShown).join(', ') + (names.length > mostShown ? ', …' : '');
+  const text = leaf.text.length > 60 ? `${leaf.text.slice(0, 60)}…` : leaf.text;
+  return near === undefined
+    ? { at: leaf, args: { text, known } }
+    : { at: leaf, form: 'near', args: { text, near: near.word }, data: { near: near.word, sure: near.sure } };
+}
+
+const mostReports = 100;
+
+export const checks: readonly Check[] = [
+  {
+    code: 'shape/unknown-word',
+    severity: 'warning',
+    title: 'A word that the tables do not know',
+    why: 'Checks that go by a word can not judge one that they do not know, and stay silent about it.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
+      near: '`{text}` is not a word that is known here, so it is not judged. Did you mean `{near}`?',
+      more: '{count} more words are not known.',
+    },
+    *find({ source, tables }) {
+      let count = 0;
+      for (const word of source.words) {
+        const table = lookups.get(word.table)?.(tables);
+        if (table === undefined || table.find(word.leaf.text) !== undefined) continue;
+        if (++count <= mostReports) yield report(word, table);
+      }
+      const last = source.words.at(-1);
+      if (count > mostReports && last !== undefined)
+        yield { at: last.leaf, form: 'more', args: { count: count - mostReports } };
+    },
+    fix({ text }, { start, end, data }) {
+      if (data === undefined) return [];
+      const { near, sure } = data as { near: string; sure: boolean };
+      const quote = /^["']/.exec(text.slice(start, end))?.[0] ?? '';
+      const edits = [{ start, end, text: quote + near + quote }];
+      return [{ title: `Change to ${near}`, kind: 'spelling', sure, edits }];
+    },
+  },
+];
