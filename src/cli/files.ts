@@ -11,8 +11,16 @@ export const largest = 512 * 1024;
 
 const skipped = new Set(['node_modules', '.git']);
 
-/** A text, or in plain words why it can't be read. */
-export type Loaded = { readonly text: string } | { readonly fault: string };
+/** The code under which a file that can't be read is reported, where the reader has none. */
+export const unreadable = 'yaml/unreadable';
+
+/** Why a file can't be read: a code, and plain words that end the sentence "This file can't be read: …". */
+export interface FileFault {
+  readonly code: string;
+  readonly words: string;
+}
+
+export type Loaded = { readonly text: string } | { readonly fault: FileFault };
 
 export const isPractice = (path: string): boolean => basename(path) === practiceName;
 
@@ -91,30 +99,33 @@ async function isLinkedFolder(
 export async function load(full: string): Promise<Loaded> {
   try {
     const info = await stat(full);
-    if (info.isDirectory()) return { fault: 'this is a folder, not a file' };
-    if (!info.isFile()) return { fault: 'this is not an ordinary file; use - to read from standard input' };
+    if (info.isDirectory()) return faulty('this is a folder, not a file');
+    if (!info.isFile()) return faulty('this is not an ordinary file; use - to read from standard input');
     if (info.size > largest) return tooLarge(info.size);
     return decoded(await readFile(full));
   } catch (error) {
-    return { fault: reasonOf(error) };
+    return faulty(reasonOf(error));
   }
 }
 
 /** The text of bytes, if they are text. */
 export function decoded(bytes: Uint8Array): Loaded {
   if (bytes.length > largest) return tooLarge(bytes.length);
-  if (bytes.includes(0)) return { fault: 'this is a binary file, or its text is not UTF-8' };
+  if (bytes.includes(0)) return faulty('this is a binary file, or its text is not UTF-8', notText);
   try {
     return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
   } catch {
-    return { fault: 'its text is not UTF-8' };
+    return faulty('its text is not UTF-8', notText);
   }
 }
 
+const notText = 'yaml/not-text';
+
+const faulty = (words: string, code = unreadable): Loaded => ({ fault: { code, words } });
+
 function tooLarge(bytes: number): Loaded {
-  return {
-    fault: `with ${Math.ceil(bytes / 1024)} KiB it is larger than a note can be (${largest / 1024} KiB)`,
-  };
+  const words = `with ${Math.ceil(bytes / 1024)} KiB it is larger than a note can be (${largest / 1024} KiB)`;
+  return faulty(words, 'yaml/too-large');
 }
 
 const reasons: ReadonlyMap<string | undefined, string> = new Map([

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { check, checkOf, messageOf, type Judgement } from '../checks/index.ts';
+import { check, checkOf, checkPractice, messageOf, type Judgement } from '../checks/index.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Severity } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';
@@ -9,7 +9,16 @@ import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
-import { decoded, isPractice, largest, load, standardInput, type Loaded } from './files.ts';
+import {
+  decoded,
+  isPractice,
+  largest,
+  load,
+  standardInput,
+  unreadable,
+  type FileFault,
+  type Loaded,
+} from './files.ts';
 import type { PracticeFile, Practices } from './practices.ts';
 
 /** Lines and characters from 0, as editors count. */
@@ -51,16 +60,13 @@ export interface Opened {
   readonly practice: PracticeFile | undefined;
 }
 
-/** The code under which a file that can't be read is reported. */
-export const unreadable = 'yaml/unreadable';
-
 /** Reads and judges a note, or says in plain words why it can't be read. */
 export async function openNote(
   path: string,
   today: IsoDate,
   console: Console,
   practices: Practices,
-): Promise<Opened | { readonly fault: string }> {
+): Promise<Opened | { readonly fault: FileFault }> {
   const loaded = await loadFrom(path, console);
   if ('fault' in loaded) return loaded;
   const practice = await practices.of(path === standardInput ? 'note' : path);
@@ -99,18 +105,20 @@ export async function checkFile(
 
 /** The practice file's own faults. */
 export function checkPracticeFile(path: string, practice: PracticeFile | undefined): Checked {
-  if (practice === undefined) return notRead(path, 'practice', 'it is not there; a link may lead nowhere');
+  if (practice === undefined)
+    return notRead(path, 'practice', { code: unreadable, words: 'it is not there; a link may lead nowhere' });
   if ('fault' in practice.loaded) return notRead(path, 'practice', practice.loaded.fault);
   const lines = new Lines(practice.source.text);
-  return { path, kind: 'practice', findings: [], dose: null, row: (line) => lines.row(line) };
+  const findings = checkPractice(practice.source).map((finding) => reported(finding, lines));
+  return { path, kind: 'practice', findings, dose: null, row: (line) => lines.row(line) };
 }
 
-function notRead(path: string, kind: Checked['kind'], fault: string): Checked {
+function notRead(path: string, kind: Checked['kind'], { code, words }: FileFault): Checked {
   const place = { line: 0, character: 0 };
   const finding: Reported = {
-    code: unreadable,
+    code,
     severity: 'error',
-    message: `This file can't be read: ${fault}. Nothing in it was checked.`,
+    message: `This file can't be read: ${words}. Nothing in it was checked.`,
     sources: [],
     range: { start: place, end: place },
     related: [],

@@ -207,6 +207,19 @@ describe('wheal check', () => {
     );
   });
 
+  it('reports the faults of a practice file in a folder as a file of its own', async () => {
+    const cwd = folder({
+      'practice.wheal.yaml': 'wheal: 1\nauthority: US perscribing information\n',
+      'a.wheal.yaml': inLimit,
+    });
+    const { files } = await checkJson(['.'], cwd);
+    assert.deepEqual(
+      files[1]?.findings.map(({ code, range }) => [code, range.start]),
+      [['practice/unknown-authority', { line: 1, character: 11 }]],
+    );
+    assert.equal(files[1].dose, null);
+  });
+
   it('says how far it is only on a terminal and only for many files', async () => {
     const many = Object.fromEntries(Array.from({ length: 60 }, (_, at) => [`${at}.wheal.yaml`, inLimit]));
     const cwd = folder(many);

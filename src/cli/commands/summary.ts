@@ -18,7 +18,12 @@ export const summary: Command = {
     await needNote(path, console.cwd);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
     if ('fault' in opened)
-      return unreadable({ wheal: 1, readable: false, why: opened.fault }, path, format, console);
+      return unreadable(
+        { wheal: 1, readable: false, why: `This file can't be read: ${opened.fault.words}.` },
+        path,
+        format,
+        console,
+      );
     const { source, judgement, tables, practice } = opened;
     const model = summaryOf(source, judgement, { tables, practice: practice?.path });
     if (!model.readable) return unreadable(model, path, format, console);

@@ -1,7 +1,8 @@
 import { isAbsolute, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { catalogue } from '../../checks/index.ts';
-import { unreadable, type LineRange, type Reported } from '../judge.ts';
+import { unreadable } from '../files.ts';
+import type { LineRange, Reported } from '../judge.ts';
 import type { Severity } from '../../note/finding.ts';
 import { version } from '../version.ts';
 import type { Report } from './report.ts';
