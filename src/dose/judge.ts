@@ -66,6 +66,7 @@ export function unjudged(why: string): DoseJudgement {
     steps: [{ text: why }],
     day: undefined,
     facts: { kg: undefined, months: undefined },
+    injections: [],
     atLeast: 0,
     given: [],
     unread: [],
@@ -104,7 +105,7 @@ class Judged implements DoseJudgement {
   private passed: readonly Advisory[] | undefined;
 
   constructor(
-    injections: readonly Injection[],
+    readonly injections: readonly Injection[],
     readonly day: IsoDate | undefined,
     readonly facts: Facts,
     private readonly tables: Tables,

@@ -1,3 +1,4 @@
+import type { Injection } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { CreamDose } from './creams.ts';
@@ -64,6 +65,8 @@ export interface DoseJudgement {
   readonly steps: readonly Step[];
   readonly day: IsoDate | undefined;
   readonly facts: Facts;
+  /** Every entry of the day, in the order of the note. */
+  readonly injections: readonly Injection[];
   /** The sum of what can be read and limited: where the dose can't be judged, it is this much at the very least. */
   readonly atLeast: number;
   /** Every injection that was counted, in the order of the note. */

@@ -1,0 +1,65 @@
+import { isOver } from '../../dose/arithmetic.ts';
+import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
+import { allowedMgText, bindingText, kindText, mgText } from '../../dose/words.ts';
+import type { Severity } from '../../note/finding.ts';
+import type { Injection } from '../../note/generated/types.ts';
+import type { Mark } from '../../reference/types.ts';
+
+/** The visit, and the later days on which more was given. */
+export const daysOf = (dose: DoseJudgement): readonly DoseJudgement[] =>
+  dose.later.length === 0 ? [dose] : [dose, ...dose.later];
+
+/** Every injection and application of the note. */
+export const injectionsOf = (dose: DoseJudgement): readonly Injection[] =>
+  dose.later.length === 0 ? dose.injections : daysOf(dose).flatMap(({ injections }) => injections);
+
+/** What a message calls the day. */
+export const dayText = (day: DoseJudgement, visit: DoseJudgement): string =>
+  day === visit ? 'the visit' : (day.day ?? 'that day');
+
+/** Each agent with its amount, its limit and what binds. */
+export const sumText = ({ agents, facts }: DoseJudgement): string =>
+  agents.map((one) => agentText(one, facts.kg)).join(' and ');
+
+function agentText(
+  { agent, epinephrine, mg, limitMg, limit, boundBy }: AgentDose,
+  kg: number | undefined,
+): string {
+  const name = kindText(agent, epinephrine);
+  if (limitMg === Infinity) return `${name} ${mgText(mg)} mg`;
+  const from = `${bindingText(limit, boundBy, kg)}, ${limit.authority}`;
+  return `${name} ${mgText(mg)} mg of at most ${allowedMgText(limitMg)} mg (${from})`;
+}
+
+/** The injection with which a running sum passes a bound; the last one where none does. */
+export function crossing(
+  given: readonly Given[],
+  share: (one: Given) => number,
+  bound: number,
+): Given | undefined {
+  let sum = 0;
+  for (const one of given) {
+    sum += share(one);
+    if (isOver(sum, bound)) return one;
+  }
+  return given.at(-1);
+}
+
+/** The share of its own limit that one injection takes. */
+export function shareOf(one: Given, { agents }: DoseJudgement): number {
+  const dose = agents.find(({ given }) => given.includes(one));
+  return dose === undefined ? 0 : one.mg / dose.limitMg;
+}
+
+const loudest: Readonly<Record<Mark, Severity>> = {
+  Q: 'error',
+  Q2: 'warning',
+  M: 'information',
+  common: 'information',
+  format: 'error',
+};
+const order: readonly Severity[] = ['hint', 'information', 'warning', 'error'];
+
+/** A severity, no louder than the mark of the value behind it allows. */
+export const bounded = (severity: Severity, mark: Mark): Severity =>
+  order.indexOf(severity) <= order.indexOf(loudest[mark]) ? severity : loudest[mark];

@@ -1,0 +1,66 @@
+import type { CreamDose } from '../../dose/judge.ts';
+import { isAdult } from '../../dose/patient.ts';
+import { formatNumber } from '../../note/format.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { bounded, daysOf } from './_days.ts';
+
+const units = { grams: 'g', area: 'cm²', time: 'minutes' } as const;
+
+function* overOwnRow({ applied, agent, row, over }: CreamDose): Iterable<Report> {
+  const last = applied.at(-1);
+  if (row === undefined || last === undefined) return;
+  for (const { what, amount, limit } of over) {
+    const { injection } = last;
+    const at = { grams: injection.amount, area: injection.area, time: injection.off }[what] ?? last.at;
+    yield {
+      at,
+      severity: bounded(row.kind === 'maximum' ? 'warning' : 'information', row.mark),
+      form: row.kind === 'maximum' ? 'main' : 'studied',
+      args: {
+        cream: agent.name,
+        amount: `${formatNumber(amount)} ${units[what]}`,
+        limit: `${formatNumber(limit)} ${units[what]}`,
+        population: row.population.text,
+      },
+    };
+  }
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'dose/cream-over-limit',
+    severity: 'warning',
+    title: 'More anesthetic cream, on more skin or for longer than the label has for this patient',
+    why: 'The smaller the child, the more of a cream reaches the blood; prilocaine in it can turn hemoglobin into methemoglobin.',
+    sources: [
+      { source: 'us-label-lidocaine-prilocaine', mark: 'Q2' },
+      { source: 'us-label-lidocaine-prilocaine-studies', mark: 'Q' },
+      { source: 'lidocaine-cream-from-memory', mark: 'M' },
+    ],
+    messages: {
+      main: '{amount} of {cream} is more than {limit}, the most for this patient ({population}). Check amount, area, time and weight.',
+      studied: '{amount} of {cream} is more than {limit}, the most that the label tells of for {population}.',
+    },
+    *find({ dose }: Subject) {
+      for (const day of daysOf(dose)) for (const cream of day.creams) yield* overOwnRow(cream);
+    },
+  },
+  {
+    code: 'dose/cream-not-judged',
+    severity: 'information',
+    title: 'An anesthetic cream for a child that cannot be judged',
+    why: 'A cream that was not judged must not look like one that is in order.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: 'No maximum of {cream} is known here for a child, so {amount} g is not judged. Look it up in the label.',
+    },
+    *find({ dose }: Subject) {
+      for (const day of daysOf(dose)) {
+        if (isAdult(day.facts)) continue;
+        for (const { agent, row, grams, applied } of day.creams)
+          if (row === undefined && applied[0] !== undefined)
+            yield { at: applied[0].at, args: { cream: agent.name, amount: formatNumber(grams) } };
+      }
+    },
+  },
+];

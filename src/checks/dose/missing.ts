@@ -1,0 +1,80 @@
+import { agentOf, isCreamByAmount, productOf } from '../../dose/injections.ts';
+import type { Injection } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { AgentForm, AgentRow } from '../../reference/agents.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { injectionsOf } from './_days.ts';
+
+interface Row {
+  readonly code: string;
+  readonly title: string;
+  readonly why: string;
+  readonly messages: Check['messages'];
+  /** The form of what is missing, or undefined where nothing is. */
+  readonly lacks: (injection: Injection, agent: AgentRow | undefined, tables: Tables) => string | undefined;
+}
+
+/** How it was given; what is not known is taken for an injection. */
+function formOf(injection: Injection, agent: AgentRow | undefined): AgentForm {
+  if (agent === undefined) return 'injected';
+  return isCreamByAmount(injection, agent) ? 'cream' : agent.form;
+}
+
+const has = ({ keys }: Injection, key: string): boolean => keys.has(key);
+
+const rows: readonly Row[] = [
+  {
+    code: 'dose/agent-missing',
+    title: 'An injection without the name of its drug',
+    why: 'Without the drug neither the dose nor an allergy can be checked.',
+    messages: {
+      main: 'This anesthetic has no name. Write `agent` with the generic name, such as lidocaine.',
+    },
+    lacks: (injection) => (has(injection, 'agent') || has(injection, 'product') ? undefined : 'main'),
+  },
+  {
+    code: 'dose/concentration-missing',
+    title: 'An injection without its strength',
+    why: 'The same volume holds twice the drug at twice the strength, so that the dose can’t be judged.',
+    messages: {
+      main: 'This {name} has no strength, so its dose can’t be judged. Write `concentration`, such as 1%.',
+    },
+    lacks(injection, agent, tables) {
+      if (formOf(injection, agent) !== 'injected' || has(injection, 'concentration')) return undefined;
+      // A product that is not in stock has its own finding.
+      if (has(injection, 'product') && agent === undefined) return undefined;
+      return productOf(injection, tables)?.mgPerMl === undefined ? 'main' : undefined;
+    },
+  },
+  {
+    code: 'dose/volume-missing',
+    title: 'An injection without its volume, or a cream without its amount',
+    why: 'Without the amount the dose can’t be judged.',
+    messages: {
+      main: 'This {name} has no volume, so its dose can’t be judged. Write `volume` in mL.',
+      cream: 'This {name} has no amount, so it can’t be judged. Write `amount` in g.',
+    },
+    lacks(injection, agent) {
+      const form = formOf(injection, agent);
+      if (form === 'spray') return undefined;
+      if (form === 'cream') return has(injection, 'amount') ? undefined : 'cream';
+      return has(injection, 'volume') ? undefined : 'main';
+    },
+  },
+];
+
+function* missing({ lacks }: Row, { dose, tables }: Subject): Iterable<Report> {
+  for (const injection of injectionsOf(dose)) {
+    const agent = agentOf(injection, tables);
+    const form = lacks(injection, agent, tables);
+    if (form === undefined) continue;
+    yield { at: injection.head, form, args: { name: agent?.name ?? 'anesthetic' } };
+  }
+}
+
+export const checks: readonly Check[] = rows.map(({ lacks, ...row }) => ({
+  ...row,
+  severity: 'error',
+  sources: [{ source: 'format', mark: 'format' }],
+  find: (subject) => missing({ lacks, ...row }, subject),
+}));
