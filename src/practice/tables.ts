@@ -155,6 +155,8 @@ export function layOver(practice: Practice | null, { trusted = true }: Trust = {
   const chosen = authorityOf(practice, referenceTables.authorities, faults) ?? referenceTables.authority;
   // Another authority may be looser here and stricter there: in restricted mode both count.
   const authority = trusted ? chosen : referenceTables.authority;
+  if (practice.authority !== undefined && chosen !== authority)
+    faults.add('loosening-ignored', practice.authority, { authority: chosen }, 'authority');
   const published = chosen === authority ? limits : [...limits, ...asStricter(chosen)];
   const own = agentsOf(practice.words?.agents, referenceTables.agents, authority, trusted, faults);
   const sites = sitesOf(practice.words?.sites, referenceTables.sites, faults);

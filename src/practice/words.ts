@@ -118,8 +118,8 @@ export interface PracticeAgents {
 }
 
 /**
- * Agents of the practice. One counts only with class, a limit, source and a whole approval, and not in restricted
- * mode, since it makes a dose pass that could not be judged before.
+ * Agents of the practice. One is known only with class, a limit, source and a whole approval. In restricted mode its
+ * limit is left out, since it makes a dose pass that could not be judged before.
  */
 export function agentsOf(
   words: readonly PracticeAgentWord[] | undefined,
@@ -128,15 +128,13 @@ export function agentsOf(
   trusted: boolean,
   faults: Faults,
 ): PracticeAgents {
-  const whole = (words ?? []).flatMap((word) => {
-    const agent = wholeAgent(word, faults);
-    if (agent === undefined) return [];
-    if (trusted) return [agent];
-    faults.add('loosening-ignored', agent.leaf, { product: agent.row.name });
-    return [];
-  });
+  const whole = (words ?? []).flatMap((word) => wholeAgent(word, faults) ?? []);
   const table = joined(agents, whole, faults);
   const used = whole.filter(({ row }) => table.find(row.name) === row);
+  if (!trusted) {
+    for (const { leaf, row } of used) faults.add('loosening-ignored', leaf, { product: row.name });
+    return { agents: table, limits: [], loosened: [] };
+  }
   const both = used.flatMap(({ row, figures, approval, source }) =>
     [false, true].map((epinephrine) => ({ agent: row.name, epinephrine, ...figures, source, approval })),
   );

@@ -55,7 +55,11 @@ const rows: readonly Row[] = [
     'information',
     'A loosened limit that restricted mode leaves out',
     'Whoever writes a folder that is not trusted must not be able to loosen a limit. The ceiling holds until the folder is trusted.',
-    'In restricted mode the looser limit for {product} is not used; the ceiling holds. Trust this folder to use it.',
+    {
+      main: 'In restricted mode the limit for {product} is not used. Trust this folder to use it.',
+      authority:
+        'In restricted mode the ceilings of US prescribing information hold beside those of {authority}. Trust this folder to go by the latter alone.',
+    },
   ],
   [
     'limit-without-number',

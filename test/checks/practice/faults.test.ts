@@ -1,0 +1,112 @@
+import assert from 'node:assert/strict';
+import { checkOf, checkPractice, messageOf } from '../../../src/checks/index.ts';
+import { checks } from '../../../src/checks/practice/faults.ts';
+import { readPractice } from '../../../src/note/read.ts';
+import type { Trust } from '../../../src/practice/tables.ts';
+import { silent, unmark } from '../tester.ts';
+
+/** Asserts that a practice file has exactly the faults of a code that are marked, each with whole words. */
+function faults(code: string, marked: string, form = 'main', trust?: Trust): void {
+  const { text, ranges } = unmark(marked);
+  const found = checkPractice(readPractice(text), trust).filter((finding) => finding.code === code);
+  assert.deepEqual(
+    found.map(({ start, end }) => text.slice(start, end)),
+    ranges.map(({ start, end }) => text.slice(start, end)),
+  );
+  assert.deepEqual(
+    found.map(({ start, end }) => ({ start, end })),
+    ranges,
+  );
+  for (const finding of found) {
+    assert.equal(finding.form, form);
+    assert.equal(finding.severity, checkOf(code)?.severity);
+    assert.doesNotMatch(messageOf(finding), /\{\w+\}|undefined|NaN/);
+  }
+}
+
+const approved = 'approved: {by: K.O., on: 2026-01-05, reason: invented for this test}';
+
+describe('faults of the practice file', () => {
+  for (const [code, marked, form] of [
+    ['unknown-severity', 'severities: {record/missing-depth: ⟦loud⟧}\n'],
+    ['unknown-check', 'severities: {⟦record/everything-at-once⟧: off}\n'],
+    ['unknown-check', 'severities: {⟦record/mising-depth⟧: off}\n', 'nearest'],
+    ['lowered-danger', 'severities: {⟦dose/over-limit⟧: off, ⟦record/check-failed⟧: hint}\n'],
+    ['looser-limit', 'limits: [{agent: lidocaine, epinephrine: no, max-mg-per-kg: ⟦6⟧}]\n', 'mgPerKg'],
+    ['looser-limit', 'limits: [{agent: lidocaine, epinephrine: no, max-mg: ⟦301⟧}]\n', 'capMg'],
+    ['limit-without-number', 'limits: [{⟦agent⟧: lidocaine}]\n'],
+    ['shadowed-word', 'words: {dressings: [⟦petrolatum⟧]}\n'],
+    ['word-unjudged', 'words: {hemostasis: [⟦clay⟧]}\n', 'hemostasis'],
+    ['unknown-agent', 'limits: [{agent: ⟦nothing known⟧, max-mg: 5}]\n'],
+    ['unknown-agent', 'stock: [{product: a, agent: ⟦lidocain⟧}]\n', 'nearest'],
+    ['incomplete-agent', 'words: {agents: [{name: ⟦examplecaine⟧, class: amide}]}\n'],
+    ['unknown-authority', 'authority: ⟦the boss⟧\n'],
+    ['repeated-product', 'stock: [{product: a, agent: lidocaine}, {product: ⟦A⟧, agent: lidocaine}]\n'],
+    ['unknown-site', 'suture-windows: [{site: ⟦moon⟧, from: 5, to: 7}]\n'],
+    ['unknown-site', 'words: {sites: [{name: my place, like: ⟦foreheed⟧}]}\n', 'nearest'],
+    ['window-backwards', 'suture-windows: [{site: scalp, from: ⟦14⟧, to: 10}]\n'],
+    ['unknown-day', 'closed: [⟦Christmas⟧]\n'],
+    ['unknown-choice', 'language: ⟦fr⟧\n'],
+  ] as const)
+    it(`practice/${code} stands at ${/⟦.*?⟧/.exec(marked)?.[0] ?? ''}`, () => {
+      faults(`practice/${code}`, marked, form);
+    });
+
+  it('practice/loosening-ignored stands at what restricted mode leaves out', () => {
+    const untrusted = { trusted: false };
+    const loose = `limits: [{agent: lidocaine, epinephrine: no, max-mg-per-kg: ⟦6⟧, ${approved}}]\n`;
+    faults('practice/loosening-ignored', loose, 'main', untrusted);
+    faults('practice/loosening-ignored', 'authority: ⟦UK⟧\n', 'authority', untrusted);
+    faults('practice/loosening-ignored', unmark(loose).text);
+  });
+
+  it('are none in a file that says everything as it should', () => {
+    const text = `name: Example Skin
+closed: [Saturday, Sunday, 2026-12-25]
+authority: US prescribing information
+stock: [{product: lido 1%, agent: lidocaine, concentration: 1%}]
+limits:
+  - {agent: lidocaine, epinephrine: no, max-mg-per-kg: 6, source: a meeting, ${approved}}
+  - {agent: bupivacaine, max-mg: 100}
+suture-windows: [{site: scalp, from: 10, to: 14}]
+severities: {record/missing-depth: off, dose/over-limit: error, record/missing-consent: error}
+words: {sites: [{name: my place, like: thigh}], tests: [special stain X]}
+`;
+    assert.deepEqual(checkPractice(readPractice(text)).map(messageOf), []);
+  });
+
+  it('are of the practice file: a note has none of them', () => {
+    for (const { code } of checks) silent(code, 'visit: 2026-03-02\n');
+  });
+
+  it('come in the order of the text, with those of its form', () => {
+    const found = checkPractice(
+      readPractice(
+        'nam: Example Skin\nclosed: [Christmas]\nlimits: [{agent: lidocaine, max-mg: 5, approved: {on: 2026-02-30}}]\n',
+      ),
+    );
+    assert.deepEqual(
+      found.map(({ start }) => start),
+      found.map(({ start }) => start).sort((a, b) => a - b),
+    );
+    assert.deepEqual(
+      new Set(found.map(({ code }) => code.split('/')[0])),
+      new Set(['shape', 'practice', 'quantity']),
+    );
+  });
+
+  it('have words for whatever reading and laying notice', () => {
+    assert.ok(checkPractice(readPractice('- a\n')).length > 0);
+    assert.ok(checkPractice(readPractice('')).length > 0);
+  });
+
+  it('can be lowered by the practice itself', () => {
+    const found = checkPractice(
+      readPractice('spelling: english\nseverities: {practice/unknown-choice: hint}\n'),
+    );
+    assert.deepEqual(
+      found.map(({ code, severity }) => [code, severity]),
+      [['practice/unknown-choice', 'hint']],
+    );
+  });
+});
