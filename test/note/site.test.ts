@@ -64,6 +64,8 @@ const phrases: readonly (readonly [string, string, string?, string?])[] = [
   ['left lower leg, anterior', 'shin', 'left'],
   ['between the shoulder blades', 'interscapular back'],
   ['left of the glabella', 'glabella', 'left'],
+  ['upper back \u2013 left', 'upper back', 'left'],
+  ['left\u00a0upper\u00a0back', 'upper back', 'left'],
   ['left lower eyelid', 'lower eyelid', 'left'],
   ['left inner canthus', 'medial canthus', 'left'],
   ['upper outer quadrant of right breast', 'breast', 'right', 'upper lateral'],
@@ -155,6 +157,22 @@ describe('readSite', () => {
   it('answers nothing for words that name no site', () => {
     for (const text of ['', 'left', 'constructor', '__proto__', 'somewhere', '??', '🙂', ',,,('])
       assert.equal(read(text), undefined, text);
+  });
+
+  it('says where a side stands behind letters that grow when they are made small', () => {
+    const text = '\u0130\u0130 cheek R';
+    const [side] = read(text)?.sides ?? [];
+    assert.equal(text.slice(side?.from, side?.to), 'R');
+  });
+
+  it('says whether the words also tell what lies near', () => {
+    assert.equal(read('left cheek, 2 cm below the eye')?.landmarks, true);
+    assert.equal(read('behind the left ear')?.landmarks, false);
+    assert.equal(read('left cheek, distal')?.landmarks, false);
+  });
+
+  it('takes no text of half a megabyte for a site', () => {
+    assert.equal(read('upper back '.repeat(50_000)), undefined);
   });
 
   it('reads any text without failing', () => {

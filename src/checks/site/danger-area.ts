@@ -1,0 +1,38 @@
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Check } from '../check.ts';
+
+const deep: ReadonlySet<string> = new Set(['deep dermis', 'subcutis']);
+
+/** Whether the cut goes, or by its method may go, through the skin: a depth that is written counts before the method. */
+function goesDeep({ method, depth }: Procedure, { methods, depths }: Tables): boolean {
+  const how = methods.find(method?.value ?? '');
+  const fullThickness = how?.takesTissue === true && how.wantsClosure;
+  const far = depths.find(depth?.value ?? '')?.name;
+  if (far === undefined) return fullThickness;
+  return far === 'subcutis' || (fullThickness && deep.has(far));
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'site/danger-area',
+    severity: 'information',
+    title: 'A deep cut where a nerve or a tendon lies just under the skin',
+    why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move.',
+    sources: [
+      { source: 'danger-zones', mark: 'Q' },
+      { source: 'site-anatomy', mark: 'M' },
+    ],
+    messages: {
+      main: 'Under the {site} lies {structure}. A cut through the whole skin can reach it: mind the depth, and record how the area works before and after.',
+    },
+    *find({ note, siteOf, tables }) {
+      for (const procedure of note.procedures ?? []) {
+        const base = siteOf(procedure)?.base;
+        if (procedure.site === undefined || base?.danger === undefined || !goesDeep(procedure, tables))
+          continue;
+        yield { at: procedure.site, args: { site: base.name, structure: base.danger.structure } };
+      }
+    },
+  },
+];

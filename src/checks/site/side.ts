@@ -1,0 +1,151 @@
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/leaf.ts';
+import { nearestSite } from '../../note/site-nearest.ts';
+import type { SideWord, SiteReading } from '../../note/site.ts';
+import { within, type Range } from '../../note/tree.ts';
+import type { SiteRegion } from '../../reference/sites.ts';
+import type { Sourced } from '../../reference/types.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { mended, mendWords, type Mended } from './_mend.ts';
+
+const records: Sourced = { source: 'laterality-records', mark: 'Q' };
+
+interface Located {
+  readonly procedure: Procedure;
+  readonly site: Leaf<string>;
+  readonly reading: SiteReading;
+}
+
+/** The procedures whose site could be read. */
+function* located({ note, siteOf }: Subject): Iterable<Located> {
+  for (const procedure of note.procedures ?? []) {
+    const reading = siteOf(procedure);
+    if (procedure.site !== undefined && reading !== undefined)
+      yield { procedure, site: procedure.site, reading };
+  }
+}
+
+const placeOf = ({ node }: Leaf<string>, { from, to }: SideWord): Range => within(node, from, to);
+
+/** Regions where the middle is an answer too. */
+const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'back', 'scalp', 'buttock']);
+
+function missing(
+  { site, reading: { base, side, contradiction } }: Located,
+  { tables }: Subject,
+): readonly Report[] {
+  if (base.side !== 'needed' || side !== undefined || contradiction !== undefined) return [];
+  const near = nearestSite(site.text, tables.sites);
+  const data = near?.reading.side === undefined ? undefined : mended(site, near);
+  const form = middled.has(base.region) ? 'middle' : 'main';
+  return [{ at: site, form, args: { site: base.name }, ...(data === undefined ? {} : { data }) }];
+}
+
+function twice({ site, reading }: Located): readonly Report[] {
+  const [first] = reading.sides;
+  const second = reading.contradiction;
+  if (first === undefined || second === undefined) return [];
+  const related = [{ ...placeOf(site, first), form: 'first', args: { side: first.side } }];
+  return [{ at: placeOf(site, second), args: { first: first.side, second: second.side }, related }];
+}
+
+function besideMiddle({ site, reading: { base, side, sides } }: Located): readonly Report[] {
+  const [word] = sides;
+  if (base.side !== 'never' || word === undefined || word.beside) return [];
+  if (side !== 'left' && side !== 'right' && side !== 'both') return [];
+  const form = side === 'both' ? 'only one' : 'midline';
+  return [{ at: placeOf(site, word), form, severity: 'warning', args: { site: base.name, side } }];
+}
+
+const ofMidline = /\b(left|right)\s+of\s+(?:the\s+)?midline\b/i;
+
+function againstLandmarks({ procedure: { landmarks }, site, reading }: Located): readonly Report[] {
+  if (landmarks?.value === undefined || (reading.side !== 'left' && reading.side !== 'right')) return [];
+  const match = ofMidline.exec(landmarks.value);
+  const second = match?.[1]?.toLowerCase();
+  if (match === null || second === undefined || second === reading.side) return [];
+  const [word] = reading.sides;
+  const related =
+    word === undefined ? [] : [{ ...placeOf(site, word), form: 'first', args: { side: word.side } }];
+  return [
+    {
+      at: within(landmarks.node, match.index, match.index + match[0].length),
+      form: 'landmarks',
+      args: { first: reading.side, second },
+      related,
+    },
+  ];
+}
+
+const inWords = { left: 'left', right: 'right', both: 'bilateral', midline: 'midline' } as const;
+
+function* abbreviated({ site, reading }: Located): Iterable<Report> {
+  for (const word of reading.sides) {
+    if (!word.abbreviated) continue;
+    const pair = word.side === 'both' && /\band\b|&/i.test(site.text.slice(word.from, word.to));
+    const instead = pair ? 'left and right' : inWords[word.side];
+    const typed = site.text.slice(word.from, word.to);
+    const to = site.text[word.to] === '.' ? word.to + 1 : word.to;
+    const edit = { ...within(site.node, word.from, to), text: instead };
+    const data: Mended | undefined =
+      site.node.inner < 0 ? undefined : { instead, sure: !pair, edits: [edit] };
+    yield {
+      at: placeOf(site, word),
+      args: { typed, instead },
+      ...(data === undefined ? {} : { data }),
+    };
+  }
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'site/side-missing',
+    severity: 'warning',
+    title: 'Left or right not said',
+    why: 'Without the side the next visit, the laboratory and the surgeon cannot tell which of two places was meant. Wrong-site surgery begins with such a note.',
+    sources: [{ source: 'site-best-practices', mark: 'Q' }, records],
+    messages: {
+      main: 'The side is missing: there is a left and a right {site}. Write which one it is.',
+      middle: 'The side is missing: the {site} has a left and a right half. Write left, right or midline.',
+    },
+    *find(subject) {
+      for (const one of located(subject)) yield* missing(one, subject);
+    },
+    fix: mendWords,
+  },
+  {
+    code: 'site/side-contradicts',
+    severity: 'error',
+    title: 'The site contradicts itself about the side',
+    why: 'Of two sides one is wrong, and nobody can tell later which. Mixed-up sides are found in many records that are looked through for them.',
+    sources: [records, { source: 'format', mark: 'format' }],
+    messages: {
+      main: 'The site says {first} and {second}. Ask which it is, and write one.',
+      landmarks:
+        'The site is on the {first}, the landmarks say {second} of the midline. Ask which it is, and correct the other.',
+      midline:
+        'The {site} lies in the midline, so "{side}" does not fit it. Leave it out, or write "{side} of the {site}".',
+      'only one': 'There is only one {site}, so it cannot be on both sides. Name the site that was meant.',
+      first: 'the side that it says first: {side}',
+    },
+    *find(subject) {
+      for (const one of located(subject)) {
+        yield* twice(one);
+        yield* besideMiddle(one);
+        yield* againstLandmarks(one);
+      }
+    },
+  },
+  {
+    code: 'site/side-abbreviated',
+    severity: 'information',
+    title: 'Side written as a letter',
+    why: 'L and R are easily mixed up and misread. Advice on wrong-side errors is to write the word.',
+    sources: [{ source: 'laterality-letters', mark: 'Q' }],
+    messages: { main: '"{typed}" for a side can be misread. Write {instead}.' },
+    *find(subject) {
+      for (const one of located(subject)) yield* abbreviated(one);
+    },
+    fix: mendWords,
+  },
+];
