@@ -73,9 +73,18 @@ export function flags(
   );
   for (const finding of findings) {
     if (setting.severity !== undefined) assert.equal(finding.severity, setting.severity);
-    assert.doesNotMatch(messageOf(finding), /\{\w+\}|undefined|NaN/, 'a message with a hole in it');
+    assertWords(finding);
   }
   return findings;
+}
+
+/** Asserts that a finding and the places that belong to it have words, and no hole in them. */
+export function assertWords({ code, form, args, related }: Finding): void {
+  for (const one of [{ form, args }, ...related]) {
+    const message = messageOf({ code, form: one.form, args: one.args });
+    assert.notEqual(message, code, `${code} has no message ${one.form}`);
+    assert.doesNotMatch(message, /\{\w+\}|undefined|NaN/, 'a message with a hole in it');
+  }
 }
 
 /** Asserts that one check has nothing to say about a note. */

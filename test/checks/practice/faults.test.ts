@@ -3,7 +3,7 @@ import { checkOf, checkPractice, messageOf } from '../../../src/checks/index.ts'
 import { checks } from '../../../src/checks/practice/faults.ts';
 import { readPractice } from '../../../src/note/read.ts';
 import type { Trust } from '../../../src/practice/tables.ts';
-import { silent, unmark } from '../tester.ts';
+import { assertWords, silent, unmark } from '../tester.ts';
 
 /** Asserts that a practice file has exactly the faults of a code that are marked, each with whole words. */
 function faults(code: string, marked: string, form = 'main', trust?: Trust): void {
@@ -20,7 +20,7 @@ function faults(code: string, marked: string, form = 'main', trust?: Trust): voi
   for (const finding of found) {
     assert.equal(finding.form, form);
     assert.equal(finding.severity, checkOf(code)?.severity);
-    assert.doesNotMatch(messageOf(finding), /\{\w+\}|undefined|NaN/);
+    assertWords(finding);
   }
 }
 

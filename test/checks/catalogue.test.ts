@@ -1,0 +1,137 @@
+import assert from 'node:assert/strict';
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { familyOf } from '../../src/checks/danger.ts';
+import { catalogue, type Check } from '../../src/checks/index.ts';
+import type { Severity } from '../../src/note/finding.ts';
+import { citation } from '../../src/reference/sources/index.ts';
+import type { Mark } from '../../src/reference/types.ts';
+
+const families = [
+  'yaml',
+  'shape',
+  'quantity',
+  'record',
+  'site',
+  'method',
+  'dose',
+  'allergy',
+  'device',
+  'hemostasis',
+  'closure',
+  'specimen',
+  'dressing',
+  'follow-up',
+  'practice',
+];
+
+/** From the loudest to the softest. */
+const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
+
+/** How loud a check may be by what it rests on. */
+const loudest: Readonly<Record<Mark, Severity>> = {
+  Q: 'error',
+  format: 'error',
+  Q2: 'warning',
+  M: 'information',
+  common: 'information',
+};
+
+/** British spellings that slip in; what people read is in American spelling. */
+const british =
+  /\b(\w*an)aesth|\bh(a)emo|\bcolour|\bcentre\b|\blabell(ed|ing)|\bgrey\b|\b\w+ise[ds]?\b(?<!otherwise|precise|raise[ds]?|exercise[ds]?|advise[ds]?|rise[s]?|likewise|noise|premise[s]?|promise[ds]?|revise[ds]?|surprise[ds]?|arise[s]?|wise|bruise[ds]?|else)|\badrenaline\b|\blignocaine\b|\btumour|\boedema|\bmetre/i;
+
+const root = join(import.meta.dirname, '..', '..');
+const folders = readdirSync(join(root, 'src/checks'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && entry.name !== 'generated')
+  .map(({ name }) => name);
+
+const textsOf = ({ title, why, messages }: Check): readonly string[] => [
+  title,
+  why,
+  ...Object.values(messages),
+];
+
+/** A template with its placeholders taken out. */
+const filled = (template: string): string => template.replace(/\{\w+\}/g, '');
+
+describe('the catalogue of checks', () => {
+  it('has each code once', () => {
+    const codes = catalogue.map(({ code }) => code);
+    assert.deepEqual(
+      codes.filter((code, at) => codes.indexOf(code) !== at),
+      [],
+    );
+  });
+
+  it('has no folder of checks that is not a family', () => {
+    assert.deepEqual(
+      folders.filter((folder) => !families.includes(folder)),
+      [],
+    );
+  });
+
+  it('has a test file for each file of checks', () => {
+    const files = folders.flatMap((folder) =>
+      readdirSync(join(root, 'src/checks', folder))
+        .filter((name) => name.endsWith('.ts') && !name.startsWith('_'))
+        .map((name) => `${folder}/${name.replace(/\.ts$/, '.test.ts')}`),
+    );
+    assert.deepEqual(
+      files.filter((file) => !existsSync(join(root, 'test/checks', file))),
+      [],
+    );
+  });
+
+  it('has no page without a check', () => {
+    const pages = folders.flatMap((folder) =>
+      readdirSync(join(root, 'src/checks', folder))
+        .filter((name) => name.endsWith('.md'))
+        .map((name) => `${folder}/${name.replace(/\.md$/, '')}`),
+    );
+    const codes = new Set(catalogue.map(({ code }) => code));
+    assert.deepEqual(
+      pages.filter((code) => !codes.has(code)),
+      [],
+    );
+  });
+
+  for (const check of catalogue) {
+    describe(check.code, () => {
+      it('is named family/what, stands in the folder of its family and keeps to plain letters', () => {
+        assert.match(check.code, /^[a-z-]+\/[a-z0-9]+(-[a-z0-9]+)*$/);
+        assert.ok(families.includes(familyOf(check.code)));
+      });
+
+      it('has a title, a reason and a source that is known', () => {
+        assert.ok(check.title.length > 0 && check.title.length <= 90, 'title');
+        assert.ok(check.why.length > 0 && /[.]$/.test(check.why), 'why');
+        assert.ok(check.sources.length > 0, 'no source');
+        for (const { source } of check.sources) assert.notEqual(citation(source), '');
+      });
+
+      it('is no louder than the surest of its sources allows', () => {
+        const allowed = Math.min(...check.sources.map(({ mark }) => severities.indexOf(loudest[mark])));
+        assert.ok(
+          severities.indexOf(check.severity) >= allowed,
+          `${check.severity} is louder than ${severities[allowed] ?? ''}`,
+        );
+      });
+
+      it('has short messages with whole placeholders', () => {
+        assert.ok(Object.keys(check.messages).length > 0, 'no message');
+        for (const [form, template] of Object.entries(check.messages)) {
+          assert.notEqual(template.trim(), '', form);
+          assert.ok(template.length <= 300, `${form} is ${template.length} characters long`);
+          assert.doesNotMatch(filled(template), /\{\w*$|\$\{|undefined/, form);
+          const open = filled(template).split('{').length;
+          assert.equal(open, filled(template).split('}').length, `${form} has a loose brace`);
+        }
+      });
+
+      it('is written in American spelling', () => {
+        for (const text of textsOf(check)) assert.doesNotMatch(text, british);
+      });
+    });
+  }
+});
