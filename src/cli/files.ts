@@ -101,7 +101,7 @@ export async function load(full: string): Promise<Loaded> {
     const info = await stat(full);
     if (info.isDirectory()) return faulty('this is a folder, not a file');
     if (!info.isFile()) return faulty('this is not an ordinary file; use - to read from standard input');
-    if (info.size > largest) return tooLarge(info.size);
+    if (info.size > largest) return tooLarge(`with ${Math.ceil(info.size / 1024)} KiB it`);
     return decoded(await readFile(full));
   } catch (error) {
     return faulty(reasonOf(error));
@@ -110,7 +110,7 @@ export async function load(full: string): Promise<Loaded> {
 
 /** The text of bytes, if they are text. */
 export function decoded(bytes: Uint8Array): Loaded {
-  if (bytes.length > largest) return tooLarge(bytes.length);
+  if (bytes.length > largest) return tooLarge('it');
   if (bytes.includes(0)) return faulty('this is a binary file, or its text is not UTF-8', notText);
   try {
     return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
@@ -123,10 +123,8 @@ const notText = 'yaml/not-text';
 
 const faulty = (words: string, code = unreadable): Loaded => ({ fault: { code, words } });
 
-function tooLarge(bytes: number): Loaded {
-  const words = `with ${Math.ceil(bytes / 1024)} KiB it is larger than a note can be (${largest / 1024} KiB)`;
-  return faulty(words, 'yaml/too-large');
-}
+const tooLarge = (it: string): Loaded =>
+  faulty(`${it} is larger than a note can be (${largest / 1024} KiB)`, 'yaml/too-large');
 
 const reasons: ReadonlyMap<string | undefined, string> = new Map([
   ['EACCES', 'you are not permitted to read it'],

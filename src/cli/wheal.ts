@@ -6,8 +6,8 @@ const two = (part: number): string => String(part).padStart(2, '0');
 
 // Whoever reads the output may have read enough (`| head`); that is no fault to complain about.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(exit.nothing);
-  throw error;
+  if (error.code !== 'EPIPE') process.stderr.write(`wheal: the output can't be written: ${error.message}\n`);
+  process.exit(exit.nothing);
 });
 
 async function readInput(limit: number): Promise<Uint8Array> {

@@ -116,7 +116,7 @@ describe('wheal check', () => {
     'a binary file': [Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0, 0, 1]), /binary/],
     'broken UTF-8': [Buffer.concat([Buffer.from('wheal: 1 # '), Uint8Array.from([0xc3, 0x28])]), /not UTF-8/],
     'UTF-16': [Buffer.from('\ufeffwheal: 1', 'utf16le'), /not UTF-8/],
-    '50 MB': [Buffer.alloc(50 * 1024 * 1024, 'a: b\n'), /51200 KiB.*512 KiB/],
+    '50 MB': [Buffer.alloc(50 * 1024 * 1024, 'a: b\n'), /larger than a note can be \(512 KiB\)/],
   };
   for (const [name, [bytes, words]] of Object.entries(badContents)) {
     it(`refuses ${name} with one clear message, from a file and from standard input`, async () => {

@@ -1,5 +1,6 @@
 import { check } from './check.ts';
 import { checks } from './checks.ts';
+import { dose } from './dose.ts';
 import { summary } from './summary.ts';
 import type { Command } from './command.ts';
 
@@ -7,5 +8,6 @@ import type { Command } from './command.ts';
 export const commands: ReadonlyMap<string, Command> = new Map([
   ['check', check],
   ['summary', summary],
+  ['dose', dose],
   ['checks', checks],
 ]);

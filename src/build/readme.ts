@@ -1,0 +1,43 @@
+/** Brings the outputs that README.md shows up to date: run it after a change that a user can see. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { main } from '../cli/main.ts';
+
+const root = join(import.meta.dirname, '..', '..');
+export const readmePath = join(root, 'README.md');
+
+/** Text blocks that begin with a command: `$ npx wheal …`. */
+const block = /^```text\n\$ npx wheal (.*)\n[\s\S]*?^```$/gm;
+
+/**
+ * The README with the output of each command that it shows, as it is now.
+ * @param today the day on which the commands are run, for those that don't name one
+ */
+export async function renewedReadme(text: string, today: string): Promise<string> {
+  const outputs = new Map<string, string>();
+  for (const [, command = ''] of text.matchAll(block)) outputs.set(command, await run(command, today));
+  return text.replace(
+    block,
+    (_, command: string) => `\`\`\`text\n$ npx wheal ${command}\n\n${outputs.get(command) ?? ''}\`\`\``,
+  );
+}
+
+async function run(command: string, today: string): Promise<string> {
+  let output = '';
+  const write = (text: string): void => {
+    output += text;
+  };
+  await main(command.split(' '), {
+    write,
+    error: write,
+    color: false,
+    errorIsTerminal: false,
+    readInput: () => Promise.resolve(new Uint8Array()),
+    today: () => today,
+    cwd: root,
+  });
+  return output;
+}
+
+if (process.argv[1] === import.meta.filename)
+  writeFileSync(readmePath, await renewedReadme(readFileSync(readmePath, 'utf8'), '2026-04-30'));

@@ -1,0 +1,117 @@
+import { maxDoseJson } from '../../dose/json.ts';
+import { maxDose, type Allowance, type DoseQuery, type MaxDose } from '../../dose/max.ts';
+import {
+  authorityText,
+  bindingSource,
+  bindingText,
+  epinephrineText,
+  strengthText,
+} from '../../dose/words.ts';
+import { formatNumber } from '../../note/format.ts';
+import { nearest } from '../../note/nearest.ts';
+import { readers } from '../../note/readers.ts';
+import type { Age, Dilution, Quantity } from '../../note/values.ts';
+import { referenceTables, type Tables } from '../../practice/tables.ts';
+import type { AgentRow } from '../../reference/agents.ts';
+import { citation } from '../../reference/sources/index.ts';
+import { choice, readArguments, UsageError, type Arguments } from '../arguments.ts';
+import { Practices, type PracticeFile } from '../practices.ts';
+import type { Command } from './command.ts';
+
+const caution =
+  'Decision support for trained staff: verify every value; the treating clinician, local protocol and the current label decide.';
+
+export const dose: Command = {
+  usage:
+    'wheal dose --agent lidocaine --concentration 1% [--epinephrine 1:100,000] --weight 62kg [--age 64|7mo] [--format text|json]',
+  about: 'Says how much of an anesthetic may be injected, by which limit, and from which source.',
+  async run(argv, console) {
+    const given = readArguments(argv, ['agent', 'concentration', 'epinephrine', 'weight', 'age', 'format']);
+    const format = choice(given, 'format', ['text', 'json']);
+    const [stray] = given.paths;
+    if (stray !== undefined) throw new UsageError(`dose takes options only; "${stray}" is none`);
+    const practice = await new Practices(console.cwd).of('note');
+    const tables = practice?.tables ?? referenceTables;
+    const query = queryOf(given, tables);
+    const max = maxDose(query, tables);
+    if ('why' in max) throw new UsageError(`${max.why}; no maximum can be given`);
+    console.write(
+      format === 'json'
+        ? `${JSON.stringify(maxDoseJson(max, citation), null, 2)}\n`
+        : textOf(query, max, practice),
+    );
+    return 0;
+  },
+};
+
+function queryOf(given: Arguments, tables: Tables): DoseQuery {
+  const agent = agentOf(needed(given, 'agent'), tables);
+  const strength = read<Quantity>('concentration', needed(given, 'concentration'), '1% or "10 mg/mL"');
+  const weight = read<Quantity>('weight', needed(given, 'weight'), '62kg or 137lb', 'mass');
+  const typedAge = given.options.get('age');
+  const typedEpinephrine = given.options.get('epinephrine') ?? 'none';
+  return {
+    agent,
+    mgPerMl: strength.amount,
+    epinephrineMicrogramsPerMl: read<Dilution>('epinephrine', typedEpinephrine, '1:100,000', 'dilution')
+      .microgramsPerMl,
+    kg: weight.amount,
+    months: typedAge === undefined ? undefined : read<Age>('age', typedAge, '64 or 7mo').months,
+  };
+}
+
+function needed({ options }: Arguments, name: string): string {
+  const value = options.get(name);
+  if (value === undefined) throw new UsageError(`dose needs --${name}; try wheal dose --help`);
+  return value;
+}
+
+/** An option by the reader of the same kind of value in a note. */
+function read<Value>(name: string, text: string, example: string, reader = name): Value {
+  const value = readers.get(reader)?.(text, name).value;
+  if (value === undefined)
+    throw new UsageError(`--${name} is written like ${example}; "${text}" can't be read`);
+  return value as Value;
+}
+
+function agentOf(name: string, { agents }: Tables): AgentRow {
+  const agent = agents.find(name);
+  if (agent !== undefined) return agent;
+  const near = nearest(name, agents.words);
+  throw new UsageError(
+    `"${name}" is not an anesthetic that is known${near ? `; did you mean ${near.word}?` : ''}`,
+  );
+}
+
+function textOf(query: DoseQuery, max: MaxDose, practice: PracticeFile | undefined): string {
+  const { agent, mgPerMl, epinephrineMicrogramsPerMl: epinephrine } = query;
+  const product = `${agent.name} ${strengthText(mgPerMl)}${epinephrine > 0 ? ` with epinephrine ${epinephrineText(epinephrine)}` : ''}`;
+  const lines = [
+    `${product}: at most ${formatNumber(max.maxMl)} mL (${formatNumber(max.maxMg)} mg)`,
+    `  bound by ${bindingText(max.limit, max.boundBy, query.kg)}, ${authorityText(max.limit, max.boundBy)}`,
+    `  source: ${citation(bindingSource(max.limit, max.boundBy))}, as of ${max.limit.asOf}`,
+    ...(practice === undefined ? [] : [`  practice file: ${practice.path}`]),
+    '',
+    ...max.steps.map(({ text }) => `  ${text}`),
+    ...section('Advised for this patient:', max.advisories, query),
+    ...section('Published elsewhere:', max.elsewhere, query),
+    '',
+    ...(max.assumedAdult ? ['No age was given: an adult is assumed.'] : []),
+    'This holds for a healthy patient who has had no other local anesthetic today.',
+    caution,
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function section(heading: string, rows: readonly Allowance[], { kg }: DoseQuery): readonly string[] {
+  if (rows.length === 0) return [];
+  return [
+    '',
+    heading,
+    ...rows.map(({ limit, maxMl, maxMg, boundBy }) =>
+      limit.notRecommended === true
+        ? `  not recommended: ${limit.authority}, ${limit.population.text}`
+        : `  ${formatNumber(maxMl)} mL (${formatNumber(maxMg)} mg): ${limit.authority}, ${limit.population.text}, ${bindingText(limit, boundBy, kg)}`,
+    ),
+  ];
+}

@@ -1,0 +1,81 @@
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { inLimit, overLimit } from './run.ts';
+
+/** The command as a process of its own, bundled for this test, since dist/ may be old or missing. */
+describe('the wheal command as a process', () => {
+  const root = mkdtempSync(join(tmpdir(), 'wheal-built-'));
+  const program = join(root, 'wheal.cjs');
+  after(() => {
+    rmSync(root, { recursive: true, force: true });
+  });
+
+  before(async () => {
+    await build({
+      entryPoints: ['src/cli/wheal.ts'],
+      bundle: true,
+      platform: 'neutral',
+      mainFields: ['module', 'main'],
+      external: ['node:*'],
+      format: 'cjs',
+      outfile: program,
+      logLevel: 'warning',
+    });
+    writeFileSync(join(root, 'bad.wheal.yaml'), overLimit);
+    writeFileSync(join(root, 'good.wheal.yaml'), inLimit);
+  });
+
+  const run = (
+    argv: readonly string[],
+    input = '',
+  ): { status: number | null; stdout: string; stderr: string } =>
+    spawnSync(process.execPath, [program, ...argv], { cwd: root, input, encoding: 'utf8' });
+
+  it('answers with exit codes', () => {
+    assert.equal(run(['check', 'bad.wheal.yaml']).status, 1);
+    assert.equal(run(['check', 'missing']).status, 2);
+    assert.equal(run(['--help']).status, 0);
+    assert.equal(run([]).status, 2);
+  });
+
+  it('reads standard input, and stops reading what is too large for a note', () => {
+    assert.equal(run(['check', '-'], overLimit).status, 1);
+    const large = run(['check', '-', '--format', 'json'], 'a: b\n'.repeat(1_000_000));
+    assert.equal(large.status, 1);
+    assert.equal(
+      (JSON.parse(large.stdout) as { files: { findings: unknown[] }[] }).files[0]?.findings.length,
+      1,
+    );
+  });
+
+  it('uses no colors where nobody looks', () => {
+    assert.ok(!run(['check', 'bad.wheal.yaml']).stdout.includes('\u001b'));
+  });
+
+  it('does not complain where the reader has read enough', () => {
+    if (process.platform === 'win32') return;
+    const command = `"${process.execPath}" "${program}" checks --format json | head -c 10`;
+    const { stderr, stdout } = spawnSync('sh', ['-c', command], { cwd: root, encoding: 'utf8' });
+    assert.equal(stdout.length, 10);
+    assert.equal(stderr, '');
+  });
+
+  it('judges on the day of this machine where none is named', () => {
+    const future = inLimit.replace('2026-03-02', '2999-03-02');
+    assert.match(run(['check', '-'], future).stdout, /record\/date-in-future/);
+  });
+
+  it('never compiles text into code', () => {
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      ['--disallow-code-generation-from-strings', program, 'check', 'bad.wheal.yaml'],
+      { cwd: root, encoding: 'utf8' },
+    );
+    assert.equal(stderr, '');
+    assert.equal(status, 1);
+  });
+});
