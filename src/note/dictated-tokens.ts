@@ -18,10 +18,20 @@ const ratio =
 const number = /(?:\d(?:[\d.,]*\d)?|[.,]\d+)(?:\s?[-–/]\s?(?:\d(?:[\d.,]*\d)?|[.,]\d+))?/y;
 const unit = /\s?(%|[a-zµμ]+(?:\s?\/\s?|\s+per\s+)[a-z]+|(?:sq|square)\s+[a-z]+|per\s?cent|[a-zµμ]+[2²]?)/iy;
 const shortUnit = /\s?([a-zµμ]+)/iy;
-const word = /w\/o\b|w\/|(?:\d-)?\p{L}+(?:['’-]\p{L}+)*\d*/iuy;
+const word = /[wW]\/(?:[oO]\b)?|[\p{L}][\p{L}\d]*(?:['’-]\p{L}+)*\d*/uy;
+/** Names such as 2-chloroprocaine. */
+const wordWithLocant = /\d-[A-Za-z]{3,}/y;
 
 /** The kinds of amount that an injection can have. `cm` and `mm` are none of them. */
 const amounts: readonly Kind[] = ['volume', 'amount', 'concentration', 'area'];
+
+const usualUnits: ReadonlyMap<string, Kind> = new Map([
+  ['mL', 'volume'],
+  ['ml', 'volume'],
+  ['%', 'concentration'],
+  ['mg/mL', 'concentration'],
+  ['g', 'amount'],
+]);
 
 /** Cuts a line into quantities, ratios, numbers, words and marks. Nothing but blanks is left out. */
 export function tokensOf(text: string): readonly Token[] {
@@ -36,10 +46,14 @@ export function tokensOf(text: string): readonly Token[] {
 }
 
 function tokenAt(text: string, at: number): Token {
+  if (!/[\d.,]/.test(text[at]!)) {
+    const wordText = matchAt(word, text, at);
+    return token(wordText === undefined ? 'mark' : 'word', text, at, wordText?.length ?? 1);
+  }
   const ratioText = matchAt(ratio, text, at);
   if (ratioText !== undefined) return token('ratio', text, at, ratioText.length);
-  const wordText = matchAt(word, text, at);
-  if (wordText !== undefined) return token('word', text, at, wordText.length);
+  const name = matchAt(wordWithLocant, text, at);
+  if (name !== undefined) return token('word', text, at, name.length);
   const numberText = matchAt(number, text, at);
   if (numberText === undefined) return token('mark', text, at, 1);
   return quantityAt(text, at, numberText.length) ?? token('number', text, at, numberText.length);
@@ -48,10 +62,17 @@ function tokenAt(text: string, at: number): Token {
 function quantityAt(text: string, at: number, numberLength: number): Token | undefined {
   for (const form of [unit, shortUnit]) {
     const typed = matchAt(form, text, at + numberLength);
-    const of = typed && amounts.find((kind) => unitOf(kind, typed.trim().replace(/\s+/g, ' ')) !== undefined);
+    const of = typed && kindOf(typed.trim());
     if (of) return { ...token('quantity', text, at, numberLength + typed.length), of };
   }
   return undefined;
+}
+
+function kindOf(unitText: string): Kind | undefined {
+  const known = usualUnits.get(unitText);
+  if (known !== undefined) return known;
+  const words = unitText.replace(/\s+/g, ' ');
+  return amounts.find((kind) => unitOf(kind, words) !== undefined);
 }
 
 function token(kind: Token['kind'], text: string, from: number, length: number): Token {

@@ -26,7 +26,12 @@ import type { Quantity } from './values.ts';
 export type { Kind } from './units.ts';
 
 /** What nearly everybody types: digits, perhaps decimals, a unit of one word. */
-const usualForm = /^((?:0|[1-9]\d*)(?:\.\d*[1-9])?)\s?([A-Za-zµμ%][A-Za-z/]*[2²]?)$/;
+const usualForm = /^(\d+(?:\.\d+)?) ?([A-Za-zµμ%][A-Za-z/]*[2²]?)$/;
+
+/** Whether zeros at its ends make a number one to look at: 05, 1.0. */
+const hasOddZeros = (digits: string): boolean =>
+  (digits.startsWith('0') && digits.length > 1 && digits[1] !== '.') ||
+  (digits.endsWith('0') && digits.includes('.'));
 
 /** Keys whose lengths are of another order than those of a lesion. */
 const rulesOfKey: ReadonlyMap<string, KindRow> = new Map([
@@ -39,7 +44,8 @@ const rulesOf = (kind: Kind, key: string): KindRow => rulesOfKey.get(key) ?? kin
 export function readQuantity(text: string, kind: Kind, key = ''): Reading<Quantity> {
   const usual = usualForm.exec(text);
   const unit = usual && unitOf(kind, usual[2]!);
-  if (!usual || !unit || unit.instead !== undefined) return readUnusual(text, kind, key);
+  if (!usual || !unit || unit.instead !== undefined || hasOddZeros(usual[1]!))
+    return readUnusual(text, kind, key);
   const value = quantityOf(usual[1]!, usual[2]!, unit);
   const rules = rulesOf(kind, key);
   if (value.amount >= rules.low && value.amount <= rules.high) return { value, remarks: noRemarks };

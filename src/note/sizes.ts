@@ -21,9 +21,9 @@ const largestUsual = 300;
 export function readDimensions(text: string): Reading<Dimensions> {
   const usual = usualDimensions.exec(text);
   if (usual) {
-    const power = usual[4] === 'cm' ? 'e1' : 'e0';
+    const inCm = usual[4] === 'cm';
     const mm = [usual[1], usual[2], usual[3]].flatMap((digits) =>
-      digits === undefined ? [] : [Number(digits + power)],
+      digits === undefined ? [] : [inCm ? Number(`${digits}e1`) : Number(digits)],
     );
     if (mm.every((one) => one > 0 && one <= largestUsual)) return { value: { mm }, remarks: noRemarks };
   }

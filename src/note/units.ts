@@ -9,7 +9,7 @@ export interface UnitRow {
   readonly kind: Kind;
   /** The unit as it is written by preference. */
   readonly name: string;
-  /** How many powers of ten make it the base unit of its kind. */
+  /** How many powers of ten make it the base unit of its kind; none where it is that unit. */
   readonly power?: number;
   /** The factor to the base unit where that is no power of ten. */
   readonly factor?: number;
@@ -107,10 +107,9 @@ const unitRows: readonly UnitRow[] = [
   {
     kind: 'volume',
     name: 'mL',
-    power: 0,
     words: ['ml', 'mls', 'milliliter', 'milliliters', 'millilitre', 'millilitres', 'cm3'],
   },
-  { kind: 'volume', name: 'cc', power: 0, words: ['cc', 'ccs'], instead: 'mL' },
+  { kind: 'volume', name: 'cc', words: ['cc', 'ccs'], instead: 'mL' },
   { kind: 'volume', name: 'L', power: 3, words: ['l', 'liter', 'liters', 'litre', 'litres'] },
   {
     kind: 'volume',
@@ -121,7 +120,6 @@ const unitRows: readonly UnitRow[] = [
   {
     kind: 'weight',
     name: 'kg',
-    power: 0,
     words: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes'],
   },
   { kind: 'weight', name: 'lb', factor: kilogramsPerPound, words: ['lb', 'lbs', 'pound', 'pounds'] },
@@ -136,7 +134,6 @@ const unitRows: readonly UnitRow[] = [
   {
     kind: 'amount',
     name: 'g',
-    power: 0,
     words: ['g', 'gm', 'gms', 'gram', 'grams', 'gramme', 'grammes'],
   },
   { kind: 'amount', name: 'mg', power: -3, words: ['mg', 'mgs', 'milligram', 'milligrams'] },
@@ -144,7 +141,6 @@ const unitRows: readonly UnitRow[] = [
   {
     kind: 'concentration',
     name: 'mg/mL',
-    power: 0,
     words: [
       'mg/ml',
       'mg/1ml',
@@ -154,7 +150,7 @@ const unitRows: readonly UnitRow[] = [
       'milligrams/millilitre',
     ],
   },
-  { kind: 'concentration', name: 'mg/cc', power: 0, words: ['mg/cc'], instead: 'mg/mL' },
+  { kind: 'concentration', name: 'mg/cc', words: ['mg/cc'], instead: 'mg/mL' },
   {
     kind: 'concentration',
     name: 'µg/mL',
@@ -163,11 +159,10 @@ const unitRows: readonly UnitRow[] = [
   },
   { kind: 'concentration', name: 'g/dL', power: 1, words: ['g/dl', 'g/100ml'] },
   { kind: 'concentration', name: 'g/mL', power: 3, words: ['g/ml'] },
-  { kind: 'concentration', name: 'g/L', power: 0, words: ['g/l'] },
+  { kind: 'concentration', name: 'g/L', words: ['g/l'] },
   {
     kind: 'length',
     name: 'mm',
-    power: 0,
     words: ['mm', 'mms', 'millimeter', 'millimeters', 'millimetre', 'millimetres'],
   },
   {
@@ -192,7 +187,6 @@ const unitRows: readonly UnitRow[] = [
   {
     kind: 'area',
     name: 'cm2',
-    power: 0,
     words: ['cm2', 'sq cm', 'cm sq', 'square cm', 'square centimeters', 'square centimetres'],
   },
   { kind: 'area', name: 'mm2', power: -2, words: ['mm2', 'sq mm', 'square mm'] },
@@ -240,7 +234,8 @@ export function unitNear(kind: Kind, word: string): { unit: UnitRow; sure: boole
 
 /** An amount in the base unit. Powers of ten are shifted in the decimal digits, so that 1.1 cm is 11 mm exactly. */
 export function toBase(digits: string, { power, factor }: UnitRow): number {
-  return factor === undefined ? Number(`${digits}e${power ?? 0}`) : Number(digits) * factor;
+  if (factor !== undefined) return Number(digits) * factor;
+  return power === undefined || power === 0 ? Number(digits) : Number(`${digits}e${power}`);
 }
 
 function plainUnit(word: string): string {

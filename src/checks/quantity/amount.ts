@@ -33,7 +33,8 @@ const rows: readonly Row[] = [
       amount:
         '“{typed}” is not understood and could change the dose. Write one entry for each injection, with its own volume.',
       word: '“{typed}” is not understood in this line, and is not used. Write it under the key that it belongs to, or under remarks.',
-      twice: '“{typed}” is a second {part} in one line. Write one entry for each injection.',
+      twice:
+        '“{typed}” comes on top of what this line has said already, and is not counted. Write one entry for each injection.',
     },
   },
   {

@@ -1,0 +1,131 @@
+import assert from 'node:assert/strict';
+import { checkOf, messageOf } from '../../../src/checks/index.ts';
+import { referenceTables } from '../../../src/practice/tables.ts';
+import { fixed, flags, judgeBy, silent } from '../tester.ts';
+
+const injected = (keys: string): string =>
+  `visit: 2026-03-02\nprocedures:\n  - site: left upper back\n    anesthetic: {agent: lidocaine, ${keys}}\n`;
+const patient = (keys: string): string => `visit: 2026-03-02\npatient: {id: C-1, ${keys}}\n`;
+
+const fixesOf = (code: string, text: string): readonly string[] => {
+  const [finding] = judgeBy(code, text);
+  assert.ok(finding !== undefined);
+  const fixes = checkOf(code)?.fix?.({ text, tables: referenceTables }, finding) ?? [];
+  return fixes.map(({ title, sure, kind }) => `${title}${sure ? '!' : ''} (${kind})`);
+};
+
+describe('quantity/unreadable', () => {
+  it('points at the value', () => {
+    flags('quantity/unreadable', injected('volume: ⟦about 1 mL⟧'), { severity: 'error' });
+    flags('quantity/unreadable', injected('volume: ⟦1-2 mL⟧'), { severity: 'error' });
+    flags('quantity/unreadable', patient('age: ⟦adult⟧'), { severity: 'error' });
+  });
+
+  it('is mild about yes and no', () => {
+    const [finding] = flags('quantity/unreadable', 'procedures:\n  - photo: ⟦maybe⟧\n', {
+      severity: 'warning',
+    });
+    assert.equal(messageOf(finding!), '“maybe” is neither yes nor no. Write yes or no for photo.');
+  });
+
+  it('is silent where nothing is known yet', () => {
+    silent('quantity/unreadable', injected('volume: ??'));
+    silent('quantity/unreadable', injected('volume:'));
+  });
+});
+
+describe('quantity/not-understood', () => {
+  it('points at the words, and does not use the value', () => {
+    const [finding] = flags('quantity/not-understood', injected('volume: 1.5 mL ⟦each side⟧'), {
+      severity: 'error',
+    });
+    assert.match(messageOf(finding!), /“each side” behind 1\.5 mL/);
+  });
+
+  it('is an error in a dictated line where the dose could be another, else a warning', () => {
+    const line = (words: string): string => `anesthetic: 1.5 mL lidocaine 1% ${words}\n`;
+    flags('quantity/not-understood', line('⟦x 2⟧'), { severity: 'error' });
+    flags('quantity/not-understood', line('and ⟦1 mL bupivacaine 0.25%⟧'), { severity: 'error' });
+    flags('quantity/not-understood', line('⟦slowly⟧'), { severity: 'warning' });
+    silent('quantity/not-understood', line('with epinephrine 1:100,000, buffered 9:1'));
+  });
+});
+
+describe('quantity/unit-missing', () => {
+  it('offers the units, none before the other where two are usual', () => {
+    const text = patient('weight: 62');
+    flags('quantity/unit-missing', patient('weight: ⟦62⟧'), { severity: 'error' });
+    assert.deepEqual(fixesOf('quantity/unit-missing', text), [
+      'Write 62 kg (spelling)',
+      'Write 62 lb (spelling)',
+    ]);
+    assert.equal(fixed('quantity/unit-missing', text, '62 lb'), patient('weight: 62 lb'));
+  });
+
+  it('is a warning for an age, which is taken for years', () => {
+    flags('quantity/unit-missing', patient('age: ⟦64⟧'), { severity: 'warning' });
+    assert.equal(fixed('quantity/unit-missing', patient('age: 64'), '64 years'), patient('age: 64 years'));
+  });
+});
+
+describe('quantity/unknown-unit and quantity/wrong-unit', () => {
+  it('point at the unit', () => {
+    flags('quantity/unknown-unit', injected('volume: 2 ⟦drops⟧'), { severity: 'error' });
+    flags('quantity/unknown-unit', patient('weight: 62 ⟦kgg⟧'), { severity: 'error' });
+    flags('quantity/wrong-unit', injected('volume: 1.5 ⟦mg⟧'), { severity: 'error' });
+    assert.equal(fixed('quantity/unknown-unit', patient('weight: 62 kgg'), 'kg'), patient('weight: 62 kg'));
+  });
+
+  it('say what was meant and what is wanted', () => {
+    const [finding] = judgeBy('quantity/wrong-unit', injected('volume: 1.5 kg'));
+    assert.equal(
+      messageOf(finding!),
+      'kg is the unit of a body weight, and volume is a volume. Check what was meant and write it like this: 1.5 mL.',
+    );
+  });
+});
+
+describe('quantity/decimal-comma', () => {
+  it('offers what the comma can mean, and prefers none', () => {
+    flags('quantity/decimal-comma', 'anesthetic:\n  - volume: ⟦1,5⟧ mL\n', { severity: 'error' });
+    assert.deepEqual(fixesOf('quantity/decimal-comma', 'anesthetic:\n  - amount: 1,500 mg\n'), [
+      'Write 1500 (spelling)',
+      'Write 1.5 (spelling)',
+    ]);
+    assert.equal(
+      fixed('quantity/decimal-comma', injected('volume: "1,5 mL"'), '1.5'),
+      injected('volume: "1.5 mL"'),
+    );
+  });
+});
+
+describe('quantity/not-positive and quantity/implausible', () => {
+  it('look at the size of the number', () => {
+    flags('quantity/not-positive', injected('volume: ⟦0 mL⟧'), { severity: 'error' });
+    flags('quantity/not-positive', injected('volume: ⟦-1 mL⟧'), { severity: 'error' });
+    flags('quantity/implausible', injected('volume: ⟦150 mL⟧'), { severity: 'warning' });
+    flags('quantity/implausible', patient('weight: ⟦900 kg⟧'), { severity: 'warning' });
+    silent('quantity/not-positive', 'procedures:\n  - margin: 0 mm\n');
+    silent('quantity/implausible', patient('weight: 2.1 kg, height: 47 cm'));
+  });
+});
+
+describe('quantity/strength-unsaid', () => {
+  it('asks for the strength of the epinephrine', () => {
+    flags('quantity/strength-unsaid', injected('epinephrine: ⟦yes⟧'), { severity: 'error' });
+    flags('quantity/strength-unsaid', 'anesthetic: 1.5 mL lidocaine 1% with ⟦epi⟧\n', { severity: 'error' });
+    silent('quantity/strength-unsaid', injected('epinephrine: no'));
+  });
+});
+
+describe('quantity/mixture-order', () => {
+  it('swaps the parts with one key', () => {
+    flags('quantity/mixture-order', injected('buffered: ⟦1:9⟧'), { severity: 'error' });
+    assert.deepEqual(fixesOf('quantity/mixture-order', injected('buffered: 1:9')), ['Write 9:1! (spelling)']);
+    assert.equal(
+      fixed('quantity/mixture-order', injected('buffered: 1:9'), '9:1'),
+      injected('buffered: 9:1'),
+    );
+    silent('quantity/mixture-order', injected('buffered: yes'));
+  });
+});
