@@ -62,7 +62,7 @@ const rows: readonly Row[] = [
     title: 'A unit of another kind of amount',
     why: 'mg in place of mL, or the other way round, is another dose.',
     messages: {
-      main: '{typed} is the unit of {other}, and {key} is {wanted}. Check what was meant and write it like this: {example}.',
+      main: '{typed} is a unit for {other}, not for {wanted}. Check what was meant and write it like this: {example}.',
     },
   },
   {

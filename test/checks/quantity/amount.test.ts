@@ -80,7 +80,7 @@ describe('quantity/unknown-unit and quantity/wrong-unit', () => {
     const [finding] = judgeBy('quantity/wrong-unit', injected('volume: 1.5 kg'));
     assert.equal(
       messageOf(finding!),
-      'kg is the unit of a body weight, and volume is a volume. Check what was meant and write it like this: 1.5 mL.',
+      'kg is a unit for a body weight, not for a volume. Check what was meant and write it like this: 1.5 mL.',
     );
   });
 });
