@@ -56,7 +56,7 @@ const data = (folder) => [
 export function installExtension(folder, vsix) {
   const [node, main] = serverCommand();
   execFileSync(node, [main, '--install-extension', vsix, ...data(folder)], {
-    stdio: ['ignore', 'ignore', 'inherit'],
+    stdio: 'pipe',
     env: environment(folder),
     timeout: patience,
   });

@@ -83,10 +83,11 @@ const findChromium = () =>
 /** Chromium's path; on Debian, as root, it is installed if it is not there. */
 export function chromiumPath() {
   const found = findChromium();
-  if (found !== undefined) return found;
+  if (found !== undefined && runnable(found)) return found;
   const instead =
     'Chromium is missing: install it (Debian: apt-get install chromium), or give its path by WHEAL_CHROMIUM=<executable>.';
-  if (process.getuid?.() !== 0 || onPath('apt-get') === undefined) throw new Missing(instead);
+  if (found !== undefined || process.getuid?.() !== 0 || onPath('apt-get') === undefined)
+    throw new Missing(instead);
   console.log('Installing Chromium from the packages of the system (once) …');
   run('apt-get', ['update', '-qq'], root, instead);
   run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], root, instead);

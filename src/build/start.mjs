@@ -21,6 +21,7 @@ wheal('check', 'samples', ...asOf);
 wheal('summary', 'samples/melanocytic-deep-shave.wheal.yaml');
 console.log(`
 What to try next:
+  npm run editor
   npx wheal dose --agent lidocaine --concentration 1% --weight 62kg
   npx wheal check samples/over-the-limit.wheal.yaml
   npx wheal summary samples/melanocytic-deep-shave.wheal.yaml --format markdown

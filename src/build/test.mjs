@@ -1,5 +1,5 @@
 // `npm test`: installs, then runs every test and every check of the code.
-import { install, tool, tsx } from './setup.mjs';
+import { install, run, tool, tsx } from './setup.mjs';
 
 const step = (title, action) => {
   console.log(`\n== ${title}`);
@@ -14,3 +14,4 @@ step('format', () => tool('prettier/bin/prettier.cjs', '--check', '--log-level',
 step('imports', () => tool('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--output-type', 'err'));
 step('unused code', () => tool('knip/bin/knip.js'));
 step('tests', () => tool('c8/bin/c8.js', 'node_modules/mocha/bin/mocha.js'));
+step('host', () => run(process.execPath, ['test/host/run.mjs']));

@@ -1,7 +1,8 @@
-// `npm run test:host [node|worker|person …]`: the extension in a real VS Code. With nothing said, all of it.
+// `npm run test:host [node|worker|person|editor …]`: the extension in a real VS Code. With nothing said, all of it.
 // Where WHEAL_VSCODE names a desktop VS Code (or says `download`), the suite runs there too.
 import { bundleSuite, runSuite } from './suite.mjs';
 import { runDesktop } from './desktop.mjs';
+import { tryEditor } from './editor.mjs';
 import { playScenes } from './person/scenes.mjs';
 import { Missing } from '../../src/build/host-tools.mjs';
 import { install, tsx } from '../../src/build/setup.mjs';
@@ -10,9 +11,10 @@ const parts = {
   node: ['the Node extension host', (suite) => runSuite('node', suite)],
   worker: ["the browser's extension host", (suite) => runSuite('worker', suite)],
   person: ['at the keyboard', () => playScenes()],
+  editor: ['npm run editor', () => tryEditor()],
   desktop: ['a desktop VS Code', (suite) => runDesktop(process.env.WHEAL_VSCODE, suite)],
 };
-const usual = ['node', 'worker', 'person', ...(process.env.WHEAL_VSCODE ? ['desktop'] : [])];
+const usual = ['node', 'worker', 'person', 'editor', ...(process.env.WHEAL_VSCODE ? ['desktop'] : [])];
 
 async function main(wanted) {
   const unknown = wanted.filter((part) => !(part in parts));

@@ -119,18 +119,19 @@ export class Person {
     );
   }
 
-  /** What the status bar says about problems, in words: `Errors: 1, Warnings: 2`, or `No Problems`. */
+  /** What the status bar says about problems, as numbers of errors and warnings. */
   async problems() {
-    const label = await this.page.locator('[id="status.problems"] a').getAttribute('aria-label');
-    return (label ?? '').trim();
+    const text = await this.page.locator('[id="status.problems"]').innerText();
+    const [errors, warnings] = text.match(/\d+/g).map(Number);
+    return { errors, warnings };
   }
 
-  /** Waits until the status bar says so. */
-  async seesProblems(pattern) {
+  /** Waits until the status bar counts so many errors. */
+  async seesErrors(number) {
     await until(
-      `problems to be ${pattern}`,
+      `${number} errors in the status bar`,
       () => this.problems(),
-      (seen) => pattern.test(seen),
+      ({ errors }) => errors === number,
     );
   }
 

@@ -1,4 +1,6 @@
-// Runs the scenes: each gets a fresh server with the .vsix installed, and a copy of the samples.
+// Runs the scenes: each gets a window of its own, with the .vsix installed, and copies of the samples and of
+// the workspace of the suite.
+import assert from 'node:assert/strict';
 import { cpSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { installExtension, scratch, startServer } from '../../../src/build/host-server.mjs';
@@ -7,11 +9,11 @@ import { root } from '../../../src/build/setup.mjs';
 import { openWindow } from '../window.mjs';
 import { Person } from './person.mjs';
 
-const folder = import.meta.dirname;
+const scenes = import.meta.dirname;
 
 /** Plays every `*.scene.mjs` of this folder; answers how many there were, throws if one fails. */
 export async function playScenes() {
-  const files = readdirSync(folder).filter((file) => file.endsWith('.scene.mjs'));
+  const files = readdirSync(scenes).filter((file) => file.endsWith('.scene.mjs'));
   const own = scratch();
   installExtension(own, await pack(own));
   const server = await startServer({ folder: own });
@@ -27,14 +29,16 @@ export async function playScenes() {
 async function play(file, server, own) {
   const { title, scene } = await import(`./${file}`);
   const name = file.replace('.scene.mjs', '');
-  const samples = join(own, name);
-  cpSync(join(root, 'samples'), samples, { recursive: true });
+  const folder = join(own, name);
+  for (const notes of ['samples', join('test', 'host', 'workspace')])
+    cpSync(join(root, notes), folder, { recursive: true });
   const began = Date.now();
-  const window = await openWindow(server, { scratch: own, folder: samples });
+  const window = await openWindow(server, { scratch: own, folder });
   const person = new Person(window.page);
   try {
     await person.sitDown();
-    await scene(person, samples);
+    await scene(person, folder);
+    assert.deepEqual(window.refused, [], 'something asked another host');
     console.log(`  ok ${title} (${Date.now() - began} ms, ${person.keys} keys)`);
   } catch (error) {
     await person.picture(`${name}-failed`).catch(() => undefined);

@@ -1,0 +1,1 @@
+export function pack(folder?: string): Promise<string>;

@@ -1,0 +1,116 @@
+import assert from 'node:assert/strict';
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createContext, Script } from 'node:vm';
+import { pack } from '../../src/build/package.mjs';
+import { unzip } from './zip.ts';
+
+const root = join(import.meta.dirname, '..', '..');
+const bundle = join(root, 'dist', 'extension.cjs');
+
+/** All that a package may hold; the number says of which there is exactly one. */
+const content: readonly (readonly [RegExp, 1 | 'any'])[] = [
+  [/^\[Content_Types\]\.xml$/, 1],
+  [/^extension\.vsixmanifest$/, 1],
+  [/^extension\/package\.json$/, 1],
+  [/^extension\/package\.nls(\.[a-z-]+)?\.json$/, 'any'],
+  [/^extension\/readme\.md$/, 1],
+  [/^extension\/changelog\.md$/, 1],
+  [/^extension\/LICENSE\.txt$/, 1],
+  [/^extension\/dist\/extension\.cjs$/, 1],
+  [/^extension\/snippets\/[a-z-]+\.(json|code-snippets)$/, 'any'],
+  [/^extension\/src\/checks\/[a-z-]+\/[a-z-]+\.md$/, 'any'],
+  [/^extension\/src\/editor\/language-configuration\.json$/, 1],
+  [/^extension\/src\/editor\/wheal\.tmLanguage\.json$/, 1],
+  [/^extension\/src\/editor\/icons\/wheal\.png$/, 1],
+  [/^extension\/src\/editor\/icons\/[a-z-]+\.svg$/, 'any'],
+  [/^extension\/src\/editor\/l10n\/bundle\.l10n(\.[a-z-]+)?\.json$/, 'any'],
+  [/^extension\/src\/editor\/walkthrough\/[a-z0-9-]+\.(md|svg)$/, 'any'],
+];
+
+describe('the package', () => {
+  let folder: string;
+  let file: string;
+  let files: ReadonlyMap<string, Buffer>;
+
+  before(async function () {
+    this.timeout(60_000);
+    folder = mkdtempSync(join(tmpdir(), 'wheal-package-'));
+    file = await pack(folder);
+    files = unzip(readFileSync(file));
+  });
+
+  after(() => {
+    rmSync(folder, { recursive: true });
+  });
+
+  it('is named after the version and is at most 400 KiB', () => {
+    const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
+    assert.equal(file, join(folder, `wheal-${version}.vsix`));
+    assert.ok(statSync(file).size <= 400 * 1024, `${statSync(file).size} bytes`);
+  });
+
+  it('holds what users need and nothing else', () => {
+    const names = [...files.keys()];
+    const strange = names.filter((name) => !content.some(([pattern]) => pattern.test(name)));
+    assert.deepEqual(strange, []);
+    for (const [pattern, times] of content)
+      if (times === 1) assert.equal(names.filter((name) => pattern.test(name)).length, 1, String(pattern));
+  });
+
+  it('holds every file that its manifest names, and the bundle as built', () => {
+    const manifest: unknown = JSON.parse(files.get('extension/package.json')!.toString());
+    const { main, browser, icon, contributes } = manifest as Record<string, unknown>;
+    const named = [...texts([main, browser, contributes]).filter((text) => text.startsWith('./')), icon];
+    assert.ok(named.length >= 5);
+    for (const path of named)
+      assert.ok(files.has(`extension/${String(path).replace('./', '')}`), String(path));
+    assert.deepEqual(files.get('extension/dist/extension.cjs'), readFileSync(bundle));
+  });
+
+  it('has an icon of at least 128 by 128 pixels', () => {
+    const icon = files.get('extension/src/editor/icons/wheal.png')!;
+    assert.ok(icon.readUInt32BE(16) >= 128 && icon.readUInt32BE(20) >= 128);
+  });
+});
+
+describe('the bundle of the extension', () => {
+  let code: string;
+
+  before(() => {
+    code = readFileSync(bundle, 'utf8');
+  });
+
+  it('asks for nothing but vscode', () => {
+    const asked = [...code.matchAll(/\b(?:require|import)\s*\(\s*(["'`])(.*?)\1\s*\)/g)].map(
+      ([, , name]) => name,
+    );
+    assert.deepEqual([...new Set(asked)], ['vscode']);
+  });
+
+  it('loads where there is no Node, as in the browser', () => {
+    const module = { exports: {} as Record<string, unknown> };
+    const asked: string[] = [];
+    const require = (name: string): unknown => {
+      asked.push(name);
+      assert.equal(name, 'vscode');
+      return Object.create(fake as object);
+    };
+    new Script(code).runInContext(createContext({ module, exports: module.exports, require }));
+    assert.equal(typeof module.exports['activate'], 'function');
+    assert.deepEqual(asked, ['vscode']);
+  });
+});
+
+/** Every text in a tree of plain data. */
+const texts = (data: unknown): readonly string[] => {
+  if (typeof data === 'string') return [data];
+  return typeof data === 'object' && data !== null ? Object.values(data).flatMap(texts) : [];
+};
+
+/** Stands in for the editor: whatever is asked of it is there, and can be called, made or extended. */
+const fake: unknown = new Proxy(Object, {
+  get: (target, name): unknown => (name === 'prototype' ? target.prototype : fake),
+  apply: () => fake,
+});
