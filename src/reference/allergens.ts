@@ -527,6 +527,9 @@ export const reactions: readonly ReactionRow[] = [
     name: 'negative test',
     synonyms: [
       'negative',
+      'negative to',
+      'tested negative',
+      'test negative',
       'negative patch test',
       'patch test negative',
       'negative skin test',
@@ -539,5 +542,16 @@ export const reactions: readonly ReactionRow[] = [
       'delabeled',
     ],
     kind: 'cleared',
+  },
+  {
+    name: 'positive test',
+    synonyms: [
+      'positive',
+      'positive patch test',
+      'patch test positive',
+      'positive skin test',
+      'skin test positive',
+    ],
+    kind: 'allergy',
   },
 ];

@@ -12,4 +12,6 @@ export const closureSources = {
   'ear-page': 'secondary page on ear wounds',
   'laceration-table':
     'Am Fam Physician, laceration repair, timing of suture removal (Forsch 2008; Forsch et al. 2017), from memory',
+  'punch-closure-2005':
+    'Christenson et al., Arch Dermatol 2005;141:1093-1099: 4 mm and 8 mm punch wounds, sutured or left open',
 };

@@ -1,0 +1,43 @@
+import { agentOf, productOf } from '../../dose/injections.ts';
+import type { Injection } from '../../note/generated/types.ts';
+import type { Range } from '../../note/tree.ts';
+import type { StockProduct } from '../../practice/tables.ts';
+import type { AgentRow } from '../../reference/agents.ts';
+import type { Subject } from '../check.ts';
+import { rowsIn } from '../words.ts';
+
+/** An anesthetic that was given, with what is known of its product. */
+export interface GivenAgent {
+  readonly injection: Injection;
+  readonly agent: AgentRow;
+  readonly product: StockProduct | undefined;
+  /** Where the note names it. */
+  readonly at: Range;
+}
+
+/** Every anesthetic of the visit and of later events that names a known agent. */
+export function* givenAgents({ note, tables }: Subject): Generator<GivenAgent> {
+  for (const injection of injections(note)) {
+    const agent = agentOf(injection, tables) ?? rowsIn(tables.agents, injection.agent)[0];
+    if (agent === undefined) continue;
+    const at = injection.agent ?? injection.product ?? injection.head;
+    yield { injection, agent, product: productOf(injection, tables), at };
+  }
+}
+
+function* injections(note: Subject['note']): Generator<Injection> {
+  yield* note.anesthetic ?? [];
+  for (const procedure of note.procedures ?? []) yield* procedure.anesthetic ?? [];
+  for (const event of note.events ?? []) yield* event.anesthetic ?? [];
+}
+
+/**
+ * Where the note says that there is epinephrine in it; undefined where there is none. What can't be read counts:
+ * somebody wrote it.
+ */
+export function epinephrineAt({ injection, product, at }: GivenAgent): Range | undefined {
+  const leaf = injection.epinephrine;
+  if (leaf === undefined) return (product?.epinephrineMicrogramsPerMl ?? 0) > 0 ? at : undefined;
+  if (leaf.pending) return undefined;
+  return leaf.value === undefined || leaf.value.microgramsPerMl > 0 ? leaf : undefined;
+}

@@ -1,0 +1,150 @@
+import type { Severity } from '../../note/finding.ts';
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/leaf.ts';
+import type { WordTable } from '../../note/word-table.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Sourced, WordRow } from '../../reference/types.ts';
+import type { Check, Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
+import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
+
+/** A thing that touches the patient, with the allergens in it. */
+interface Product extends WordRow {
+  readonly contains?: readonly string[];
+  readonly mayContain?: readonly string[];
+}
+
+interface Row {
+  readonly code: string;
+  readonly title: string;
+  readonly why: string;
+  readonly sources: readonly Sourced[];
+  /** Where the things of a procedure are named, and the table that knows them. */
+  readonly things: (procedure: Procedure, tables: Tables) => Iterable<Thing>;
+}
+
+interface Thing {
+  readonly leaf: Leaf<string>;
+  readonly table: WordTable<Product>;
+}
+
+interface Conflict {
+  readonly severity: Severity;
+  readonly form: 'main' | 'eased' | 'may' | 'crosses';
+  readonly product: string;
+  readonly substance: string;
+  readonly named: Named;
+}
+
+const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
+
+/** What stands between a product and the patient's allergies, the gravest of it. */
+function conflictOf(product: Product, allergies: Allergies): Conflict | undefined {
+  const found = [
+    ...(product.contains ?? []).map((substance) => conflictWith(product, substance, true, allergies)),
+    ...(product.mayContain ?? []).map((substance) => conflictWith(product, substance, false, allergies)),
+  ].filter((one) => one !== undefined);
+  return found.sort((a, b) => gravity[a.severity] - gravity[b.severity])[0];
+}
+
+function conflictWith(
+  product: Product,
+  substance: string,
+  certain: boolean,
+  { substances, crossed }: Allergies,
+): Conflict | undefined {
+  const base = { product: product.name, substance };
+  const named = substances.get(substance);
+  if (named !== undefined) {
+    const eased = named.ease !== undefined || named.mild;
+    const severity = certain && !eased ? 'error' : 'warning';
+    return { ...base, named, severity, form: !certain ? 'may' : eased ? 'eased' : 'main' };
+  }
+  const cross = crossed.get(substance);
+  if (cross === undefined || cross.named.ease !== undefined) return undefined;
+  const known = cross.crossing.mark === 'Q' || cross.crossing.mark === 'Q2';
+  const severity = certain && known ? 'warning' : 'information';
+  return { ...base, named: cross.named, severity, form: 'crosses' };
+}
+
+function* conflicts(things: Iterable<Thing>, allergies: Allergies): Generator<Report> {
+  for (const { leaf, table } of things)
+    for (const row of rowsIn(table, leaf)) {
+      const conflict = conflictOf(row, allergies);
+      if (conflict === undefined) continue;
+      const { severity, form, product, substance, named } = conflict;
+      const args = { product, substance, allergy: named.word };
+      yield { at: leaf, severity, form, args, related: entryOf(named) };
+      break;
+    }
+}
+
+const each = (leaves: readonly Leaf<string>[] | undefined, table: WordTable<Product>): readonly Thing[] =>
+  (leaves ?? []).map((leaf) => ({ leaf, table }));
+
+const ownList: Sourced = { source: 'format', mark: 'format' };
+
+const rows: readonly Row[] = [
+  {
+    code: 'allergy/hemostatic',
+    title: 'Something to stop bleeding to which the patient is allergic',
+    why: 'What is pressed into a wound reacts longer than what is wiped over skin.',
+    sources: [ownList],
+    things: ({ hemostasis }, tables) => each(hemostasis, tables.hemostasis),
+  },
+  {
+    code: 'allergy/preparation',
+    title: 'A skin preparation to which the patient is allergic',
+    why: 'Chlorhexidine can cause anaphylaxis from skin alone. Shellfish and contrast media do not cross with povidone-iodine; a bare "iodine" does not say which was meant.',
+    sources: [{ source: 'chlorhexidine-alcohol-label', mark: 'Q' }, ownList],
+    things: ({ preparation }, tables) => each(preparation, tables.preparations),
+  },
+  {
+    code: 'allergy/dressing',
+    title: 'A dressing or ointment to which the patient is allergic',
+    why: 'Neomycin and bacitracin are among the commonest contact allergens, and people react to both together. Petrolatum heals as well. Reactions to tape are as a rule rashes: a warning.',
+    sources: [
+      { source: 'nacdg-2005', mark: 'Q' },
+      { source: 'jama-1996-ointment', mark: 'Q' },
+      { source: 'dermatology-nursing-antibiotics', mark: 'Q' },
+      { source: 'benzoin-2003', mark: 'Q' },
+      { source: 'benzoin-1983', mark: 'Q' },
+      ownList,
+    ],
+    things: ({ dressing }, tables) => each(dressing, tables.dressings),
+  },
+  {
+    code: 'allergy/closure',
+    title: 'A closure or suture to which the patient is allergic',
+    why: 'A stitch, a staple or glue stays in contact for days or weeks.',
+    sources: [ownList],
+    *things({ closure = [] }, tables) {
+      for (const { how, material } of closure) {
+        if (how !== undefined) yield { leaf: how, table: tables.closures };
+        if (material !== undefined) yield { leaf: material, table: tables.materials };
+      }
+    },
+  },
+];
+
+const checkOf = ({ things, ...row }: Row): Check => ({
+  ...row,
+  severity: 'error',
+  messages: {
+    main: '{product} holds {substance}, and the patient is listed as allergic to {allergy}. Choose another; if it was used, tell the clinician and the patient.',
+    eased:
+      '{product} holds {substance}, and the list of allergies names {allergy}. Ask what happened, and choose another if in doubt.',
+    may: 'Some products called {product} hold {substance}, and the patient is listed as allergic to {allergy}. Read the package, and name the product exactly.',
+    crosses:
+      '{product} holds {substance}; people allergic to {allergy} often react to it too. Choose another if in doubt.',
+    entry: 'the patient is listed as allergic to {allergy} here',
+  },
+  *find(subject) {
+    const allergies = allergiesOf(subject);
+    if (!allergies.any) return;
+    for (const procedure of subject.note.procedures ?? [])
+      yield* conflicts(things(procedure, subject.tables), allergies);
+  },
+});
+
+export const checks: readonly Check[] = rows.map(checkOf);

@@ -1,0 +1,210 @@
+import type { Severity } from '../../note/finding.ts';
+import type { Implant, Procedure } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/leaf.ts';
+import type { ImplantRow } from '../../reference/implants.ts';
+import type { SiteRegion } from '../../reference/sites.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { currentsOf, type Energy } from '../current.ts';
+import { specify } from '../hemostasis/_specify.ts';
+import { rowsIn } from '../words.ts';
+import { distanceTo } from './_place.ts';
+
+interface Device {
+  readonly implant: Implant;
+  readonly leaf: Leaf<string>;
+  readonly row: ImplantRow;
+}
+
+type Form =
+  | 'forbidden'
+  | 'near'
+  | 'placeUnknown'
+  | 'far'
+  | 'farDependent'
+  | 'cochlear'
+  | 'cochlearFar'
+  | 'cochlearUnknown'
+  | 'ask';
+
+interface Verdict {
+  readonly device: Device;
+  readonly severity: Severity;
+  readonly form: Form;
+}
+
+const gone = /\b(?:removed|explanted|taken out)\b/i;
+
+/** The implants that are still in place and that the tables know. */
+const devicesOf = ({ note, tables }: Subject): readonly Device[] =>
+  (note.patient?.implants ?? []).flatMap((implant) => {
+    const leaf = implant.kind;
+    if (leaf === undefined || gone.test(leaf.text)) return [];
+    return rowsIn(tables.implants, leaf).map((row) => ({ implant, leaf, row }));
+  });
+
+const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
+
+const headAndNeck: ReadonlySet<SiteRegion> = new Set([
+  'scalp',
+  'face',
+  'eye',
+  'nose',
+  'ear',
+  'mouth',
+  'neck',
+]);
+
+function verdictOn(device: Device, procedure: Procedure, subject: Subject): Verdict | undefined {
+  const concern = device.row.concern;
+  if (concern === 'forbidden') return { device, severity: 'error', form: 'forbidden' };
+  if (concern === 'pacemaker') return onPacemaker(device, procedure, subject);
+  if (concern === 'cochlear') return onCochlear(device, procedure, subject);
+  return concern === 'ask' ? { device, severity: 'information', form: 'ask' } : undefined;
+}
+
+function onPacemaker(device: Device, procedure: Procedure, subject: Subject): Verdict {
+  const { where, dependent } = device.implant;
+  const distance = distanceTo(where?.value, subject.siteOf(procedure), subject.tables);
+  if (distance === 'unknown') return { device, severity: 'error', form: 'placeUnknown' };
+  if (distance === 'near') return { device, severity: 'error', form: 'near' };
+  return { device, severity: 'warning', form: dependent?.value === true ? 'farDependent' : 'far' };
+}
+
+function onCochlear(device: Device, procedure: Procedure, subject: Subject): Verdict {
+  const region = subject.siteOf(procedure)?.base.region;
+  if (region === undefined) return { device, severity: 'warning', form: 'cochlearUnknown' };
+  return headAndNeck.has(region)
+    ? { device, severity: 'error', form: 'cochlear' }
+    : { device, severity: 'information', form: 'cochlearFar' };
+}
+
+function reportOf(energy: Energy, verdicts: readonly Verdict[], site: string): Report {
+  const [worst] = verdicts as readonly [Verdict, ...Verdict[]];
+  return {
+    at: energy.leaf,
+    severity: worst.severity,
+    form: worst.form,
+    args: {
+      word: energy.leaf.text,
+      device: worst.device.row.name,
+      where: worst.device.implant.where?.value ?? 'a place that is not given',
+      site,
+      unsaid: energy.stops === 'either' ? ' The word may mean heat or current, and counts as current.' : '',
+    },
+    related: verdicts.map(({ device: { leaf, row } }) => ({
+      start: leaf.start,
+      end: leaf.end,
+      form: 'device',
+      args: { device: row.name },
+    })),
+    data: energy.stops === 'either' && energy.hemostasis,
+  };
+}
+
+const instead = 'Heat cautery, bipolar forceps, aluminum chloride, pressure or a stitch do without.';
+
+export const checks: readonly Check[] = [
+  {
+    code: 'device/electrosurgery',
+    severity: 'error',
+    title: 'Electrosurgical current in a patient with an implanted device',
+    why: 'Current can stop a pacemaker, set off a defibrillator and run through the leads of a stimulator into nerves. Hot-wire cautery passes no current through the patient, bipolar forceps only between their tips. For a pacemaker far from the site surgeons use short bursts at low power; some sources ask for more care than others, and the maker of the device has the last word.',
+    sources: [
+      { source: 'device-survey-2001', mark: 'Q' },
+      { source: 'device-survey-2019', mark: 'Q' },
+      { source: 'device-advice-2013', mark: 'Q' },
+      { source: 'device-plan-1998', mark: 'Q' },
+      { source: 'procedure-text-agents', mark: 'Q' },
+      { source: 'nerve-stimulators-2019', mark: 'Q' },
+      { source: 'dbs-1999', mark: 'Q' },
+      { source: 'dbs-2019', mark: 'Q' },
+      { source: 'cochlear-2017', mark: 'Q' },
+      { source: 'cochlear-2023', mark: 'Q' },
+      { source: 'device-memory', mark: 'M' },
+    ],
+    messages: {
+      forbidden: `\`{word}\`: no electrosurgical current with {device}.{unsaid} ${instead}`,
+      near: `\`{word}\`: no electrosurgical current on {site}, near the {device} ({where}).{unsaid} ${instead}`,
+      placeUnknown: `\`{word}\`: where the {device} lies relative to this site can't be told, so it counts as near.{unsaid} Write \`where\`, such as left chest, or use heat or bipolar forceps.`,
+      far: '`{word}` with {device} ({where}), away from the site: bursts under 5 seconds at the lowest power, the return pad so that the current does not cross the device.{unsaid} Heat cautery or bipolar forceps are safer.',
+      farDependent:
+        '`{word}` with {device} ({where}), on which the patient depends: use heat cautery or bipolar forceps, or bursts under 5 seconds at the lowest power under monitoring.{unsaid}',
+      cochlear: `\`{word}\`: no monopolar current on head or neck with {device}; makers forbid it.{unsaid} ${instead}`,
+      cochlearFar:
+        '`{word}` with {device}, away from head and neck: keep the return pad below, so that the current does not pass the head.{unsaid}',
+      cochlearUnknown:
+        '`{word}` with {device}: the site is not known here. On head or neck monopolar current is forbidden.{unsaid}',
+      ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
+      device: 'the {device}',
+    },
+    *find(subject) {
+      const devices = devicesOf(subject);
+      if (devices.length === 0) return;
+      for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
+        const verdicts = devices
+          .map((device) => verdictOn(device, procedure, subject))
+          .filter((one) => one !== undefined)
+          .sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+        if (verdicts.length > 0) yield reportOf(energy, verdicts, procedure.site?.value ?? 'this site');
+      }
+    },
+    fix: (_, finding) => (finding.data === true ? specify(finding) : []),
+  },
+  {
+    code: 'device/implants-not-asked',
+    severity: 'warning',
+    title: 'Current used, and nobody asked about implants',
+    why: 'A patient may not mention a pacemaker or a stimulator unless asked. A key that is absent says that nobody asked.',
+    sources: [
+      { source: 'device-advice-2013', mark: 'Q' },
+      { source: 'format', mark: 'format' },
+    ],
+    messages: {
+      main: 'Current counts as used here (`{word}`), and the note does not say whether the patient has an implanted device. Ask, and write `implants`: none, or what and where.',
+      unknown:
+        'Current counts as used here (`{word}`), and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
+      implants: 'what is said of implants',
+    },
+    *find({ note, tables }) {
+      const implants = note.patient?.implants;
+      const unknown = implants?.find(({ kind }) => rowsIn(tables.implants, kind)[0]?.concern === 'unknown');
+      if (note.patient?.keys.has('implants') === true && unknown === undefined) return;
+      for (const { energy } of currentsOf(note, tables)) {
+        const related =
+          unknown === undefined
+            ? []
+            : [{ start: unknown.start, end: unknown.end, form: 'implants', args: {} }];
+        const form = unknown === undefined ? 'main' : 'unknown';
+        yield { at: energy.leaf, form, args: { word: energy.leaf.text }, related };
+        return;
+      }
+    },
+  },
+  {
+    code: 'device/unknown-implant',
+    severity: 'warning',
+    title: 'Current used with an implant that is not known here',
+    why: 'An electronic device can be disturbed by current. What is in no table can not be judged.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
+      current: 'current counts as used here',
+    },
+    *find({ note, tables }) {
+      const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
+        kind?.value !== undefined && !gone.test(kind.text) && isUnknown(kind, tables) ? [kind] : [],
+      );
+      if (unknown.length === 0) return;
+      for (const { energy } of currentsOf(note, tables)) {
+        const { start, end, text } = energy.leaf;
+        const related = [{ start, end, form: 'current', args: {} }];
+        for (const leaf of unknown) yield { at: leaf, args: { implant: leaf.text, word: text }, related };
+        return;
+      }
+    },
+  },
+];
+
+/** Whether a text names no implant at all, not even to deny it. */
+const isUnknown = (kind: Leaf<string>, { implants }: Subject['tables']): boolean =>
+  rowsIn(implants, kind).length === 0 && !/^(?:no|denies|without)\b/i.test(kind.text);

@@ -1,0 +1,70 @@
+import type { Related } from '../../note/finding.ts';
+import type { Procedure } from '../../note/generated/types.ts';
+import type { SiteRegion, SiteRow } from '../../reference/sites.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { rowsIn } from '../words.ts';
+
+const shown: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth', 'neck']);
+
+const siteIn = ({ site }: Procedure): readonly Related[] =>
+  site === undefined ? [] : [{ start: site.start, end: site.end, form: 'site', args: { site: site.text } }];
+
+function* nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): Generator<Report> {
+  const related = siteIn(procedure);
+  const site = base.name;
+  for (const leaf of base.nearEye ? (procedure.hemostasis ?? []) : [])
+    if (rowsIn(tables.hemostasis, leaf).some(({ stops }) => stops === 'chemical'))
+      yield { at: leaf, form: 'chemical', args: { word: leaf.text, site }, related };
+  for (const leaf of procedure.preparation ?? [])
+    if (rowsIn(tables.preparations, leaf).some((row) => row.keepFromEyesAndEars === true))
+      yield { at: leaf, form: base.nearEye ? 'eye' : 'ear', args: { word: leaf.text, site }, related };
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'hemostasis/near-eye',
+    severity: 'warning',
+    title: 'A chemical where it can reach the eye or the ear',
+    why: 'Chemical hemostatics burn the cornea; near the lids a barely moist applicator or heat is used. Chlorhexidine harms the cornea and, through the ear canal, the inner ear.',
+    sources: [
+      { source: 'procedure-text-hemostasis', mark: 'Q' },
+      { source: 'chlorhexidine-label', mark: 'Q' },
+    ],
+    messages: {
+      chemical:
+        '`{word}` near the eye ({site}): a drop in the eye burns it. Use pressure or heat cautery, or a barely moist applicator with the eye covered.',
+      eye: '`{word}` near the eye ({site}): its label keeps it out of the eyes. Use povidone-iodine that is made for the eye, or saline.',
+      ear: '`{word}` in the ear canal ({site}): its label keeps it out of the ears. Use another preparation.',
+      site: 'the site',
+    },
+    *find(subject) {
+      for (const procedure of subject.note.procedures ?? []) {
+        const base = subject.siteOf(procedure)?.base;
+        if (base?.nearEye === true || base?.earCanal === true) yield* nearSense(procedure, base, subject);
+      }
+    },
+  },
+  {
+    code: 'hemostasis/iron-stain',
+    severity: 'information',
+    title: 'An iron salt where a stain shows',
+    why: 'Iron salts stain for up to three months and have left tattoos, which in a scar can also confuse the next look under the microscope.',
+    sources: [
+      { source: 'tattoo-2013', mark: 'Q' },
+      { source: 'hemostatics-trial-2020', mark: 'Q' },
+    ],
+    messages: {
+      main: '`{word}` can stain the skin for months, and this is {site}. Aluminum chloride does not.',
+      site: 'the site',
+    },
+    *find(subject) {
+      for (const procedure of subject.note.procedures ?? []) {
+        const base = subject.siteOf(procedure)?.base;
+        if (base === undefined || !shown.has(base.region)) continue;
+        for (const leaf of procedure.hemostasis ?? [])
+          if (rowsIn(subject.tables.hemostasis, leaf).some(({ stains }) => stains === true))
+            yield { at: leaf, args: { word: leaf.text, site: base.name }, related: siteIn(procedure) };
+      }
+    },
+  },
+];

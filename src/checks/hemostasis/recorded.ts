@@ -1,0 +1,50 @@
+import type { Check, Subject } from '../check.ts';
+import { energiesOf } from '../current.ts';
+import { rowsIn } from '../words.ts';
+import { specify } from './_specify.ts';
+
+const concerns: ReadonlySet<string> = new Set(['forbidden', 'pacemaker', 'cochlear', 'ask']);
+
+/** Whether the patient has a device for which the word is judged, and specified, elsewhere. */
+const hasDevice = ({ note, tables }: Subject): boolean =>
+  (note.patient?.implants ?? []).some(({ kind }) =>
+    rowsIn(tables.implants, kind).some(({ concern }) => concerns.has(concern)),
+  );
+
+export const checks: readonly Check[] = [
+  {
+    code: 'hemostasis/missing',
+    severity: 'warning',
+    title: 'Nothing recorded on how bleeding was stopped',
+    why: 'Whoever is called at night about bleeding needs to know what was done, and an allergy or a device can only be checked against what is written.',
+    sources: [{ source: 'format', mark: 'format' }],
+    messages: {
+      main: 'Nothing is said about how bleeding was stopped. Write `hemostasis`: pressure, aluminum chloride, heat cautery, suture, or `none`.',
+    },
+    find: ({ note, tables }) =>
+      (note.procedures ?? []).flatMap(({ keys, head, method }) => {
+        const row = method?.value === undefined ? undefined : tables.methods.find(method.value);
+        return keys.has('hemostasis') || row?.takesTissue === false ? [] : [{ at: head }];
+      }),
+  },
+  {
+    code: 'hemostasis/ambiguous',
+    severity: 'information',
+    title: 'A word that means heat or current',
+    why: '"Cautery", "electrocautery" and "electrodesiccation" are used for a hot wire, which passes no current through the patient, and for electrosurgery, which does. Until it is specified, it counts as current.',
+    sources: [
+      { source: 'procedure-text-agents', mark: 'Q' },
+      { source: 'format', mark: 'format' },
+    ],
+    messages: {
+      main: '`{word}` may mean a hot wire or current through the patient, and counts as current. Write `heat cautery`, `electrosurgery` or `bipolar electrosurgery`.',
+    },
+    *find(subject) {
+      if (hasDevice(subject)) return;
+      for (const procedure of subject.note.procedures ?? [])
+        for (const { leaf, stops, hemostasis } of energiesOf(procedure, subject.tables))
+          if (hemostasis && stops === 'either') yield { at: leaf, args: { word: leaf.text } };
+    },
+    fix: (_, finding) => specify(finding),
+  },
+];
