@@ -14,7 +14,7 @@ async function executable(wanted) {
   if (wanted !== 'download') return wanted;
   installPackages();
   const { downloadAndUnzipVSCode } = hostPackage('@vscode/test-electron');
-  return downloadAndUnzipVSCode({ cachePath: join(root, '.vscode-test') });
+  return downloadAndUnzipVSCode({ cachePath: join(root, 'test', 'host', 'node_modules', '.vscode-test') });
 }
 
 /** Runs the suite; answers the number of tests that passed, throws if any failed. */
