@@ -3,7 +3,7 @@ import { summaryMarkdown } from './summary/markdown.ts';
 import type { SummaryModel } from './summary/model.ts';
 import { summaryText } from './summary/text.ts';
 
-export { summaryOf, type SummaryContext } from './summary/summary.ts';
+export { summaryOf } from './summary/summary.ts';
 export type { NoSummary, SummaryModel } from './summary/model.ts';
 
 export type SummaryFormat = 'text' | 'markdown' | 'html' | 'json';
