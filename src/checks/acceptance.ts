@@ -10,33 +10,39 @@ export interface Acceptances extends Range {
   readonly byCode: ReadonlyMap<string, { readonly reason: string; readonly by: string }>;
 }
 
-/** The parts of a note that can accept findings, the outer ones first. */
-export function* acceptingParts(note: Note): Generator<Accepting> {
-  yield note;
-  yield* note.anesthetic ?? [];
+/** The parts of a note that accept findings, the outer ones first. */
+export function acceptingParts(note: Note): readonly Accepting[] {
+  const found: Accepting[] = [];
+  addAccepting(note, found);
+  addAll(note.anesthetic, found);
   for (const procedure of note.procedures ?? []) {
-    yield procedure;
-    yield* procedure.anesthetic ?? [];
-    yield* procedure.specimen ?? [];
+    addAccepting(procedure, found);
+    addAll(procedure.anesthetic, found);
+    addAll(procedure.specimen, found);
   }
   for (const event of note.events ?? []) {
-    yield event;
-    yield* event.anesthetic ?? [];
+    addAccepting(event, found);
+    addAll(event.anesthetic, found);
   }
+  return found;
+}
+
+function addAccepting(part: Accepting, found: Accepting[]): void {
+  if (part.accepted !== undefined && part.accepted.length > 0) found.push(part);
+}
+
+function addAll(parts: readonly Accepting[] | undefined, found: Accepting[]): void {
+  if (parts !== undefined) for (const part of parts) addAccepting(part, found);
 }
 
 /** What a note accepts, the inner parts last. An acceptance without a reason does not count. */
 export function acceptancesOf(note: Note): readonly Acceptances[] {
-  const found: Acceptances[] = [];
-  for (const part of acceptingParts(note)) {
-    const accepted = part.accepted;
-    if (accepted === undefined || accepted.length === 0) continue;
+  return acceptingParts(note).map((part) => ({
     // What is missing from a part is reported at its head, which may be the key before its map.
-    const start = part === note ? 0 : Math.min(part.start, part.head.start);
-    const end = part === note ? Infinity : Math.max(part.end, part.head.end);
-    found.push({ start, end, byCode: new Map(accepted.flatMap(entryOf)) });
-  }
-  return found;
+    start: part === note ? 0 : Math.min(part.start, part.head.start),
+    end: part === note ? Infinity : Math.max(part.end, part.head.end),
+    byCode: new Map((part.accepted ?? []).flatMap(entryOf)),
+  }));
 }
 
 function entryOf({ check, reason, by }: Accepted): [string, { reason: string; by: string }][] {

@@ -3,16 +3,15 @@ import { nearest } from '../../note/nearest.ts';
 import { acceptingParts } from '../acceptance.ts';
 import type { Check, Report } from '../check.ts';
 
-const allAccepted = function* (note: Note): Generator<Accepted> {
-  for (const { accepted = [] } of acceptingParts(note)) yield* accepted;
-};
+const allAccepted = (note: Note): readonly Accepted[] =>
+  acceptingParts(note).flatMap(({ accepted = [] }) => accepted);
 
 /** What an acceptance leaves out. `??` and an empty value have findings of their own. */
-function* unexplained({ check, reason, head, keys }: Accepted): Generator<Report> {
+function unexplained({ check, reason, head, keys }: Accepted): readonly Report[] {
   const args = { check: check?.text ?? 'a finding' };
-  if (!keys.has('reason')) yield { at: head, args };
-  else if (reason?.value !== undefined && !keys.has('by'))
-    yield { at: head, form: 'nobody', severity: 'information', args };
+  if (!keys.has('reason')) return [{ at: head, args }];
+  if (reason?.value === undefined || keys.has('by')) return [];
+  return [{ at: head, form: 'nobody', severity: 'information', args }];
 }
 
 /** The code that a text probably means: its second half, or nearly the same letters. */
@@ -30,9 +29,7 @@ export const checks: readonly Check[] = [
       main: '{check} is accepted without a reason, so it does not count. Write `reason`.',
       nobody: '{check} is accepted, but the note does not say by whom. Write `by`.',
     },
-    *find({ note }) {
-      for (const one of allAccepted(note)) yield* unexplained(one);
-    },
+    find: ({ note }) => allAccepted(note).flatMap(unexplained),
   },
   {
     code: 'record/accepted-unknown-check',

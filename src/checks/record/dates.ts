@@ -1,6 +1,6 @@
 import type { Args } from '../../note/finding.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import type { Note, Result, Specimen } from '../../note/generated/types.ts';
+import type { Note, Specimen } from '../../note/generated/types.ts';
 import type { IsoDate, Moment } from '../../note/values.ts';
 import type { Check } from '../check.ts';
 
@@ -12,45 +12,42 @@ interface Dated {
   readonly after: Dated | undefined;
 }
 
-function dated(
-  form: Dated['form'],
-  leaf: Leaf<IsoDate> | Leaf<Moment> | undefined,
-  after: Dated | undefined,
-): Dated[] {
-  const value = leaf?.value;
-  if (leaf === undefined || value === undefined) return [];
-  return [{ form, date: typeof value === 'string' ? value : value.date, leaf, after }];
+/** Walks the dates on which something is said to have happened, in the order of the note. */
+class Walk {
+  readonly found: Dated[] = [];
+
+  /** Adds a date; answers whichever lies later, it or what came before it. */
+  add(
+    form: Dated['form'],
+    leaf: Leaf<IsoDate> | Leaf<Moment> | undefined,
+    after: Dated | undefined,
+  ): Dated | undefined {
+    const value = leaf?.value;
+    if (leaf === undefined || value === undefined) return after;
+    const one = { form, date: typeof value === 'string' ? value : value.date, leaf, after };
+    this.found.push(one);
+    return after === undefined || one.date >= after.date ? one : after;
+  }
+
+  addSpecimen({ sent, results }: Specimen, visit: Dated | undefined): void {
+    const left = this.add('sent', sent, visit);
+    for (const { received, told } of results ?? []) {
+      const came = this.add('received', received, left);
+      for (const { on } of told ?? []) this.add('told', on, came);
+    }
+  }
 }
 
-/** Of two dates the later one: what comes next must not lie before it. */
-const later = (one: Dated | undefined, other: Dated | undefined): Dated | undefined =>
-  one === undefined || (other !== undefined && other.date > one.date) ? other : one;
-
-function resultDates({ received, told = [] }: Result, before: Dated | undefined): readonly Dated[] {
-  const came = dated('received', received, before);
-  const last = later(before, came[0]);
-  return [...came, ...told.flatMap(({ on }) => dated('told', on, last))];
-}
-
-function specimenDates({ sent, results = [] }: Specimen, visit: Dated | undefined): readonly Dated[] {
-  const left = dated('sent', sent, visit);
-  const last = later(visit, left[0]);
-  return [...left, ...results.flatMap((result) => resultDates(result, last))];
-}
-
-/** The dates on which something is said to have happened, the visit first. */
+/** The dates of a note, the visit first. */
 function datesOf(note: Note): readonly Dated[] {
-  const first = dated('visit', note.visit, undefined);
-  const [visit] = first;
-  return [
-    ...first,
-    ...(note.procedures ?? []).flatMap(({ specimen = [] }) =>
-      specimen.flatMap((one) => specimenDates(one, visit)),
-    ),
-    ...(note.events ?? []).flatMap(({ on }) => dated('event', on, visit)),
-    ...dated('signed', note.signed?.at, visit),
-    ...(note.addenda ?? []).flatMap(({ at }) => dated('addendum', at, visit)),
-  ];
+  const walk = new Walk();
+  const visit = walk.add('visit', note.visit, undefined);
+  for (const { specimen } of note.procedures ?? [])
+    for (const one of specimen ?? []) walk.addSpecimen(one, visit);
+  for (const { on } of note.events ?? []) walk.add('event', on, visit);
+  walk.add('signed', note.signed?.at, visit);
+  for (const { at } of note.addenda ?? []) walk.add('addendum', at, visit);
+  return walk.found;
 }
 
 const argsOf = ({ date }: Dated, other: IsoDate): Args => ({ date, other });

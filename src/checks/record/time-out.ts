@@ -3,23 +3,24 @@ import type { Injection, Note } from '../../note/generated/types.ts';
 import type { Occasion } from '../../note/values.ts';
 import type { Check } from '../check.ts';
 
-type Clocked = Leaf<Occasion> & { readonly minutes: number };
+type Clock = Leaf<Occasion>;
 
-function clocked(leaf: Leaf<Occasion> | undefined): Clocked | undefined {
-  const minutes = leaf?.value?.minutes;
-  return leaf === undefined || minutes === undefined ? undefined : { ...leaf, minutes };
-}
+const minutesOf = (clock: Clock | undefined): number | undefined => clock?.value?.minutes;
 
 /** A cream goes on long before the patient enters the room. */
 const isCream = ({ keys }: Injection): boolean => keys.has('amount') || keys.has('on');
 
-function firstInjection(note: Note): Clocked | undefined {
-  let first: Clocked | undefined;
-  const injections = [note, ...(note.procedures ?? [])].flatMap(({ anesthetic = [] }) => anesthetic);
-  for (const injection of injections) {
-    const time = isCream(injection) ? undefined : clocked(injection.time);
-    if (time !== undefined && (first === undefined || time.minutes < first.minutes)) first = time;
-  }
+/** The first injection before a time of the day. */
+function injectionBefore(note: Note, minutes: number): Clock | undefined {
+  let first: Clock | undefined;
+  let earliest = minutes;
+  for (const { anesthetic = [] } of [note, ...(note.procedures ?? [])])
+    for (const injection of anesthetic) {
+      const at = minutesOf(injection.time);
+      if (at === undefined || at >= earliest || isCream(injection)) continue;
+      first = injection.time;
+      earliest = at;
+    }
   return first;
 }
 
@@ -35,18 +36,13 @@ export const checks: readonly Check[] = [
       injection: 'the first injection',
     },
     find({ note }) {
-      const timeOut = clocked(note.timeOut);
-      if (timeOut === undefined) return [];
-      const first = firstInjection(note);
-      if (first === undefined || first.minutes >= timeOut.minutes) return [];
+      const minutes = minutesOf(note.timeOut);
+      if (note.timeOut === undefined || minutes === undefined) return [];
+      const first = injectionBefore(note, minutes);
+      if (first === undefined) return [];
       const { start, end } = first;
-      return [
-        {
-          at: timeOut,
-          args: { timeOut: timeOut.text, injection: first.text },
-          related: [{ start, end, form: 'injection', args: {} }],
-        },
-      ];
+      const args = { timeOut: note.timeOut.text, injection: first.text };
+      return [{ at: note.timeOut, args, related: [{ start, end, form: 'injection', args: {} }] }];
     },
   },
   {
