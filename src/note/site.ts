@@ -9,6 +9,7 @@ import {
   surfaceWords,
   tokensOf,
   type Side,
+  type SideMeaning,
   type SiteIndex,
   type Token,
 } from './site-words.ts';
@@ -91,8 +92,9 @@ function partsOf(tokens: readonly Token[], { vocabulary }: SiteIndex): Parts {
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     if (token.clause) far = false;
-    if (sideWords.has(token.word)) {
-      const side = sideAt(tokens, at);
+    const meaning = sideWords.get(token.word);
+    if (meaning !== undefined) {
+      const side = sideAt(tokens, at, meaning);
       if (side.beside && endsAtMidline(tokens, at)) {
         sides.push({ ...side, beside: false });
         at = nextWord(tokens, at);
@@ -113,11 +115,11 @@ const startsLandmarks = (tokens: readonly Token[], at: number): boolean => {
   return landmarkWords.has(tokens[at]!.word) || next === 'to' || next === 'cm' || next === 'mm';
 };
 
-function sideAt(tokens: readonly Token[], at: number): SideWord {
-  const { word, from, to } = tokens[at]!;
+function sideAt(tokens: readonly Token[], at: number, { side, abbreviated }: SideMeaning): SideWord {
+  const { from, to } = tokens[at]!;
   const next = tokens[at + 1]?.word;
   const beside = next === 'of' || (next === 'side' && tokens[at + 2]?.word === 'of');
-  return { ...sideWords.get(word)!, from, to, beside };
+  return { side, from, to, abbreviated, beside };
 }
 
 /** The place of the next word that is no filler. */
@@ -167,7 +169,9 @@ function together(words: readonly Token[], from: number, to: number, { vocabular
 
 function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideWord[]): SiteReading {
   const { base } = phrase;
-  const qualifiers = words.filter((token) => !phrase.words.includes(token)).map(({ word }) => word);
+  const qualifiers = words
+    .filter((token) => token.word !== 'side' && !phrase.words.includes(token))
+    .map(({ word }) => word);
   const landmarks = all.some((token) => !words.includes(token) && !phrase.words.includes(token));
   const surface = qualifiers.filter((word) => surfaceWords.has(word)).join(' ');
   const sides = spoken.some(({ beside }) => !beside) ? spoken.filter(({ beside }) => !beside) : spoken;
@@ -181,7 +185,7 @@ function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideW
     surface: surface === '' ? undefined : surface,
     qualifiers,
     landmarks,
-    vague: base.vague && qualifiers.length === 0 && !landmarks,
+    vague: base.vague && surface === '' && !landmarks,
   };
 }
 

@@ -154,7 +154,7 @@ const face = rows({ region: 'face', group: 'face' }, [
   ['nasolabial fold', 'melolabial fold, nasolabial crease, nasolabial, melolabial, smile line'],
   [
     'jawline',
-    'jaw, jaw line, mandible, mandibular, mandibular border, mandibular angle, angle of jaw',
+    'jaw, jaw line, jowl, mandible, mandibular, mandibular border, mandibular angle, angle of jaw',
     {
       danger: marginalMandibular,
       keloidProne: true,
@@ -269,9 +269,17 @@ const chest = rows({ region: 'chest', group: 'chest or abdomen', keloidProne: tr
   ['chest', 'thorax, anterior chest, chest wall, anterior chest wall', vague],
   ['upper chest', ''],
   ['lower chest', ''],
-  ['lateral chest', 'side of chest, lateral chest wall', { friction: 'strap' }],
+  [
+    'lateral chest',
+    'side of chest, lateral chest wall, axillary line, mid axillary line, midaxillary line, anterior axillary line',
+    { friction: 'strap' },
+  ],
   ['pectoral chest', 'pectoral, pectoralis'],
-  ['sternum', 'sternal, presternal, presternal chest, sternal chest, mid chest, breastbone', optional],
+  [
+    'sternum',
+    'sternal, presternal, presternal chest, sternal chest, mid chest, midchest, intermammary, breastbone',
+    optional,
+  ],
   ['clavicle', 'clavicular, collarbone, collar bone', { friction: 'strap' }],
   ['infraclavicular chest', 'infraclavicular, below the clavicle, subclavicular'],
   ['decolletage', 'decollete, v of neck, v of chest, neckline', optional],
@@ -342,7 +350,7 @@ const buttock = rows({ region: 'buttock', group: 'back', friction: 'seat' }, [
 const back = rows({ region: 'back', group: 'back' }, [
   ['back', 'dorsal trunk, posterior trunk', vague],
   ['upper back', 'upper thoracic back', { keloidProne: true, friction: 'strap' }],
-  ['mid back', 'thoracic back, thoracic', { friction: 'strap' }],
+  ['mid back', 'midback, thoracic back, thoracic', { friction: 'strap' }],
   ['lower back', 'low back, lumbar, lumbar back, lumbosacral', { friction: 'waistband' }],
   ['lateral back', 'side of back'],
   ['scapula', 'shoulder blade, scapular, scapular back', { keloidProne: true, friction: 'strap' }],
@@ -374,8 +382,8 @@ const arm = rows({ region: 'arm', group: 'arm' }, [
   ['upper arm', 'brachium, brachial'],
   ['medial upper arm', 'medial arm'],
   ['lateral upper arm', 'lateral arm'],
-  ['anterior upper arm', 'anterior arm, biceps'],
-  ['posterior upper arm', 'posterior arm, triceps, back of arm, back of upper arm'],
+  ['anterior upper arm', 'anterior arm, biceps, bicep'],
+  ['posterior upper arm', 'posterior arm, triceps, tricep, back of arm, back of upper arm'],
   ['elbow', 'olecranon, extensor elbow, posterior elbow', { group: 'joint extensor' }],
   [
     'antecubital fossa',
@@ -445,6 +453,7 @@ const hand = rows({ region: 'hand', group: 'hand' }, [
   ],
   ['finger', 'digit of hand', { ...vague, endArtery: true, acral: true }],
   ['digit', 'acral digit', { ...vague, endArtery: true, acral: true }],
+  ['web space', 'webspace, interdigital, interdigital web', { ...vague, dressable: 'fold' }],
   ...fingerNames.map(([name, synonyms], at): Entry => [
     name,
     joined(synonyms, numberWords(at, 'finger', 'hand')),

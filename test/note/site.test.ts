@@ -136,7 +136,16 @@ describe('readSite', () => {
   });
 
   it('knows what is too vague, unless more is said', () => {
-    for (const text of ['back', 'left arm', 'face', 'leg, right', 'finger'])
+    for (const text of [
+      'back',
+      'left arm',
+      'face',
+      'leg, right',
+      'finger',
+      'left side of face',
+      'back lesion',
+      '5th digit',
+    ])
       assert.equal(read(text)?.vague, true, text);
     for (const text of ['left lateral back', 'left arm, 3 cm above elbow', 'upper back', 'glabella'])
       assert.equal(read(text)?.vague, false, text);

@@ -28,7 +28,7 @@ function* located({ note, siteOf }: Subject): Iterable<Located> {
 const placeOf = ({ node }: Leaf<string>, { from, to }: SideWord): Range => within(node, from, to);
 
 /** Regions where the middle is an answer too. */
-const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'back', 'scalp', 'buttock']);
+const middled: ReadonlySet<SiteRegion> = new Set(['chest', 'abdomen', 'back']);
 
 function missing(
   { site, reading: { base, side, contradiction } }: Located,
@@ -105,8 +105,8 @@ export const checks: readonly Check[] = [
     why: 'Without the side the next visit, the laboratory and the surgeon cannot tell which of two places was meant. Wrong-site surgery begins with such a note.',
     sources: [{ source: 'site-best-practices', mark: 'Q' }, records],
     messages: {
-      main: 'The side is missing: there is a left and a right {site}. Write which one it is.',
-      middle: 'The side is missing: the {site} has a left and a right half. Write left, right or midline.',
+      main: 'The side is missing. Write whether it is the left or the right {site}.',
+      middle: 'The side is missing. Write whether it is the left or the right {site}, or its midline.',
     },
     *find(subject) {
       for (const one of located(subject)) yield* missing(one, subject);
