@@ -5,6 +5,8 @@ const mostCharacters = 512 * 1024;
 const mostRows = 20_000;
 /** Values between brackets, where a row may hold any number of them. */
 const mostValues = 20_000;
+/** Quotes and other signs of YAML: more than two on each of all rows. The parser needs long for each. */
+const mostMarks = 60_000;
 /** A note needs fewer than ten levels; the parser calls itself once for each. */
 const mostLevels = 60;
 const mostColumns = 200;
@@ -12,7 +14,7 @@ const mostColumns = 200;
 const [tab, newline, carriageReturn, blank, dash, question] = [9, 10, 13, 32, 45, 63] as const;
 const replacement = 0xfffd;
 
-const Sign = { None: 0, Newline: 1, Open: 2, Close: 3, Colon: 4, Comma: 5, Strange: 6 } as const;
+const Sign = { None: 0, Newline: 1, Open: 2, Close: 3, Colon: 4, Comma: 5, Strange: 6, Mark: 7 } as const;
 
 /** What the first 128 characters are here; a table, since every character of every note is looked up. */
 const signs = Uint8Array.from({ length: 128 }, (_, code) =>
@@ -24,6 +26,7 @@ for (const [characters, sign] of [
   [']}', Sign.Close],
   [':', Sign.Colon],
   [',', Sign.Comma],
+  ['"\'&*!', Sign.Mark],
 ] as const)
   for (const character of characters) signs[character.charCodeAt(0)] = sign;
 
@@ -57,6 +60,7 @@ class Scan {
   private colons = 0;
   private values = 0;
   private strange = 0;
+  private marks = 0;
 
   constructor(private readonly text: string) {}
 
@@ -81,6 +85,7 @@ class Scan {
   private verdict(): Problem | undefined {
     if (this.rows > mostRows) return tooLarge('rows', this.rows);
     if (this.values > mostValues) return tooLarge('values', this.values);
+    if (this.marks > mostMarks) return tooLarge('marks', this.marks);
     return this.strange * 10 > this.text.length ? { code: 'yaml/not-text', start: 0, end: 0 } : undefined;
   }
 
@@ -91,6 +96,7 @@ class Scan {
     else if (sign === Sign.Colon && isBlank(this.text.charCodeAt(next))) return ++this.colons > mostLevels;
     else if (sign === Sign.Comma) this.comma();
     else if (sign === Sign.Strange) this.strange += 1;
+    else if (sign === Sign.Mark) this.marks += 1;
     return false;
   }
 
@@ -107,13 +113,9 @@ class Scan {
       const marker = (code === dash || code === question) && isBlank(this.text.charCodeAt(at + 1));
       if (code !== blank && code !== tab && !marker) break;
       at += 1;
-      if (at - from > mostColumns) {
-        // A row of blanks alone nests nothing.
-        if (this.text.slice(from, at).trim() === '') return at;
-        return -at;
-      }
     }
-    return at;
+    // A row of blanks alone nests nothing.
+    return at - from > mostColumns && this.text.slice(from, at + 1).trim() !== '' ? -at : at;
   }
 
   private tooDeep(at: number): Problem {

@@ -46,7 +46,10 @@ interface Mended {
 }
 
 function parsed(text: string, composed: Composed, { tree, problems, damage }: Mended): Parsed {
-  const all = [...problems, ...tree.problems];
+  // In a damaged part a row may only seem to run on.
+  const seen =
+    damage.length === 0 ? tree.problems : tree.problems.filter(({ code }) => code !== 'yaml/runs-on');
+  const all = [...problems, ...seen];
   for (const place of composed.directives) all.push({ code: 'yaml/directive', ...place });
   if (composed.second !== undefined) {
     const end = Math.min(composed.second + 3, text.length);

@@ -60,15 +60,29 @@ class TreeBuilder {
     const [start, end] = rangeOf(node.range);
     const flow = node.flow === true;
     const entries: Entry[] = [];
+    // Where the value of the last entry goes on behind a comma, up to here.
+    let goesOn = -1;
+    const mend = (): void => {
+      const last = entries.at(-1);
+      if (goesOn >= 0 && last !== undefined)
+        entries[entries.length - 1] = { ...last, value: this.whole(last.value as TextNode, goesOn) };
+      goesOn = -1;
+    };
     for (const pair of node.items) {
-      const entry = this.entry(pair, flow, entries.at(-1));
+      if (flow && this.isRest(pair, entries.at(-1)?.value)) {
+        [, goesOn] = rangeOf((pair.key as Scalar).range);
+        continue;
+      }
+      mend();
+      const entry = this.entry(pair);
       if (entry !== undefined) entries.push(entry);
     }
+    mend();
     return { kind: 'map', start, end, flow, entries };
   }
 
-  /** The entry of one pair; undefined where it belongs to the entry before, or is none. */
-  private entry(pair: Pair, flow: boolean, before: Entry | undefined): Entry | undefined {
+  /** The entry of one pair; undefined where it is none that a note has. */
+  private entry(pair: Pair): Entry | undefined {
     if (!isScalar(pair.key)) {
       this.strangeKey(pair.key);
       return undefined;
@@ -80,10 +94,6 @@ class TreeBuilder {
     }
     if (key.start === key.end && this.source[key.start - 1] === '?') {
       this.odd.push({ code: 'QUESTION', start: key.start - 1, end: key.start });
-      return undefined;
-    }
-    if (flow && pair.value === null && before !== undefined && this.joins(before.value, key)) {
-      (before as { value: Node }).value = this.joined(before.value as TextNode, key);
       return undefined;
     }
     const value = pair.value === null || pair.value === undefined ? null : this.node(pair.value);
@@ -100,19 +110,31 @@ class TreeBuilder {
     const [start, end] = rangeOf(node.range);
     const flow = node.flow === true;
     const items: Node[] = [];
+    let last: Node | undefined;
+    let goesOn = -1;
+    const mend = (): void => {
+      if (goesOn >= 0) items.push(this.whole(items.pop() as TextNode, goesOn));
+      goesOn = -1;
+    };
     for (const one of node.items) {
       const item = this.node(one);
-      const before = items.at(-1);
-      if (flow && before?.kind === 'text' && item.kind === 'text' && this.splitsNumber(before, item))
-        items[items.length - 1] = this.joined(before, item);
-      else items.push(item);
+      if (flow && last?.kind === 'text' && item.kind === 'text' && this.splitsNumber(last, item)) {
+        goesOn = item.end;
+      } else {
+        mend();
+        items.push(item);
+      }
+      last = item;
     }
+    mend();
     return { kind: 'list', start, end, flow, items };
   }
 
   /** Whether a key without a colon is the rest of the text before it, cut off by a comma. */
-  private joins(before: Node | null, key: TextNode): boolean {
-    return before?.kind === 'text' && this.isPlain(before) && !this.keys.begins(key.text);
+  private isRest(pair: Pair, before: Node | null | undefined): boolean {
+    if (pair.value !== null || before?.kind !== 'text' || !isScalar(pair.key)) return false;
+    const { value } = pair.key;
+    return typeof value === 'string' && value !== '' && this.isPlain(before) && !this.keys.begins(value);
   }
 
   /** `[1.5 mL with epinephrine 1:100,000]`: no blank behind the comma, digits on both sides. */
@@ -127,17 +149,15 @@ class TreeBuilder {
     return sign !== '"' && sign !== "'";
   }
 
-  private joined(before: TextNode, rest: TextNode): TextNode {
-    const [start, end] = [before.start, rest.end];
+  /** A text that commas have cut, from its first part up to its last. */
+  private whole(first: TextNode, end: number): TextNode {
+    const { start } = first;
     const text = this.source.slice(start, end);
-    const last = this.problems.at(-1);
-    // A text with several commas is still one fault.
-    if (last?.code === 'yaml/comma-splits' && last.start === start) this.problems.pop();
     this.problems.push({
       code: 'yaml/comma-splits',
       start,
       end,
-      args: { text, read: before.garbled === true ? (last?.args?.['read'] ?? '') : before.text },
+      args: { text, read: first.text },
       data: { text: quoted(text) },
     });
     return { kind: 'text', start, end, text, inner: start, garbled: true };

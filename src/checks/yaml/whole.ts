@@ -14,6 +14,8 @@ const rows: readonly Row[] = [
       rows: 'This file has {count} rows and was not read; a note may have 20,000. Check whether it is a note at all.',
       values:
         'This file has {count} values between brackets and was not read; a note may have 20,000. Check whether it is a note at all.',
+      marks:
+        'This file has {count} quotes and other signs of YAML and was not read; a note may have 60,000. Check whether it is a note at all.',
     },
   },
   {

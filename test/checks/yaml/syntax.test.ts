@@ -1,0 +1,162 @@
+import assert from 'node:assert/strict';
+import { catalogue } from '../../../src/checks/index.ts';
+import { fixed, flags, judge, silent } from '../tester.ts';
+
+const before =
+  'visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: left upper back\n    method: punch\n';
+const codes = (text: string): string[] => judge(text).findings.map(({ code }) => code);
+
+describe('files that are no notes', () => {
+  const nested = (count: number): string => `visit: ${'['.repeat(count)}${']'.repeat(count)}`;
+  const cases: readonly (readonly [string, string, string])[] = [
+    ['an empty file', '', 'yaml/empty'],
+    ['comments only', '# one\n\n# two\n', 'yaml/empty'],
+    ['a document mark only', '---\n', 'yaml/empty'],
+    ['blanks only', ' \n\n', 'yaml/empty'],
+    ['a list', '- visit: 2026-03-02\n- patient: {id: C-1}\n', 'shape/not-a-note'],
+    ['a broken list', '- a\nb: 1\n', 'shape/not-a-note'],
+    ['a bare text', 'Dear colleague,\nthe patient was seen.\n', 'shape/not-a-note'],
+    ['a picture', '\u0089PNG\r\n\u001a\n\0\0\0\rIHDR', 'yaml/not-text'],
+    ['signs that no text has', '\u0001\u0002\u0003visit', 'yaml/not-text'],
+    ['5,000 nested brackets', nested(5000), 'yaml/too-deep'],
+    ['5,000 brackets that are never closed', '{'.repeat(5000), 'yaml/too-deep'],
+    ['a chain of dashes', '- '.repeat(5000), 'yaml/too-deep'],
+    ['a chain of question marks', '? '.repeat(5000), 'yaml/too-deep'],
+    ['a chain of keys', 'a: '.repeat(5000), 'yaml/too-deep'],
+    [
+      'rows that stand further and further in',
+      Array.from({ length: 500 }, (_, at) => `${' '.repeat(at)}a:`).join('\n'),
+      'yaml/too-deep',
+    ],
+    ['600 KiB', `visit: ${'x'.repeat(600 * 1024)}`, 'yaml/too-large'],
+    ['30,000 rows', 'a: 1\n'.repeat(30_000), 'yaml/too-large'],
+    ['100,000 values in a row', `a: [${'b,'.repeat(100_000)}]`, 'yaml/too-large'],
+    ['an alias bomb', bomb(), 'yaml/anchor-or-alias'],
+    ['a list that contains itself', 'visit: &a [*a]', 'yaml/anchor-or-alias'],
+    ['a map that contains itself', 'visit: &a {b: *a}', 'yaml/anchor-or-alias'],
+    ['500 KB of quotes', '"'.repeat(500_000), 'yaml/too-large'],
+    ['20,000 quotes', '"\n'.repeat(19_000), 'yaml/syntax'],
+    ['500 KB of closing brackets', ']'.repeat(500_000), 'yaml/syntax'],
+    ['500 KB of pairs of brackets', '[]'.repeat(250_000), 'yaml/syntax'],
+    ['500 KB of aliases', '*a '.repeat(166_000), 'yaml/too-large'],
+    ['500 KB on one line', 'x'.repeat(500_000), 'shape/not-a-note'],
+  ];
+
+  function bomb(): string {
+    const rows = ['a0: &a0 x'];
+    for (let at = 1; at < 30; at++) rows.push(`a${at}: &a${at} [${`*a${at - 1}, `.repeat(9)}*a${at - 1}]`);
+    return rows.join('\n');
+  }
+
+  for (const [title, text, code] of cases)
+    it(`${title}: one clear finding and nothing else`, () => {
+      const { findings, dose } = judge(text);
+      assert.deepEqual(
+        findings.map((finding) => finding.code),
+        [code],
+      );
+      assert.equal(dose, null);
+    });
+
+  it('a newer format gets one warning and nothing else, whatever else is in it', () => {
+    const findings = flags(
+      'shape/newer-format',
+      'wheal: ⟦2⟧\nfoo: [1, 2]\nvisit: yesterday\nvisit: today\n',
+      {
+        severity: 'warning',
+      },
+    );
+    assert.equal(findings.length, 1);
+    assert.deepEqual(codes('wheal: 2\nfoo: [1, 2]\nvisit: yesterday\nvisit: today\n'), [
+      'shape/newer-format',
+    ]);
+    silent('shape/newer-format', `wheal: 1\n${before}`);
+  });
+
+  it('a note that is large and whole is read', () => {
+    const rows = Array.from(
+      { length: 300 },
+      (_, at) => `  - site: left upper back\n    method: punch\n    lesion: "${at}"\n`,
+    );
+    assert.ok(
+      !codes(`visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n${rows.join('')}`).some((code) =>
+        code.startsWith('yaml/'),
+      ),
+    );
+  });
+});
+
+describe('what YAML can do and notes do not', () => {
+  const only = (marked: string, code: string): void => {
+    flags(code, marked);
+    assert.deepEqual(
+      codes(marked.replace(/[⟦⟧]/g, '')).filter((one) => one.startsWith('yaml/')),
+      [code],
+    );
+  };
+
+  it('directives', () => {
+    only(`⟦%YAML 1.1⟧\n---\n${before}`, 'yaml/directive');
+  });
+  it('the words yes and no stay words under YAML 1.1', () => {
+    const text = `%YAML 1.1\n---\n${before}    photo: yes\n    lesion: 012\n`;
+    assert.ok(!codes(text).includes('quantity/unreadable'));
+  });
+  it('merge keys', () => {
+    only(`${before}    closure: {⟦<<⟧: {how: none}}\n`, 'yaml/merge-key');
+  });
+  it('several documents', () => {
+    only(`${before}⟦---⟧\nvisit: 2026-03-03\n`, 'yaml/several-documents');
+  });
+  it('keys that are lists', () => {
+    only(`${before}⟦[a]⟧: b\n`, 'yaml/syntax');
+  });
+  it('tabs as indentation, with a fix', () => {
+    const text = 'visit: 2026-03-02\npatient:\n⟦\t⟧id: C-1\n';
+    only(text, 'yaml/tab');
+    assert.equal(
+      fixed('yaml/tab', text.replace(/[⟦⟧]/g, ''), 'blanks'),
+      'visit: 2026-03-02\npatient:\n  id: C-1\n',
+    );
+  });
+  it('a row that stands too far in', () => {
+    only(`${before}      ⟦depth⟧: mid dermis\n`, 'yaml/indentation');
+    assert.equal(
+      fixed('yaml/indentation', `${before}      depth: mid dermis\n`, 'Line'),
+      `${before}    depth: mid dermis\n`,
+    );
+  });
+  it('a row that stands too far out', () => {
+    only(`${before}   ⟦depth⟧: mid dermis\n`, 'yaml/indentation');
+  });
+  it('a missing comma, with a fix', () => {
+    const text = `${before}    anesthetic: {agent: lidocaine, concentration: 1%, volume: 1 mL time: 10:13}\n`;
+    assert.equal(fixed('yaml/syntax', text, 'comma'), text.replace('1 mL time', '1 mL, time'));
+  });
+  it('a backslash between double quotes', () => {
+    only(`${before}    lesion: "a⟦\\⟧q"\n`, 'yaml/syntax');
+  });
+
+  for (const [title, marked] of [
+    ['in the note', `visit: 2026-03-02\n⟦visit⟧: 2026-03-03\n`],
+    ['in both spellings', `${before}    hemostasis: pressure\n    ⟦haemostasis⟧: pressure\n`],
+    ['between brackets', `${before}    closure: {how: none, ⟦how⟧: suture}\n`],
+    ['of keys that are not known', `${before}foo: 1\n⟦foo⟧: 2\n`],
+    ['in a map of free keys', `${before}signed: {digests: {a: 1, ⟦a⟧: 2}}\n`],
+    ['called __proto__', `${before}__proto__: 1\n⟦__proto__⟧: 2\n`],
+  ] as const)
+    it(`duplicate keys ${title}`, () => {
+      const [finding] = flags('yaml/duplicate-key', marked);
+      const related = finding?.related[0];
+      assert.ok(related !== undefined && related.end < finding!.start);
+    });
+
+  it('equal keys in different maps are none', () => {
+    silent('yaml/duplicate-key', `${before}  - site: right upper back\n    method: punch\n`);
+  });
+
+  it("never shows the parser's own words", () => {
+    const words = catalogue.flatMap(({ messages }) => Object.values(messages)).join('\n');
+    assert.doesNotMatch(words, /implicit|scalar|sequence|mapping|collection|flow map/i);
+  });
+});
