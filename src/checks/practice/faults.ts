@@ -18,7 +18,7 @@ const rows: readonly Row[] = [
     'warning',
     'A severity that is none',
     'The check keeps its own severity, though the practice wanted another.',
-    '"{word}" is not a severity, so this setting does nothing. Write one of: {choices}.',
+    '“{word}” is not a severity, so this setting does nothing. Write one of: {choices}.',
   ],
   [
     'unknown-check',
@@ -73,23 +73,23 @@ const rows: readonly Row[] = [
     'warning',
     'A word that Wheal knows already',
     'A known word keeps its meaning, so that no practice file can make a checked word an unchecked one.',
-    '"{word}" is known already, as {known}, and keeps that meaning. Take it out, or choose another word.',
+    '“{word}” is known already, as {known}, and keeps that meaning. Take it out, or choose another word.',
   ],
   [
     'word-unjudged',
     'information',
     'A word of the practice of which only the name is known',
-    'A note may use it without being asked, but what follows from it can not be checked, and silence about it says nothing.',
+    'A note may use it without being asked, but what follows from it cannot be checked, and silence about it says nothing.',
     {
       sites:
-        'Only the name of "{word}" is known. Write `like` with a known site, so that side, dressing and suture window are checked.',
-      dressings: 'Only the name of "{word}" is known: no check compares it with allergies.',
-      media: 'Only the name of "{word}" is known: no check says which tests it suits.',
-      materials: 'Only the name of "{word}" is known: it counts as a suture that must come out.',
+        'Only the name of “{word}” is known. Write `like` with a known site, so that side, dressing and suture window are checked.',
+      dressings: 'Only the name of “{word}” is known: no check compares it with allergies.',
+      media: 'Only the name of “{word}” is known: no check says which tests it suits.',
+      materials: 'Only the name of “{word}” is known: it counts as a suture that must come out.',
       preparations:
-        'Only the name of "{word}" is known: no check compares it with allergies, sparks or the eye.',
+        'Only the name of “{word}” is known: no check compares it with allergies, sparks or the eye.',
       hemostasis:
-        'Only the name of "{word}" is known: no check compares it with devices, allergies or the site.',
+        'Only the name of “{word}” is known: no check compares it with devices, allergies or the site.',
     },
   ],
   [
@@ -98,8 +98,8 @@ const rows: readonly Row[] = [
     'An anesthetic that is not known',
     'A product or limit for an agent that is not known is not in force, though the practice relies on it.',
     {
-      main: '"{word}" is not a known anesthetic, so this entry is not used. Write its generic name.',
-      nearest: '"{word}" is not a known anesthetic, so this entry is not used. Is {nearest} meant?',
+      main: '“{word}” is not a known anesthetic, so this entry is not used. Write its generic name.',
+      nearest: '“{word}” is not a known anesthetic, so this entry is not used. Is {nearest} meant?',
     },
   ],
   [
@@ -114,14 +114,14 @@ const rows: readonly Row[] = [
     'error',
     'An authority that sets no ceiling',
     'The default ceiling is used, which may be looser than the one that the practice wants.',
-    '"{word}" can not set the ceiling, so US prescribing information does. Write one of: {choices}.',
+    '“{word}” cannot set the ceiling, so US prescribing information does. Write one of: {choices}.',
   ],
   [
     'repeated-product',
     'error',
     'A product name that stands for two products',
     'A note that names the product would be judged by the first, and the second may be stronger.',
-    '"{product}" is in stock twice. Give each product a name of its own; until then the first counts.',
+    '“{product}” is in stock twice. Give each product a name of its own; until then the first counts.',
   ],
   [
     'unknown-site',
@@ -129,8 +129,8 @@ const rows: readonly Row[] = [
     'A body site that is not known',
     'What the practice says of this site does not reach any note.',
     {
-      main: '"{word}" is not a known site or region, so this is not used. Write the name of a known one.',
-      nearest: '"{word}" is not a known site or region, so this is not used. Is {nearest} meant?',
+      main: '“{word}” is not a known site or region, so this is not used. Write the name of a known one.',
+      nearest: '“{word}” is not a known site or region, so this is not used. Is {nearest} meant?',
     },
   ],
   [
@@ -146,8 +146,8 @@ const rows: readonly Row[] = [
     'A closed day that is neither a weekday nor a date',
     'The day counts as open, and patients may be asked to come then.',
     {
-      main: '"{word}" is neither a weekday nor a date. Write a weekday such as Saturday, or a date such as 2026-12-25.',
-      nearest: '"{word}" is neither a weekday nor a date. Is {nearest} meant?',
+      main: '“{word}” is neither a weekday nor a date. Write a weekday such as Saturday, or a date such as 2026-12-25.',
+      nearest: '“{word}” is neither a weekday nor a date. Is {nearest} meant?',
     },
   ],
   [
@@ -155,7 +155,7 @@ const rows: readonly Row[] = [
     'warning',
     'A word that is none of the choices',
     'The default is used instead.',
-    '"{word}" is none of the choices here, so it is not used. Write one of: {choices}.',
+    '“{word}” is none of the choices here, so it is not used. Write one of: {choices}.',
   ],
 ];
 
