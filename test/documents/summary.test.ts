@@ -3,17 +3,18 @@ import fc from 'fast-check';
 import { check } from '../../src/checks/index.ts';
 import { summaryForms, summaryOf, type NoSummary, type SummaryModel } from '../../src/documents/index.ts';
 import { paragraph } from '../../src/documents/summary/model.ts';
-import { readNote } from '../../src/note/read.ts';
-import { referenceTables } from '../../src/practice/tables.ts';
+import { readNote, readPractice } from '../../src/note/read.ts';
+import { referenceTables, tablesOf } from '../../src/practice/tables.ts';
 
-function summed(text: string): SummaryModel | NoSummary {
+function summed(text: string, practice?: string): SummaryModel | NoSummary {
   const source = readNote(text);
-  const judgement = check(source, { tables: referenceTables, today: '2026-03-20' });
-  return summaryOf(source, judgement, { tables: referenceTables, practice: undefined });
+  const tables = practice === undefined ? referenceTables : tablesOf(readPractice(practice).value);
+  const judgement = check(source, { tables, today: '2026-03-20' });
+  return summaryOf(source, judgement, { tables, practice: practice && 'practice.wheal.yaml' });
 }
 
-function modelOf(text: string): SummaryModel {
-  const model = summed(text);
+function modelOf(text: string, practice?: string): SummaryModel {
+  const model = summed(text, practice);
   assert.ok(model.readable);
   return model;
 }
@@ -194,6 +195,104 @@ describe('chart summary', () => {
       ),
     );
     assert.match(untold.next.join('\n'), /nevus; patient not told yet/);
+  });
+
+  const sutured = whole.replace('closure: none', 'closure: {material: nylon, size: 4-0, count: 2}');
+
+  it('says when stitches are to come out, and when they came out', () => {
+    // Leaflet on punch biopsies: 10 to 14 days on the back.
+    assert.match(
+      modelOf(sutured).next.join('\n'),
+      /left upper back: sutures to come out: usual from 2026-03-12 to 2026-03-16 \(.+\)\./,
+    );
+    const planned = sutured.replace('    specimen:', '    sutures-due: 2026-03-13\n    specimen:');
+    assert.match(modelOf(planned).next.join('\n'), /planned for 2026-03-13; usual from 2026-03-12/);
+    const out = sutured.replace(
+      '    specimen:',
+      '    sutures-out: {on: 2026-03-13, by: N.B., count: 2}\n    specimen:',
+    );
+    assert.match(modelOf(out).next.join('\n'), /sutures out 2026-03-13, by N\.B\., stitches: 2\./);
+    assert.doesNotMatch(modelOf(out).next.join('\n'), /to come out/);
+    assert.doesNotMatch(modelOf(whole).next.join('\n'), /sutures/);
+  });
+
+  it('tells both layers of a closure', () => {
+    const layers = whole.replace(
+      'closure: none',
+      'closure: [{layer: deep, material: polyglactin, size: 4-0}, {layer: skin, material: nylon, size: 5-0, count: 3}]',
+    );
+    assert.match(
+      paragraph(modelOf(layers).procedures[0]?.facts ?? []),
+      /Closure: deep layer: 4-0 polyglactin; skin layer: 5-0 nylon, stitches: 3\./,
+    );
+  });
+
+  it('names the practice file and each limit that it loosens, with who stands for it', () => {
+    const { practice } = modelOf(
+      whole,
+      `wheal: 1
+limits:
+  - agent: lidocaine
+    epinephrine: yes
+    max-mg-per-kg: 8
+    max-mg: 550
+    source: protocol of the practice
+    approved: {by: A.B., on: 2026-01-05, reason: trial under supervision}
+`,
+    );
+    assert.equal(practice[0], 'Practice file: practice.wheal.yaml.');
+    assert.match(
+      practice[1] ?? '',
+      /lidocaine with epinephrine.*8 mg\/kg.*550 mg.*A\.B\..*2026-01-05.*trial under supervision.*protocol of the practice/,
+    );
+  });
+
+  it('says what a product of the practice is', () => {
+    const product = whole.replace(/agent: lidocaine\n.*\n.*\n/, 'product: lido epi\n');
+    const stock =
+      'wheal: 1\nstock: [{product: lido epi, agent: lidocaine, concentration: 1%, epinephrine: "1:100,000"}]\n';
+    assert.match(
+      paragraph(modelOf(product, stock).procedures[0]?.facts ?? []),
+      /Anesthesia: lido epi \(lidocaine 1% with epinephrine 1:100,000\), 1\.5 mL \(15 mg/,
+    );
+  });
+
+  it('keeps the dose of a later day apart', () => {
+    const later = `${whole}events:
+  - on: 2026-03-05
+    kind: bleeding
+    action: sutured
+    anesthetic: {agent: lidocaine, concentration: 1%, volume: 1 mL}
+    outcome: stopped
+`;
+    const { dose, afterwards } = modelOf(later);
+    // 4.5 mg/kg plain, US prescribing information: 62 kg make 279 mg.
+    assert.ok(
+      dose.some((row) => /^On 2026-03-05: lidocaine: 10 mg .*279 mg/.test(row)),
+      dose.join('\n'),
+    );
+    assert.match(afterwards[0] ?? '', /anesthetic: lidocaine 1%, 1 mL \(10 mg, 3\.6% of its limit\)/);
+  });
+
+  it('says why a dose can not be judged, and what is over the limit all the same', () => {
+    const unweighed = modelOf(whole.replace(/^ *weight:.*\n/m, ''));
+    assert.match(unweighed.dose.join('\n'), /can't be judged: no weight/);
+    // 60 mL of 1% are 600 mg: past the cap of 500 mg with epinephrine at any weight.
+    const over = modelOf(whole.replace(/^ *weight:.*\n/m, '').replace('1.5 mL', '60 mL'));
+    assert.match(over.dose.join('\n'), /over the limit all the same: 120%/);
+  });
+
+  it('lists what was accepted with the reason, apart from what is open', () => {
+    const near = whole
+      .replace('1.5 mL', '36 mL')
+      .concat('accepted: [{check: dose/near-limit, reason: large area in one visit, by: K.O.}]\n');
+    const { accepted, open } = modelOf(near);
+    assert.deepEqual(
+      accepted.map(({ code, accepted: by }) => [code, by]),
+      [['dose/near-limit', { reason: 'large area in one visit', by: 'K.O.' }]],
+    );
+    assert.ok(!open.some(({ code }) => code === 'dose/near-limit'));
+    assert.match(summaryForms.text(modelOf(near)), /Accepted by K\.O\.: large area in one visit/);
   });
 
   it('says why nothing was sent, and expects no result', () => {
