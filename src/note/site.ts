@@ -24,6 +24,8 @@ export interface SideWord {
   readonly abbreviated: boolean;
   /** Whether it says where beside a place: "left of the glabella". */
   readonly beside: boolean;
+  /** Whether it says where beside the midline: "4 cm right of midline". */
+  readonly ofMidline: boolean;
 }
 
 /** What the words of a site say. */
@@ -66,6 +68,18 @@ interface Phrase {
 /** Longer texts describe more than a site. */
 const longestSite = 500;
 
+/** Regions through which the midline of the body runs; elsewhere "midline" may be that of a limb. */
+export const onBodyMidline: ReadonlySet<SiteRegion> = new Set([
+  'scalp',
+  'face',
+  'nose',
+  'mouth',
+  'neck',
+  'chest',
+  'abdomen',
+  'back',
+]);
+
 /** Regions whose middle is a place of its own, so that "mid" and "central" answer the question for the side. */
 const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'back', 'scalp']);
 
@@ -96,7 +110,7 @@ function partsOf(tokens: readonly Token[], { vocabulary }: SiteIndex): Parts {
     if (meaning !== undefined) {
       const side = sideAt(tokens, at, meaning);
       if (side.beside && endsAtMidline(tokens, at)) {
-        sides.push({ ...side, beside: false });
+        sides.push({ ...side, beside: false, ofMidline: true });
         at = nextWord(tokens, at);
       } else (far ? farSides : sides).push(side);
     } else if (!fillers.has(token.word)) {
@@ -119,7 +133,7 @@ function sideAt(tokens: readonly Token[], at: number, { side, abbreviated }: Sid
   const { from, to } = tokens[at]!;
   const next = tokens[at + 1]?.word;
   const beside = next === 'of' || (next === 'side' && tokens[at + 2]?.word === 'of');
-  return { side, from, to, abbreviated, beside };
+  return { side, from, to, abbreviated, beside, ofMidline: false };
 }
 
 /** The place of the next word that is no filler. */
@@ -174,7 +188,7 @@ function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideW
     .map(({ word }) => word);
   const landmarks = all.some((token) => !words.includes(token) && !phrase.words.includes(token));
   const surface = qualifiers.filter((word) => surfaceWords.has(word)).join(' ');
-  const sides = spoken.some(({ beside }) => !beside) ? spoken.filter(({ beside }) => !beside) : spoken;
+  const sides = ownSides(spoken, base);
   const contradiction = sides.find(({ side }) => side !== sides[0]?.side);
   return {
     base,
@@ -187,6 +201,12 @@ function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideW
     landmarks,
     vague: base.vague && surface === '' && !landmarks,
   };
+}
+
+/** The sides that are those of the site itself. */
+function ownSides(spoken: readonly SideWord[], base: SiteRow): readonly SideWord[] {
+  const own = onBodyMidline.has(base.region) ? spoken : spoken.filter(({ ofMidline }) => !ofMidline);
+  return own.some(({ beside }) => !beside) ? own.filter(({ beside }) => !beside) : own;
 }
 
 const middle = (base: SiteRow, qualifiers: readonly string[]): Side | undefined =>

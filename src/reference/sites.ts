@@ -52,7 +52,7 @@ export interface SiteRow extends WordRow {
   /** Palm, sole, digit or nail. */
   readonly acral: boolean;
   readonly mucosa: boolean;
-  /** Where keloids are commonest: chest, shoulder, upper back, earlobe (general pathology text, read), jawline (one surgical page). */
+  /** Where keloids are commonest: chest, shoulder, upper back, earlobe (source `keloid-sites`); the jawline is from memory. */
   readonly keloidProne: boolean;
   readonly danger?: Danger | undefined;
   /** Too large or too loose a word to find the place again. */

@@ -1,7 +1,7 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
 import { nearestSite } from '../../note/site-nearest.ts';
-import type { SideWord, SiteReading } from '../../note/site.ts';
+import { onBodyMidline, type SideWord, type SiteReading } from '../../note/site.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Sourced } from '../../reference/types.ts';
@@ -60,7 +60,8 @@ function besideMiddle({ site, reading: { base, side, sides } }: Located): readon
 const ofMidline = /\b(left|right)\s+of\s+(?:the\s+)?midline\b/i;
 
 function againstLandmarks({ procedure: { landmarks }, site, reading }: Located): readonly Report[] {
-  if (landmarks?.value === undefined || (reading.side !== 'left' && reading.side !== 'right')) return [];
+  if (landmarks?.value === undefined || !onBodyMidline.has(reading.base.region)) return [];
+  if (reading.side !== 'left' && reading.side !== 'right') return [];
   const match = ofMidline.exec(landmarks.value);
   const second = match?.[1]?.toLowerCase();
   if (match === null || second === undefined || second === reading.side) return [];

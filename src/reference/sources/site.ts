@@ -7,6 +7,8 @@ export const siteSources = {
     'Zhang et al., J Am Acad Dermatol 2016;74:1185-93, biopsy site identification (abstract)',
   'site-best-practices':
     'Avoiding medical errors in cutaneous site identification, Dermatol Surg 2016;42:477-84 (abstract)',
+  'keloid-sites':
+    'Berman, clinical answer of May 2020 on the sites of keloids by ancestry, and a patient guide to pathology reports, keloid scar',
   'laterality-letters':
     'California Hospital Patient Safety Organization, lessons learned, August 2013, laterality errors',
   'laterality-records':

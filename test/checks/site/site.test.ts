@@ -79,6 +79,11 @@ describe('site/side-contradicts', () => {
     );
     silent('site/side-contradicts', one('left upper back', '    landmarks: 4 cm left of midline\n'));
     silent('site/side-contradicts', one('left upper back', '    landmarks: 4 cm right of the tattoo\n'));
+    silent('site/side-contradicts', one('left anterior thigh', '    landmarks: 2 cm right of its midline\n'));
+    silent(
+      'site/side-contradicts',
+      one('left thigh', '    landmarks: 2 cm right of midline, 9 cm above the knee\n'),
+    );
   });
 
   it('flags a side of what lies in the midline, as a warning', () => {
@@ -95,6 +100,7 @@ describe('site/side-contradicts', () => {
       'left and right forearms',
       'left nasal tip',
       'left chin',
+      'left anterior thigh, 2 cm right of midline',
     ])
       silent('site/side-contradicts', one(site));
   });
