@@ -1,10 +1,11 @@
 import assert from 'node:assert/strict';
-import { catalogue, messageOf } from '../../src/checks/index.ts';
+import { catalogue, checkOf, messageOf } from '../../src/checks/index.ts';
 import { runChecks, type Judgement } from '../../src/checks/run.ts';
 import type { Finding, Severity } from '../../src/note/finding.ts';
 import { applyEdits } from '../../src/note/edit.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables, type Tables } from '../../src/practice/tables.ts';
+import { isTooLoud } from './marks.ts';
 
 export interface Setting {
   /** The day on which the note is judged; 2026-03-02 where nothing is said. */
@@ -74,8 +75,15 @@ export function flags(
   for (const finding of findings) {
     if (setting.severity !== undefined) assert.equal(finding.severity, setting.severity);
     assertWords(finding);
+    assertLoudness(finding);
   }
   return findings;
+}
+
+/** Asserts that no finding is louder than the sources of its check allow. */
+function assertLoudness({ code, severity }: Finding): void {
+  const check = checkOf(code);
+  assert.ok(check !== undefined && !isTooLoud(severity, check), `${code} may not be ${severity}`);
 }
 
 /** Asserts that a finding and the places that belong to it have words, and no hole in them. */
