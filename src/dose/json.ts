@@ -1,6 +1,7 @@
 import { floorTo, isOver } from './arithmetic.ts';
 import type { AgentDose, DoseJudgement } from './types.ts';
 import type { Allowance, MaxDose } from './max.ts';
+import { bindingSource } from './words.ts';
 
 const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 
@@ -39,11 +40,16 @@ function agentJson({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction
  * @param cite the citation of a source key
  */
 export function maxDoseJson(max: MaxDose, cite: (key: string) => string): unknown {
-  const own = ({ maxMg, maxMl }: Allowance): object => ({ maxMg, maxMl });
+  const sourceOf = ({ limit, boundBy }: Allowance): string => cite(bindingSource(limit, boundBy));
   return {
-    ...own(max),
+    maxMg: max.maxMg,
+    maxMl: max.maxMl,
     boundBy: max.boundBy,
-    source: cite(max.limit.source),
-    advisories: max.advisories.map((one) => ({ ...own(one), source: cite(one.limit.source) })),
+    source: sourceOf(max),
+    advisories: max.advisories.map((one) => ({
+      maxMg: one.maxMg,
+      maxMl: one.maxMl,
+      source: sourceOf(one),
+    })),
   };
 }

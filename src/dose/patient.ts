@@ -1,5 +1,6 @@
 import type { Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
+import type { WeightRange } from '../reference/limits.ts';
 import { isOver } from './arithmetic.ts';
 
 /** What a limit goes by. Unknown facts are undefined. */
@@ -43,4 +44,15 @@ export function monthsBetween(from: IsoDate, to: IsoDate): number {
   const years = part(to, 0, 4) - part(from, 0, 4);
   const months = part(to, 5, 7) - part(from, 5, 7);
   return years * 12 + months - (to.slice(8) < from.slice(8) ? 1 : 0);
+}
+
+/** Whether a weight lies outside of a range; its bounds lie within. */
+export const isOutside = (kg: number, { minKg, maxKg }: WeightRange): boolean =>
+  isOver(minKg, kg) || isOver(kg, maxKg);
+
+/** The range of the age that the weight misses; undefined where it fits, or where one of the two is not known. */
+export function missedRange({ kg, months }: Facts, ranges: readonly WeightRange[]): WeightRange | undefined {
+  if (kg === undefined || months === undefined) return undefined;
+  const range = ranges.findLast(({ fromMonths }) => months >= fromMonths);
+  return range !== undefined && isOutside(kg, range) ? range : undefined;
 }

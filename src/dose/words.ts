@@ -45,3 +45,15 @@ export function bindingText(limit: LimitRow, boundBy: 'weight' | 'cap', kg: numb
     ? `${formatNumber(limit.mgPerKg)} mg/kg at ${formatNumber(kg, 2)} kg`
     : `the cap of ${formatNumber(limit.capMg ?? 0)} mg`;
 }
+
+/** Whose limit it is: where the authority has only a cap, the mg/kg are not its own. */
+export function authorityText(limit: LimitRow, boundBy: 'weight' | 'cap'): string {
+  if (limit.practice !== undefined) return 'the practice’s own limit';
+  return boundBy === 'weight' && limit.mgPerKgFrom !== undefined
+    ? `reference tables, since ${limit.authority} has only a cap`
+    : limit.authority;
+}
+
+/** The key of the source of the number that binds. */
+export const bindingSource = (limit: LimitRow, boundBy: 'weight' | 'cap'): string =>
+  boundBy === 'weight' ? (limit.mgPerKgFrom ?? limit.source) : limit.source;

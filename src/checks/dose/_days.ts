@@ -1,6 +1,6 @@
 import { isOver } from '../../dose/arithmetic.ts';
 import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
-import { allowedMgText, bindingText, kindText, mgText } from '../../dose/words.ts';
+import { allowedMgText, authorityText, bindingText, kindText, mgText } from '../../dose/words.ts';
 import type { Severity } from '../../note/finding.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { Mark } from '../../reference/types.ts';
@@ -27,7 +27,7 @@ function agentText(
 ): string {
   const name = kindText(agent, epinephrine);
   if (limitMg === Infinity) return `${name} ${mgText(mg)} mg`;
-  const from = `${bindingText(limit, boundBy, kg)}, ${limit.authority}`;
+  const from = `${bindingText(limit, boundBy, kg)}, ${authorityText(limit, boundBy)}`;
   return `${name} ${mgText(mg)} mg of at most ${allowedMgText(limitMg)} mg (${from})`;
 }
 

@@ -1,4 +1,4 @@
-import { isOver } from '../../dose/arithmetic.ts';
+import { isOutside, missedRange } from '../../dose/patient.ts';
 import { formatNumber } from '../../note/format.ts';
 import type { Finding, Fix } from '../../note/finding.ts';
 import type { WeightRange } from '../../reference/limits.ts';
@@ -21,21 +21,16 @@ function slipOf(typed: number, unit: string, range: WeightRange): Slip | undefin
 const ageText = (months: number): string =>
   months < 24 ? `${Math.floor(months)} months` : `${Math.floor(months / 12)} years`;
 
-const isOutside = (kg: number, { minKg, maxKg }: WeightRange): boolean =>
-  isOver(minKg, kg) || isOver(kg, maxKg);
-
 function* find({ note, dose, tables, problems }: Subject): Iterable<Report> {
   const weight = note.patient?.weight;
-  const { kg, months } = dose.facts;
-  if (weight?.value === undefined || kg === undefined || months === undefined) return;
-  const range = tables.weightRanges.findLast(({ fromMonths }) => months >= fromMonths);
-  if (range === undefined || !isOutside(kg, range)) return;
+  const range = missedRange(dose.facts, tables.weightRanges);
+  if (weight?.value === undefined || range === undefined) return;
   if (problems('quantity/implausible').some(({ start }) => start >= weight.start && start < weight.end))
     return;
   const slip = slipOf(weight.value.typedAmount, weight.value.typedUnit, range);
   const args = {
     weight: weight.text,
-    age: ageText(months),
+    age: ageText(dose.facts.months ?? 0),
     low: formatNumber(range.minKg),
     high: formatNumber(range.maxKg),
   };

@@ -7,6 +7,7 @@ import {
   epinephrineText,
   strengthText,
 } from '../../dose/words.ts';
+import { missedRange } from '../../dose/patient.ts';
 import { formatNumber } from '../../note/format.ts';
 import { nearest } from '../../note/nearest.ts';
 import { readers } from '../../note/readers.ts';
@@ -38,7 +39,7 @@ export const dose: Command = {
     console.write(
       format === 'json'
         ? `${JSON.stringify(maxDoseJson(max, citation), null, 2)}\n`
-        : textOf(query, max, practice),
+        : textOf(query, max, practice, tables),
     );
     return 0;
   },
@@ -46,17 +47,17 @@ export const dose: Command = {
 
 function queryOf(given: Arguments, tables: Tables): DoseQuery {
   const agent = agentOf(needed(given, 'agent'), tables);
-  const strength = read<Quantity>('concentration', needed(given, 'concentration'), '1% or "10 mg/mL"');
-  const weight = read<Quantity>('weight', needed(given, 'weight'), '62kg or 137lb', 'mass');
-  const typedAge = given.options.get('age');
-  const typedEpinephrine = given.options.get('epinephrine') ?? 'none';
+  const strength = read('concentration', needed(given, 'concentration'), '1% or "10 mg/mL"') as Quantity;
+  const weight = read('weight', needed(given, 'weight'), '62kg or 137lb', 'mass') as Quantity;
+  const age = given.options.get('age');
+  const epinephrine = given.options.get('epinephrine') ?? 'none';
   return {
     agent,
     mgPerMl: strength.amount,
-    epinephrineMicrogramsPerMl: read<Dilution>('epinephrine', typedEpinephrine, '1:100,000', 'dilution')
+    epinephrineMicrogramsPerMl: (read('epinephrine', epinephrine, '1:100,000', 'dilution') as Dilution)
       .microgramsPerMl,
     kg: weight.amount,
-    months: typedAge === undefined ? undefined : read<Age>('age', typedAge, '64 or 7mo').months,
+    months: age === undefined ? undefined : (read('age', age, '64 or 7mo') as Age).months,
   };
 }
 
@@ -67,11 +68,13 @@ function needed({ options }: Arguments, name: string): string {
 }
 
 /** An option by the reader of the same kind of value in a note. */
-function read<Value>(name: string, text: string, example: string, reader = name): Value {
-  const value = readers.get(reader)?.(text, name).value;
+function read(name: string, text: string, example: string, reader = name): unknown {
+  const { value, remarks } = readers.get(reader)?.(text, name) ?? { value: undefined, remarks: [] };
   if (value === undefined)
     throw new UsageError(`--${name} is written like ${example}; "${text}" can't be read`);
-  return value as Value;
+  if (remarks.some(({ code }) => code === 'quantity/implausible'))
+    throw new UsageError(`--${name} "${text}" is out of all proportion`);
+  return value;
 }
 
 function agentOf(name: string, { agents }: Tables): AgentRow {
@@ -83,7 +86,17 @@ function agentOf(name: string, { agents }: Tables): AgentRow {
   );
 }
 
-function textOf(query: DoseQuery, max: MaxDose, practice: PracticeFile | undefined): string {
+/** What is odd about the patient; the answer counts on it. */
+function remarksOn(query: DoseQuery, tables: Tables): readonly string[] {
+  const range = missedRange(query, tables.weightRanges);
+  return range === undefined
+    ? []
+    : [
+        `Check weight and age: ${formatNumber(range.minKg)} to ${formatNumber(range.maxKg)} kg is usual at that age.`,
+      ];
+}
+
+function textOf(query: DoseQuery, max: MaxDose, practice: PracticeFile | undefined, tables: Tables): string {
   const { agent, mgPerMl, epinephrineMicrogramsPerMl: epinephrine } = query;
   const product = `${agent.name} ${strengthText(mgPerMl)}${epinephrine > 0 ? ` with epinephrine ${epinephrineText(epinephrine)}` : ''}`;
   const lines = [
@@ -96,6 +109,7 @@ function textOf(query: DoseQuery, max: MaxDose, practice: PracticeFile | undefin
     ...section('Advised for this patient:', max.advisories, query),
     ...section('Published elsewhere:', max.elsewhere, query),
     '',
+    ...remarksOn(query, tables),
     ...(max.assumedAdult ? ['No age was given: an adult is assumed.'] : []),
     'This holds for a healthy patient who has had no other local anesthetic today.',
     caution,

@@ -67,5 +67,6 @@ export const doseSources = {
   'buffered-stability':
     'Stability of buffered lidocaine and epinephrine, J Dermatol Surg Oncol 1991;17:411-4',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
+  practice: 'the practice’s own limit, in its practice file',
   'weight-for-age': 'Weights by age of the note format, wide on purpose; no growth chart is copied',
 };
