@@ -99,7 +99,10 @@ async function isLinkedFolder(
 export async function load(full: string): Promise<Loaded> {
   try {
     const info = await stat(full);
-    if (info.isDirectory()) return faulty('this is a folder, not a file');
+    if (info.isDirectory()) {
+      await readdir(full);
+      return faulty('this is a folder, not a file');
+    }
     if (!info.isFile()) return faulty('this is not an ordinary file; use - to read from standard input');
     if (info.size > largest) return tooLarge(`with ${Math.ceil(info.size / 1024)} KiB it`);
     return decoded(await readFile(full));

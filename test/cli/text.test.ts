@@ -33,6 +33,11 @@ describe('the text form of a report', () => {
     ]);
   });
 
+  it('does not show the mark of byte order that begins a file', async () => {
+    const { out } = await wheal(['check', '-'], { cwd: folder({}), input: '\ufeffvisit: 2026-02-30\n' });
+    assert.match(out, /^ {4}1 \| visit: 2026-02-30\n {6}\| {8}\^{10}$/m);
+  });
+
   it('cuts a long row around the fault', () => {
     const [row, marks] = marked(`${'a'.repeat(400_000)}⟦bad⟧${'z'.repeat(100_000)}`);
     assert.ok(row.length < 200 && row.includes('…aaa') && row.endsWith('…'));

@@ -25,8 +25,11 @@ export function excerpt(row: string, { start, end }: LineRange): readonly [strin
   ];
 }
 
-/** A tab is shown as two blanks, so that the marks stand right whatever the terminal's tab stops are. */
-const shown = (text: string): string => plain(text.replaceAll('\t', '  '));
+/**
+ * A tab is shown as two blanks, so that the marks stand right whatever the terminal's tab stops are. The mark of byte
+ * order that begins some files is not shown.
+ */
+const shown = (text: string): string => plain(text.replaceAll('\t', '  ').replace(/^\ufeff/, ''));
 
 /** Never between the halves of a surrogate pair. */
 const whole = (row: string, at: number): number => (/[\udc00-\udfff]/.test(row.charAt(at)) ? at - 1 : at);

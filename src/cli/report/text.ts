@@ -1,3 +1,4 @@
+import { overLimit } from '../../dose/judge.ts';
 import { plain } from '../../documents/plain.ts';
 import type { Severity } from '../../note/finding.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
@@ -74,7 +75,7 @@ class Count {
       if (accepted !== undefined) this.accepted += 1;
     }
     if (kind === 'note' && dose?.judged !== true) this.unjudged += 1;
-    if (findings.some(({ code }) => code === 'dose/over-limit')) this.over += 1;
+    if (dose !== null && overLimit(dose)) this.over += 1;
   }
 
   line(): string {
