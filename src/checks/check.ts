@@ -1,6 +1,7 @@
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Args, Finding, Fix, Problem, Severity } from '../note/finding.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
+import type { Part } from '../note/leaf.ts';
 import type { Source } from '../note/read.ts';
 import type { SiteReading } from '../note/site.ts';
 import type { Range } from '../note/tree.ts';
@@ -21,6 +22,8 @@ export interface Subject {
   readonly siteOf: (procedure: Procedure) => SiteReading | undefined;
   /** What reading and the schema noticed under a code. */
   readonly problems: (code: string) => readonly Problem[];
+  /** Whether a part has none of these keys, as far as its text could be read: behind a damaged row they may only seem to be missing. */
+  readonly lacks: (part: Part, ...keys: readonly string[]) => boolean;
   /** The codes of every check that there is. */
   readonly codes: readonly string[];
 }

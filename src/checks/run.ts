@@ -62,6 +62,8 @@ export function withSeverity(finding: Finding, wanted: Severity | 'off' | undefi
   return wanted === 'off' ? undefined : { ...finding, severity: wanted };
 }
 
+const noProblems: readonly Problem[] = [];
+
 const emptyNote: Note = { start: 0, end: 0, head: { start: 0, end: 0 }, keys: new Map(), path: [] };
 
 const notJudged = unjudged('a fault in Wheal stopped the sum');
@@ -130,7 +132,10 @@ function subjectOf(
       if (!sites.has(text)) sites.set(text, readSite(text, context.tables.sites));
       return sites.get(text);
     },
-    problems: (code) => byCode.get(code) ?? [],
+    problems: (code) => byCode.get(code) ?? noProblems,
+    lacks: (part, ...keys) =>
+      !keys.some((key) => part.keys.has(key)) &&
+      !source.damage.some((spot) => part.start <= spot && spot <= part.end),
     get codes() {
       return catalogue.map(({ code }) => code);
     },

@@ -2,7 +2,7 @@ import type { Severity } from '../../note/finding.ts';
 import type { Part } from '../../note/leaf.ts';
 import type { Note, Procedure } from '../../note/generated/types.ts';
 import type { Sourced } from '../../reference/types.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 
 interface Row {
   readonly code: string;
@@ -145,24 +145,20 @@ const ofProcedure: readonly ProcedureRow[] = [
   },
 ];
 
-/** The part itself where it has none of the keys of a row. */
-const lacking = ({ keys }: Row, part: Part): readonly Report[] =>
-  keys.some((key) => part.keys.has(key)) ? [] : [{ at: part.head }];
-
 const visitCheck = (row: Row, partOf: (note: Note) => Part | undefined): Check => ({
   ...wordsOf(row),
-  find({ note }) {
+  find({ note, lacks }) {
     const part = partOf(note);
-    return part === undefined ? [] : lacking(row, part);
+    return part !== undefined && lacks(part, ...row.keys) ? [{ at: part.head }] : [];
   },
 });
 
 const procedureCheck = (row: ProcedureRow): Check => ({
   ...wordsOf(row),
-  find: ({ note }) =>
-    (note.procedures ?? []).flatMap((procedure) =>
-      row.unless?.(procedure) === true ? [] : lacking(row, procedure),
-    ),
+  find: ({ note, lacks }) =>
+    (note.procedures ?? [])
+      .filter((procedure) => lacks(procedure, ...row.keys) && row.unless?.(procedure) !== true)
+      .map(({ head }) => ({ at: head })),
 });
 
 const wordsOf = ({ code, severity, title, why, message, sources }: Row): Omit<Check, 'find'> => ({

@@ -88,4 +88,14 @@ describe('keys that a careful record has', () => {
         .replace('site', '⟦site⟧'),
     );
   });
+
+  it('do not seem to be missing where a row of their part can not be read', () => {
+    for (const key of ['depth', 'dressing', 'complications'])
+      silent(`record/missing-${key}`, full.replace(`    ${key}:`, `    ${key}`));
+    // The other procedures are read as ever.
+    flags(
+      'record/missing-depth',
+      full.replace('    depth:', '    depth').replace('aftercare', '  - ⟦site⟧: left ear\naftercare'),
+    );
+  });
 });
