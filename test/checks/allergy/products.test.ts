@@ -1,0 +1,231 @@
+import assert from 'node:assert/strict';
+import type { Severity } from '../../../src/note/finding.ts';
+import { flags, judgeBy, silent } from '../tester.ts';
+
+const note = (allergies: string, line: string): string =>
+  `visit: 2026-03-02\npatient: {id: C-1, allergies: [${allergies}]}\nprocedures:\n  - site: left cheek\n    ${line}\n`;
+
+type Verdict = Severity | '-';
+
+/**
+ * For each allergen the products that conflict, and how gravely; every other product of the same check must be
+ * silent. What a thing is made of is plain from its name; cross-reactions: Dermatology Nursing (Medscape 735534) for
+ * the antibiotics, Australas J Dermatol 2003;44:180-184 and PubMed 6239881 for benzoin.
+ */
+const families: readonly {
+  readonly code: string;
+  readonly line: (product: string) => string;
+  readonly products: readonly string[];
+  readonly conflicts: Readonly<Record<string, Readonly<Record<string, Verdict>>>>;
+}[] = [
+  {
+    code: 'allergy/hemostatic',
+    line: (product) => `hemostasis: [${product}]`,
+    products: [
+      'aluminum chloride',
+      'ferric subsulfate',
+      'silver nitrate',
+      'pressure',
+      'gelatin sponge',
+      'epinephrine',
+      'heat cautery',
+      'none',
+    ],
+    conflicts: {
+      aluminum: { 'aluminum chloride': 'error' },
+      iron: { 'ferric subsulfate': 'error' },
+      silver: { 'silver nitrate': 'error' },
+      gelatin: { 'gelatin sponge': 'error' },
+      epinephrine: { epinephrine: 'error' },
+      sulfa: {},
+      nickel: {},
+      penicillin: {},
+    },
+  },
+  {
+    code: 'allergy/preparation',
+    line: (product) => `preparation: [${product}]`,
+    products: [
+      'isopropyl alcohol',
+      'chlorhexidine',
+      'chlorhexidine in alcohol',
+      'povidone-iodine',
+      'soap and water',
+    ],
+    conflicts: {
+      chlorhexidine: { chlorhexidine: 'error', 'chlorhexidine in alcohol': 'error' },
+      'povidone-iodine': { 'povidone-iodine': 'error' },
+      'topical iodine': { 'povidone-iodine': 'error' },
+      iodine: { 'povidone-iodine': 'warning' },
+      'isopropyl alcohol': { 'isopropyl alcohol': 'error', 'chlorhexidine in alcohol': 'error' },
+      shellfish: {},
+      'iodinated contrast': {},
+      'IV contrast': {},
+      'iodine contrast dye': {},
+      latex: {},
+    },
+  },
+  {
+    code: 'allergy/dressing',
+    line: (product) => `dressing: [${product}]`,
+    products: [
+      'petrolatum',
+      'gauze',
+      'paper tape',
+      'adhesive bandage',
+      'silicone tape',
+      'bacitracin',
+      'neomycin',
+      'polymyxin B',
+      'triple antibiotic ointment',
+      'double antibiotic ointment',
+      'antibiotic ointment',
+      'mupirocin',
+      'lanolin ointment',
+      'healing ointment',
+      'silver sulfadiazine',
+      'benzoin',
+      'liquid adhesive',
+      'adhesive strips',
+      'elastic wrap',
+      'latex-free elastic wrap',
+      'transparent film',
+      'none',
+    ],
+    conflicts: {
+      bacitracin: {
+        bacitracin: 'error',
+        'triple antibiotic ointment': 'error',
+        'double antibiotic ointment': 'error',
+        'antibiotic ointment': 'warning',
+        neomycin: 'warning',
+        'polymyxin B': 'warning',
+      },
+      neomycin: {
+        neomycin: 'error',
+        'triple antibiotic ointment': 'error',
+        'antibiotic ointment': 'warning',
+        bacitracin: 'warning',
+        'double antibiotic ointment': 'warning',
+      },
+      polymyxin: {
+        'polymyxin B': 'error',
+        'triple antibiotic ointment': 'error',
+        'double antibiotic ointment': 'error',
+        'antibiotic ointment': 'warning',
+        bacitracin: 'warning',
+      },
+      tape: {
+        'paper tape': 'warning',
+        'adhesive bandage': 'warning',
+        'adhesive strips': 'warning',
+        'transparent film': 'warning',
+      },
+      latex: { 'elastic wrap': 'warning' },
+      lanolin: { 'lanolin ointment': 'error', 'healing ointment': 'warning' },
+      petrolatum: { petrolatum: 'error', 'healing ointment': 'warning' },
+      benzoin: { benzoin: 'error', 'liquid adhesive': 'warning' },
+      colophony: { benzoin: 'warning' },
+      'balsam of Peru': { benzoin: 'warning' },
+      sulfa: { 'silver sulfadiazine': 'error' },
+      mupirocin: { mupirocin: 'error' },
+      sulfite: {},
+      formaldehyde: {},
+      penicillin: {},
+    },
+  },
+  {
+    code: 'allergy/closure',
+    line: (product) => `closure: {material: ${product}}`,
+    products: ['nylon', 'polypropylene', 'silk', 'polyglactin', 'plain gut', 'chromic gut', 'poliglecaprone'],
+    conflicts: {
+      nylon: { nylon: 'error' },
+      silk: { silk: 'error' },
+      catgut: { 'plain gut': 'error', 'chromic gut': 'error' },
+      chromium: { 'chromic gut': 'error' },
+      polypropylene: { polypropylene: 'error' },
+      'dissolvable stitches': {
+        polyglactin: 'warning',
+        'plain gut': 'warning',
+        'chromic gut': 'warning',
+        poliglecaprone: 'warning',
+      },
+      latex: {},
+    },
+  },
+  {
+    code: 'allergy/closure',
+    line: (product) => `closure: ${product}`,
+    products: ['none', 'second intention', 'tissue glue', 'adhesive strips', 'staples', 'suture'],
+    conflicts: {
+      cyanoacrylate: { 'tissue glue': 'error' },
+      'skin glue': { 'tissue glue': 'error' },
+      'adhesive tape': { 'adhesive strips': 'warning' },
+      nickel: { staples: 'warning' },
+      latex: {},
+    },
+  },
+];
+
+for (const { code, line, products, conflicts } of families)
+  describe(`${code}, ${line('…')}`, () => {
+    for (const [allergy, conflicting] of Object.entries(conflicts))
+      it(`${allergy}: every product`, () => {
+        const verdicts = products.map((product) => {
+          const [finding, ...more] = judgeBy(code, note(allergy, line(product)));
+          assert.deepEqual(more, [], product);
+          return [product, finding?.severity ?? '-'];
+        });
+        assert.deepEqual(
+          Object.fromEntries(verdicts),
+          Object.fromEntries(products.map((product) => [product, conflicting[product] ?? '-'])),
+        );
+      });
+  });
+
+describe('products and allergies', () => {
+  it('points at the word that conflicts, and at the entry', () => {
+    const [finding] = flags(
+      'allergy/dressing',
+      note('bacitracin', 'dressing: [petrolatum, ⟦bacitracin zinc⟧, gauze]'),
+    );
+    assert.equal(finding?.related.length, 1);
+  });
+
+  it('is a warning where what happened was no allergy', () => {
+    flags('allergy/dressing', note('{to: mupirocin, reaction: nausea}', 'dressing: [⟦mupirocin⟧]'), {
+      severity: 'warning',
+    });
+  });
+
+  it('is silent on what is denied, not known, or not there', () => {
+    silent('allergy/dressing', note('not allergic to bacitracin', 'dressing: [bacitracin]'));
+    silent('allergy/dressing', note('bacitracin', 'dressing: [??]'));
+    silent('allergy/dressing', note('bacitracin', 'dressing: [gauze without bacitracin]'));
+  });
+});
+
+describe('allergy/unclear-entry', () => {
+  it('flags a slip of the hand, with the word that was meant', () => {
+    flags('allergy/unclear-entry', note('⟦lidocane⟧', 'dressing: gauze'), { severity: 'warning' });
+    flags('allergy/unclear-entry', note('{to: ⟦bacitrasin⟧}', 'dressing: gauze'));
+  });
+
+  it('flags an order that may be an answer', () => {
+    flags('allergy/unclear-entry', note('⟦no epinephrine⟧', 'dressing: gauze'), { severity: 'warning' });
+  });
+
+  for (const entry of [
+    'lidocaine',
+    'penicillin',
+    'no known allergies',
+    'no allergy to latex',
+    'pregabalin',
+    'nystatin',
+    '??',
+    'mold',
+  ])
+    it(`is silent on ${entry}`, () => {
+      silent('allergy/unclear-entry', note(entry, 'dressing: gauze'));
+    });
+});

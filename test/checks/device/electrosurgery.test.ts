@@ -1,0 +1,191 @@
+import assert from 'node:assert/strict';
+import type { Severity } from '../../../src/note/finding.ts';
+import { checkOf } from '../../../src/checks/index.ts';
+import { fixed, flags, judgeBy, silent } from '../tester.ts';
+
+const code = 'device/electrosurgery';
+
+const note = (implants: string, hemostasis: string, site = 'left upper back', more = ''): string =>
+  `visit: 2026-03-02\npatient: {id: C-1, implants: ${implants}}\nprocedures:\n  - site: ${site}\n    method: shave\n    hemostasis: ${hemostasis}\n${more}`;
+
+type Verdict = Severity | '-';
+
+/** Heat and bipolar pass: general procedure text and the 2019 survey of cutaneous surgeons. */
+const words: readonly (readonly [word: string, current: boolean])[] = [
+  ['electrosurgery', true],
+  ['monopolar electrosurgery', true],
+  ['electrocoagulation', true],
+  ['electrofulguration', true],
+  ['diathermy', true],
+  ['cautery', true],
+  ['electrocautery', true],
+  ['electrodesiccation', true],
+  ['light electrodesiccation of the base', true],
+  ['heat cautery', false],
+  ['battery cautery', false],
+  ['hot wire', false],
+  ['bipolar electrosurgery', false],
+  ['bipolar cautery', false],
+  ['bipolar forceps', false],
+  ['chemical cautery', false],
+  ['silver nitrate cautery', false],
+  ['no cautery', false],
+  ['aluminum chloride', false],
+  ['pressure', false],
+  ['suture', false],
+  ['none', false],
+  ['??', false],
+];
+
+/** Implants, and how grave current is on the left upper back and on the left cheek. */
+const devices: readonly (readonly [implants: string, back: Verdict, cheek: Verdict])[] = [
+  ['[ICD]', 'error', 'error'],
+  ['[{kind: implantable defibrillator, where: left chest}]', 'error', 'error'],
+  ['[pacemaker/ICD]', 'error', 'error'],
+  ['[deep brain stimulator]', 'error', 'error'],
+  ['[spinal cord stimulator]', 'error', 'error'],
+  ['[vagus nerve stimulator]', 'error', 'error'],
+  ['[sacral neuromodulator]', 'error', 'error'],
+  ['[pacemaker]', 'error', 'error'],
+  ['[{kind: pacemaker, where: left chest}]', 'warning', 'warning'],
+  ['[{kind: pacemaker, where: abdomen}]', 'warning', 'warning'],
+  ['[{kind: pacemaker, where: somewhere}]', 'error', 'error'],
+  ['[{kind: pacemaker, where: ??}]', 'error', 'error'],
+  ['[cochlear implant]', 'information', 'error'],
+  ['[loop recorder]', 'information', 'information'],
+  ['[insulin pump]', 'information', 'information'],
+  ['[hip replacement]', '-', '-'],
+  ['[titanium plate, breast implants]', '-', '-'],
+  ['[coronary stent]', '-', '-'],
+  ['[no pacemaker]', '-', '-'],
+  ['[pacemaker removed in 2020]', '-', '-'],
+  ['none', '-', '-'],
+  ['unknown', '-', '-'],
+  ['??', '-', '-'],
+];
+
+describe(code, () => {
+  for (const [word, current] of words)
+    it(`${word} ${current ? 'counts as current' : 'passes'}`, () => {
+      if (current) flags(code, note('[ICD]', `[pressure, ⟦${word}⟧]`), { severity: 'error' });
+      else silent(code, note('[ICD]', `[pressure, ${word}]`));
+    });
+
+  for (const [implants, back, cheek] of devices)
+    it(`${implants}: ${back} on the back, ${cheek} on the cheek`, () => {
+      for (const [site, verdict] of [
+        ['left upper back', back],
+        ['left cheek', cheek],
+      ] as const) {
+        if (verdict === '-') silent(code, note(implants, 'electrosurgery', site));
+        else flags(code, note(implants, '⟦electrosurgery⟧', site), { severity: verdict });
+      }
+    });
+
+  for (const [where, site, severity] of [
+    ['left chest', 'left chest', 'error'],
+    ['left chest', 'right chest', 'error'],
+    ['left chest', 'sternum', 'error'],
+    ['left chest', 'left shoulder', 'error'],
+    ['left chest', 'right shoulder', 'warning'],
+    ['left chest', 'left axilla', 'error'],
+    ['left chest', 'right lateral neck', 'error'],
+    ['left infraclavicular', 'left neck', 'error'],
+    ['left subclavicular pocket', 'left calf', 'warning'],
+    ['right chest', 'left forearm', 'warning'],
+    ['left upper quadrant of the abdomen', 'left abdomen', 'error'],
+    ['left abdomen', 'left calf', 'warning'],
+    ['left chest', 'a place nobody knows', 'error'],
+  ] as const)
+    it(`pacemaker in the ${where}, site ${site}: ${severity}`, () => {
+      flags(code, note(`[{kind: pacemaker, where: ${where}}]`, '⟦electrosurgery⟧', site), { severity });
+    });
+
+  it('names the device beside it, and the gravest of several', () => {
+    const text = note('[{kind: pacemaker, where: left chest}, DBS]', 'electrosurgery');
+    const [finding] = judgeBy(code, text);
+    assert.equal(finding?.severity, 'error');
+    assert.equal(finding.args['device'], 'deep brain stimulator');
+    assert.deepEqual(
+      finding.related.map(({ start, end }) => text.slice(start, end)),
+      ['DBS', 'pacemaker'],
+    );
+  });
+
+  it('says more where the patient depends on the pacemaker', () => {
+    const [finding] = flags(
+      code,
+      note('[{kind: pacemaker, where: left chest, dependent: yes}]', '⟦electrosurgery⟧'),
+    );
+    assert.equal(finding?.form, 'farDependent');
+  });
+
+  it('finds current in method and instrument', () => {
+    const by = (line: string): string =>
+      `visit: 2026-03-02\npatient: {id: C-1, implants: [ICD]}\nprocedures:\n  - site: left cheek\n    ${line}\n`;
+    flags(code, by('method: ⟦electrodesiccation and curettage⟧'), { severity: 'error' });
+    flags(code, by('method: ⟦shave with electrodesiccation⟧'), { severity: 'error' });
+    flags(code, by('instrument: ⟦electrosurgical unit⟧'), { severity: 'error' });
+    silent(code, by('{method: ED&C, hemostasis: heat cautery}'.slice(1, -1).replace(', ', '\n    ')));
+    silent(code, by('method: curettage'));
+  });
+
+  it('offers for a word of both meanings to say which, as a record fix and never as the sure one', () => {
+    const text = note('[ICD]', 'electrocautery');
+    assert.equal(fixed(code, text, 'heat cautery'), note('[ICD]', 'heat cautery'));
+    assert.equal(fixed(code, text, 'electrosurgery'), note('[ICD]', 'electrosurgery'));
+    const [finding] = judgeBy(code, text);
+    const fixes = (finding && checkOf(code)?.fix?.({ text, tables: undefined as never }, finding)) ?? [];
+    assert.deepEqual(
+      fixes.map(({ kind, sure }) => ({ kind, sure })),
+      [
+        { kind: 'record', sure: false },
+        { kind: 'record', sure: false },
+      ],
+    );
+  });
+
+  it('offers no fix where the word is clear', () => {
+    const text = note('[ICD]', 'electrosurgery');
+    const [finding] = judgeBy(code, text);
+    assert.deepEqual(finding && checkOf(code)?.fix?.({ text, tables: undefined as never }, finding), []);
+  });
+});
+
+describe('device/implants-not-asked', () => {
+  const asked = (patient: string, hemostasis: string): string =>
+    `visit: 2026-03-02\npatient: {${patient}}\nprocedures:\n  - site: left cheek\n    hemostasis: ${hemostasis}\n`;
+
+  it('flags the word that says current', () => {
+    flags('device/implants-not-asked', asked('id: C-1', '⟦electrodesiccation⟧'), { severity: 'warning' });
+    flags('device/implants-not-asked', asked('id: C-1, implants: unknown', '⟦electrosurgery⟧'));
+  });
+
+  it('says it once for a visit', () => {
+    flags(
+      'device/implants-not-asked',
+      `${asked('id: C-1', '⟦electrosurgery⟧')}  - site: left ear\n    hemostasis: electrosurgery\n`,
+    );
+  });
+
+  it('is silent without current, and where implants are said or pending', () => {
+    silent('device/implants-not-asked', asked('id: C-1', 'heat cautery'));
+    silent('device/implants-not-asked', asked('id: C-1', '[aluminum chloride, bipolar]'));
+    for (const implants of ['none', '[ICD]', '??', '[]'])
+      silent('device/implants-not-asked', asked(`id: C-1, implants: ${implants}`, 'electrosurgery'));
+  });
+});
+
+describe('device/unknown-implant', () => {
+  it('flags an implant that no table knows where current is used', () => {
+    flags('device/unknown-implant', note('[⟦flux capacitor⟧, ICD]', 'electrosurgery'), {
+      severity: 'warning',
+    });
+  });
+
+  it('is silent without current, and on what is known or denied', () => {
+    silent('device/unknown-implant', note('[flux capacitor]', 'heat cautery'));
+    for (const implants of ['[ICD]', 'none', '[no electronic devices]', '[flux capacitor removed]', '??'])
+      silent('device/unknown-implant', note(implants, 'electrosurgery'));
+  });
+});
