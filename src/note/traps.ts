@@ -231,7 +231,7 @@ function missingComma(row: Row, at: number): Repair {
   };
 }
 
-const signs = /^(?:[@`%*&!,]|[-?](?:\s|$))/;
+const signs = /^(?:[@`%*&!,}\]]|[-?](?:\s|$))/;
 const header = /^[|>](?:[+-]?\d?|\d[+-])$/;
 
 /** A value that begins with a sign of YAML, or with a quote or bracket that closes before the value ends. */

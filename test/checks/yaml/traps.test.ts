@@ -99,6 +99,8 @@ describe('what YAML takes for something else', () => {
       '%5',
       '`x',
       ',x',
+      '] x',
+      '}',
       '- papule',
       '? papule',
       '[old] papule',
