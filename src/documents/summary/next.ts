@@ -1,5 +1,13 @@
 import type { DoseJudgement } from '../../dose/judge.ts';
-import type { Event, Note, Procedure, Result, Specimen, Told } from '../../note/generated/types.ts';
+import type {
+  Event,
+  Note,
+  Procedure,
+  Result,
+  Specimen,
+  SuturesOut,
+  Told,
+} from '../../note/generated/types.ts';
 import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
 import { readSite } from '../../note/site.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -19,15 +27,24 @@ export function nextOf(note: Note, tables: Tables): readonly string[] {
 
 function suturesOf(note: Note, procedure: Procedure, tables: Tables): readonly string[] {
   const { suturesOut, suturesDue, site } = procedure;
-  if (suturesOut !== undefined) {
-    const more = joined([saidAs('by', suturesOut.by), saidAs('stitches:', suturesOut.count)]);
-    return [joined([saidAs('sutures out', suturesOut.on) ?? 'sutures out', more]) ?? ''];
-  }
   const reading = site?.value === undefined ? undefined : readSite(site.value, tables.sites);
-  const planned = saidAs('planned for', suturesDue);
-  const usual = windowOf(sutureRemoval(note, procedure, reading, tables));
-  const rest = joined([planned, usual], '; ');
+  const removal = sutureRemoval(note, procedure, reading, tables);
+  if (suturesOut !== undefined) return [outOf(suturesOut, removal)];
+  const rest = joined([saidAs('planned for', suturesDue), windowOf(removal)], '; ');
   return rest === undefined ? [] : [`sutures to come out: ${rest}`];
+}
+
+/** That they came out, and the usual window where they came out at another time. */
+function outOf({ on, by, count }: SuturesOut, removal: SutureRemoval): string {
+  const day = on?.value;
+  const aside = removal.kind === 'window' && day !== undefined && (day < removal.from || day > removal.to);
+  const words = [
+    saidAs('sutures out', on) ?? 'sutures out',
+    saidAs('by', by),
+    saidAs('stitches:', count),
+    aside ? windowOf(removal) : undefined,
+  ];
+  return joined(words) ?? '';
 }
 
 /** The window in words; undefined where nothing is to be taken out. */
