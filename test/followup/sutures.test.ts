@@ -189,6 +189,15 @@ describe('a practice of its own mind', () => {
     assert.deepEqual(days('left cheek', { tables: own('back', 11, 12) }), [5, 7]);
   });
 
+  it('counts by its last row that fits', () => {
+    const practiceWindows = [
+      { site: 'back', from: 11, to: 12 },
+      { site: 'upper back', from: 12, to: 16 },
+    ];
+    assert.deepEqual(days('left upper back', { tables: { ...referenceTables, practiceWindows } }), [12, 16]);
+    assert.deepEqual(days('left lower back', { tables: { ...referenceTables, practiceWindows } }), [11, 12]);
+  });
+
   it('widens what is in order, and is named as the source', () => {
     const { widest, source } = window('left upper back', { tables: own('back', 12, 16) });
     assert.deepEqual([widest.to, source], [16, 'practice-file']);

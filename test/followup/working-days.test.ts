@@ -118,6 +118,7 @@ describe('working days', () => {
     const closed = closedOn([0, 6], '2026-03-09');
     assert.equal(addWorkingDays('2026-03-06', 1, closed), '2026-03-10');
     assert.equal(workingDaysBetween('2026-03-02', '2026-03-16', closed), 9);
+    assert.equal(workingDaysBetween('2026-03-09', '2026-03-10', closed), 1, 'the first day never counts');
   });
 
   it('end even where all seven weekdays are named', () => {

@@ -128,6 +128,7 @@ describe('readSite', () => {
   it('does not take the side of a landmark for that of the site', () => {
     assert.equal(read('cheek, 2 cm below left eye')?.side, undefined);
     assert.equal(read('left cheek near right nasal ala')?.side, 'left');
+    assert.equal(read('left side of the right cheek')?.side, 'right');
   });
 
   it('does not take a landmark for the site', () => {
@@ -147,12 +148,19 @@ describe('readSite', () => {
       '5th digit',
     ])
       assert.equal(read(text)?.vague, true, text);
-    for (const text of ['left lateral back', 'left arm, 3 cm above elbow', 'upper back', 'glabella'])
+    for (const text of [
+      'left lateral back',
+      'left distal arm',
+      'left arm, 3 cm above elbow',
+      'upper back',
+      'glabella',
+    ])
       assert.equal(read(text)?.vague, false, text);
   });
 
   it('keeps the words that are left over', () => {
     assert.deepEqual(read('left cheek mole distal')?.qualifiers, ['mole', 'distal']);
+    assert.deepEqual(read('left cheek 2 cm from the ear')?.qualifiers, []);
   });
 
   it('gives fingers and toes their number', () => {
@@ -160,7 +168,19 @@ describe('readSite', () => {
       ['thumb', 'left index', 'ring finger', 'pinky', 'big toe', '3rd toe'].map((text) => read(text)?.digit),
       [1, 2, 4, 5, 1, 3],
     );
+    assert.equal(read('right toe 2.5 cm from the heel')?.digit, undefined, 'a distance');
     assert.equal(read('first finger')?.digit, undefined, 'thumb to some, index finger to others');
+  });
+
+  it('knows what a practice adds, which takes no words from a site that was there', () => {
+    const model = sites[0]!;
+    const own = new WordTable([
+      ...sites,
+      { ...model, name: 'vaccination scar', synonyms: [] },
+      { ...model, name: 'back upper', synonyms: [] },
+    ]);
+    assert.equal(readSite('left vaccination scar', own)?.base.name, 'vaccination scar');
+    assert.equal(readSite('left back, upper', own)?.base.name, 'upper back');
   });
 
   it('answers nothing for words that name no site', () => {

@@ -5,9 +5,9 @@ import type { Check, Report, Subject } from '../check.ts';
 
 const identification: Sourced = { source: 'site-identification', mark: 'Q' };
 
-/** What tells two sites apart in words, without regard to their order. */
-const keyOf = ({ base, side, qualifiers }: SiteReading): string =>
-  [base.name, side ?? '', ...[...qualifiers].sort()].join('|');
+/** What tells two sites apart in words, without regard to their order; landmarks count as they are written. */
+const keyOf = ({ base, side, qualifiers, landmarks }: SiteReading, text: string): string =>
+  landmarks ? text.toLowerCase() : [base.name, side ?? '', ...[...qualifiers].sort()].join('|');
 
 /** Whether something else than the site tells two procedures at one site apart. */
 function toldApart(one: Procedure, two: Procedure): boolean {
@@ -21,9 +21,8 @@ function* repeated({ note, siteOf }: Subject): Iterable<Report> {
   for (const procedure of note.procedures ?? []) {
     const reading = siteOf(procedure);
     const { site } = procedure;
-    if (site === undefined || reading === undefined || reading.landmarks || procedure.keys.has('same-as'))
-      continue;
-    const key = keyOf(reading);
+    if (site === undefined || reading === undefined || procedure.keys.has('same-as')) continue;
+    const key = keyOf(reading, site.text);
     const before = seen.get(key);
     if (before?.site === undefined) seen.set(key, procedure);
     else if (!toldApart(before, procedure))

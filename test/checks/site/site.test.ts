@@ -140,6 +140,10 @@ describe('site/repeated', () => {
     );
   });
 
+  it('takes landmarks within the site for a part of it', () => {
+    flags('site/repeated', two("'left cheek, 2 cm below eye'", "⟦'left cheek, 2 cm below eye'⟧"));
+  });
+
   it('is silent where site, landmarks or relation differ, or the note says that it is the same', () => {
     for (const [first, second] of [
       ['left upper back', 'right upper back'],
@@ -148,6 +152,7 @@ describe('site/repeated', () => {
       ['left shin, relation: edge', 'left shin, relation: perilesional'],
       ['left forearm', 'left forearm distal'],
       ['left ring finger', 'left index finger'],
+      ["'left cheek, 2 cm below the eye'", "'left cheek, 1 cm from the ear'"],
       ['??', '??'],
     ] as const)
       silent('site/repeated', two(first, second));
