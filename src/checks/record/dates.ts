@@ -6,7 +6,7 @@ import type { Check } from '../check.ts';
 
 /** A date of the note, the form of the messages about it, and what must have come before it. */
 interface Dated {
-  readonly form: 'visit' | 'sent' | 'received' | 'told' | 'event' | 'signed' | 'addendum';
+  readonly form: 'visit' | 'out' | 'sent' | 'received' | 'told' | 'event' | 'signed' | 'addendum';
   readonly date: IsoDate;
   readonly leaf: Leaf<unknown>;
   readonly after: Dated | undefined;
@@ -42,8 +42,11 @@ class Walk {
 function datesOf(note: Note): readonly Dated[] {
   const walk = new Walk();
   const visit = walk.add('visit', note.visit, undefined);
-  for (const { specimen } of note.procedures ?? [])
+  for (const { specimen, suturesOut } of note.procedures ?? []) {
     for (const one of specimen ?? []) walk.addSpecimen(one, visit);
+    // That stitches come out after the visit is a matter of closure.
+    walk.add('out', suturesOut?.on, undefined);
+  }
   for (const { on } of note.events ?? []) walk.add('event', on, visit);
   walk.add('signed', note.signed?.at, visit);
   for (const { at } of note.addenda ?? []) walk.add('addendum', at, visit);
@@ -91,6 +94,7 @@ export const checks: readonly Check[] = [
     sources: [{ source: 'format', mark: 'format' }],
     messages: {
       visit: 'The visit is dated {date}, and today is {other}. Check the date.',
+      out: 'The stitches are said to have come out on {date}, and today is {other}. Check the date.',
       sent: 'The specimen is said to have been sent on {date}, and today is {other}. Check the date.',
       received: 'The result is said to have come on {date}, and today is {other}. Check the date.',
       told: 'The patient is said to have been told on {date}, and today is {other}. Check the date.',

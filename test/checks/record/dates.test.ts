@@ -92,6 +92,13 @@ describe('record/date-in-future', () => {
     );
   });
 
+  it('flags stitches that came out on a day still to come', () => {
+    const out = 'visit: 2026-03-02\nprocedures:\n  - {site: left ear, sutures-out: ⟦2026-03-12⟧}\n';
+    flags('record/date-in-future', out, { today: '2026-03-11' });
+    silent('record/date-in-future', out.replace(/[⟦⟧]/g, ''), { today: '2026-03-12' });
+    silent('record/dates-out-of-order', out.replace(/[⟦⟧]/g, '').replace('03-12', '02-12'));
+  });
+
   it('is silent today, and where nobody said what day it is', () => {
     silent('record/date-in-future', note('sent: 2026-03-02'), { today: '2026-03-02' });
     const source = readNote(note('sent: 2062-03-02'));
