@@ -5,7 +5,7 @@ import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
 import type { Subject } from '../check.ts';
-import { rowsSaid } from '../words.ts';
+import { rowsIn, rowsSaid } from '../words.ts';
 
 /** Why an entry is less than an allergy: what happened was no allergy, it was tolerated since, or a test was negative. */
 export type Ease = 'intolerance' | 'tolerated' | 'tested';
@@ -15,7 +15,8 @@ export interface Named {
   readonly leaf: Leaf<string>;
   /** How the entry calls it. */
   readonly word: string;
-  readonly ease: Ease | undefined;
+  /** Worked out when asked, since few entries ever meet what they name. */
+  readonly ease: () => Ease | undefined;
   /** Whether it is at most a warning, as the table of allergens says. */
   readonly mild: boolean;
 }
@@ -38,7 +39,7 @@ export interface Allergies {
   /** What becomes of esters in the body, and esters that are no agents here. */
   readonly esters: readonly Named[];
   /** Names of agents that were tolerated, or tested negative, since. */
-  readonly cleared: ReadonlySet<string>;
+  readonly cleared: () => ReadonlySet<string>;
 }
 
 const seen = new WeakMap<Subject, Allergies>();
@@ -63,7 +64,6 @@ class Reader {
   private readonly agents = new Map<string, Named & { readonly class: AgentRow['class'] }>();
   private readonly classes = new Map<'amide' | 'ester' | 'any', Named>();
   private readonly esters: Named[] = [];
-  private readonly cleared = new Set<string>();
 
   constructor(private readonly tables: Tables) {}
 
@@ -76,7 +76,8 @@ class Reader {
       agents: this.agents,
       classes: this.classes,
       esters: this.esters,
-      cleared: this.cleared,
+      cleared: () =>
+        new Set(entries.flatMap((entry) => [...this.tolerated(entry), ...(this.testedIn(entry) ?? [])])),
     };
   }
 
@@ -84,26 +85,27 @@ class Reader {
     const { to } = entry;
     if (to?.value === undefined) return;
     const { agents, allergens } = this.tables;
-    const kind = allergens.find(to.value)?.kind;
-    if (kind === 'none' || kind === 'irrelevant') return;
-    const ease = this.easing(entry);
-    for (const row of rowsSaid(agents, to.value))
+    const exact = allergens.find(to.value);
+    if (exact?.kind === 'none' || exact?.kind === 'irrelevant') return;
+    const ease = (name: string) => () => this.easeOf(entry, name);
+    // What one table knows as it stands is in no need of a search in the other.
+    for (const row of exact === undefined ? rowsIn(agents, to) : [])
       for (const word of partsOf(row))
-        this.agents.set(word, { leaf: to, word, mild: false, ease: ease(word), class: row.class });
-    for (const row of rowsSaid(allergens, to.value))
+        add(this.agents, word, { leaf: to, word, mild: false, ease: ease(word), class: row.class });
+    for (const row of exact === undefined ? rowsSaid(allergens, to.value) : [exact])
       this.allergen(row, { leaf: to, word: row.name, mild: row.mild === true, ease: ease(row.name) });
   }
 
-  /** What an entry says against its own things being allergies, by their names. */
-  private easing(entry: Allergy): (name: string) => Ease | undefined {
-    const tolerated = this.namesIn(entry.tolerates ?? []);
+  /** What an entry says against one of its things being an allergy. */
+  private easeOf(entry: Allergy, name: string): Ease | undefined {
+    if (this.tolerated(entry).has(name)) return 'tolerated';
     const tested = this.testedIn(entry);
-    for (const name of [...tolerated, ...(tested ?? [])]) this.cleared.add(name);
-    return (name) => {
-      if (tolerated.has(name)) return 'tolerated';
-      if (tested !== undefined && (tested.size === 0 || tested.has(name))) return 'tested';
-      return this.isIntolerance(entry) ? 'intolerance' : undefined;
-    };
+    if (tested !== undefined && (tested.size === 0 || tested.has(name))) return 'tested';
+    return this.isIntolerance(entry) ? 'intolerance' : undefined;
+  }
+
+  private tolerated({ tolerates }: Allergy): Set<string> {
+    return this.namesIn(tolerates ?? []);
   }
 
   private allergen(row: AllergenRow, named: Named): void {
@@ -153,7 +155,7 @@ export const partsOf = (row: AgentRow): readonly string[] =>
   row.contains.length > 0 ? row.contains : [row.name];
 
 /** Of two entries for the same thing the graver one stays. */
-function add(map: Map<string, Named>, name: string, named: Named): void {
+function add<One extends Named>(map: Map<string, One>, name: string, named: One): void {
   const before = map.get(name);
-  if (before === undefined || before.ease !== undefined || before.mild) map.set(name, named);
+  if (before === undefined || before.mild || before.ease() !== undefined) map.set(name, named);
 }

@@ -24,21 +24,27 @@ function direct({ agent }: GivenAgent, allergies: Allergies): Named | undefined 
 
 /** Another agent of the same class, or what esters become. */
 function sameClass({ agent }: GivenAgent, allergies: Allergies): Named | undefined {
-  if (agent.class === 'none' || partsOf(agent).every((name) => allergies.cleared.has(name))) return undefined;
-  for (const named of allergies.agents.values()) if (named.class === agent.class) return named;
-  return agent.class === 'ester' ? allergies.esters[0] : undefined;
+  if (agent.class === 'none') return undefined;
+  const alike = [...allergies.agents.values()].filter((named) => named.class === agent.class);
+  const candidates = agent.class === 'ester' ? [...alike, ...allergies.esters] : alike;
+  if (candidates.length === 0) return undefined;
+  const cleared = allergies.cleared();
+  if (partsOf(agent).every((name) => cleared.has(name))) return undefined;
+  return candidates.find((named) => named.ease() !== 'intolerance');
 }
 
-const reportOf = (given: GivenAgent, named: Named): Omit<Report, 'form'> => ({
+const reportOf = (given: GivenAgent, named: Named): Report => ({
   at: given.at,
-  args: {
-    agent: given.agent.name,
-    allergy: named.word,
-    class: given.agent.class,
-    ...(named.ease === undefined ? {} : { ease: eased[named.ease] }),
-  },
+  args: { agent: given.agent.name, allergy: named.word, class: given.agent.class },
   related: entryOf(named),
 });
+
+/** A report that is a warning, and says why, where the entry is less than an allergy. */
+function withEase(report: Report, named: Named): Report {
+  const ease = named.ease();
+  if (ease === undefined) return report;
+  return { ...report, form: 'eased', severity: 'warning', args: { ...report.args, ease: eased[ease] } };
+}
 
 /** A check of every anesthetic given, which is not asked where there are no allergies. */
 const ofGiven = (judge: (given: GivenAgent, allergies: Allergies) => Report | undefined): Check['find'] =>
@@ -56,19 +62,18 @@ const loudest = (mark: Mark): 'error' | 'warning' | 'information' =>
   mark === 'Q' || mark === 'format' ? 'error' : mark === 'Q2' ? 'warning' : 'information';
 
 const atMostWarning = (severity: 'error' | 'warning' | 'information', named: Named): typeof severity =>
-  severity === 'error' && (named.ease !== undefined || named.mild) ? 'warning' : severity;
+  severity === 'error' && (named.mild || named.ease() !== undefined) ? 'warning' : severity;
 
 function judgeAgent(given: GivenAgent, allergies: Allergies): Report | undefined {
   const named = direct(given, allergies);
   if (named === undefined) return undefined;
-  const report = reportOf(given, named);
-  return named.ease === undefined ? report : { ...report, form: 'eased', severity: 'warning' };
+  return withEase(reportOf(given, named), named);
 }
 
 function judgeClass(given: GivenAgent, allergies: Allergies): Report | undefined {
   if (direct(given, allergies) !== undefined) return undefined;
   const named = sameClass(given, allergies);
-  if (named === undefined || named.ease === 'intolerance') return undefined;
+  if (named === undefined) return undefined;
   return { ...reportOf(given, named), form: given.agent.class };
 }
 
@@ -122,8 +127,7 @@ function judgeEpinephrine(given: GivenAgent, allergies: Allergies): Report | und
   const named = allergies.substances.get('epinephrine');
   const at = epinephrineAt(given);
   if (named === undefined || at === undefined) return undefined;
-  const report = { ...reportOf(given, named), at };
-  return named.ease === undefined ? report : { ...report, form: 'eased', severity: 'warning' };
+  return withEase({ ...reportOf(given, named), at }, named);
 }
 
 const entry = 'the patient is listed as allergic to {allergy} here';

@@ -56,12 +56,12 @@ function conflictWith(
   const base = { product: product.name, substance };
   const named = substances.get(substance);
   if (named !== undefined) {
-    const eased = named.ease !== undefined || named.mild;
+    const eased = named.mild || named.ease() !== undefined;
     const severity = certain && !eased ? 'error' : 'warning';
     return { ...base, named, severity, form: !certain ? 'may' : eased ? 'eased' : 'main' };
   }
   const cross = crossed.get(substance);
-  if (cross === undefined || cross.named.ease !== undefined) return undefined;
+  if (cross === undefined || cross.named.ease() !== undefined) return undefined;
   const known = cross.crossing.mark === 'Q' || cross.crossing.mark === 'Q2';
   const severity = certain && known ? 'warning' : 'information';
   return { ...base, named: cross.named, severity, form: 'crosses' };

@@ -126,6 +126,21 @@ describe('an allergy to an anesthetic', () => {
     flags('allergy/same-class', note('[{to: bupivacaine, tolerates: [mepivacaine]}]', given('⟦lidocaine⟧')));
   });
 
+  it('goes by the graver of several entries', () => {
+    flags(
+      'allergy/agent',
+      note('[{to: lidocaine, reaction: racing heart}, lignocaine]', given('⟦lidocaine⟧')),
+      {
+        severity: 'error',
+      },
+    );
+    flags(
+      'allergy/same-class',
+      note('[{to: bupivacaine, reaction: palpitations}, articaine]', given('⟦lidocaine⟧')),
+    );
+    silent('allergy/same-class', note('[{to: bupivacaine, reaction: palpitations}]', given('lidocaine')));
+  });
+
   it('to the metabolite is one to esters', () => {
     for (const entry of ['PABA', 'para-aminobenzoic acid', 'benzocaine'])
       flags('allergy/same-class', note(`[${entry}]`, given('⟦chloroprocaine⟧')), { severity: 'warning' });
