@@ -10,7 +10,7 @@ import { stepsOf } from './steps.ts';
 import type { Advisory, AgentDose, DoseJudgement, Left, NoLimit, Step } from './types.ts';
 import { kindText, productText } from './words.ts';
 
-export type { Given, Applied, Unlimited, Unread } from './injections.ts';
+export type { Given } from './injections.ts';
 export type { CreamDose } from './creams.ts';
 export type * from './types.ts';
 

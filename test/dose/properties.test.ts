@@ -160,8 +160,8 @@ describe('the arithmetic of doses', () => {
         const after = (more: number): number =>
           fractionOf([one, { ...one, ml: Math.round(more * 10) / 10 }], weight);
         fc.pre(left !== undefined && fractionOf([one], weight) <= 1);
-        if (left!.ml > 0) assert.ok(!isOver(after(left!.ml), 1));
-        assert.ok(isOver(after(left!.ml + 0.1), 1));
+        if (left.ml > 0) assert.ok(!isOver(after(left.ml), 1));
+        assert.ok(isOver(after(left.ml + 0.1), 1));
       }),
       runs,
     );
@@ -172,8 +172,8 @@ describe('the arithmetic of doses', () => {
       fc.property(some, (given) => {
         const { neededKg } = doseOf(given.map(typed), { patient: 'id: C-1, age: 40 years' });
         fc.pre(neededKg !== undefined && neededKg > 1);
-        assert.ok(!isOver(fractionOf(given, neededKg!), 1));
-        assert.ok(isOver(fractionOf(given, Math.round(neededKg! * 10 - 1) / 10), 1));
+        assert.ok(!isOver(fractionOf(given, neededKg), 1));
+        assert.ok(isOver(fractionOf(given, Math.round(neededKg * 10 - 1) / 10), 1));
       }),
       runs,
     );

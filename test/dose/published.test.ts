@@ -78,7 +78,6 @@ describe('published figures', () => {
     it('the example of 75 to 100 mg at 50 lb lies above what counts for a child here', () => {
       const child = most('lidocaine', 10, { kg: 50 * lb, months: 60 });
       assert.equal(child.maxMg, 68.03);
-      assert.ok(child.maxMg < 75);
     });
 
     // W39: Table 1 prints 0.5% or 1%, 1 to 60 mL, 5 to 300 mg: 60 mL is 300 mg of the weaker one only.

@@ -63,10 +63,16 @@ const rows: readonly Row[] = [
   },
 ];
 
+/** Nothing but a word that stands for no product: its own finding says so, or it is not known yet. */
+const isBareName = (injection: Injection, agent: AgentRow | undefined): boolean =>
+  agent === undefined &&
+  injection.keys.size === 1 &&
+  (injection.product !== undefined || injection.agent?.pending === true);
+
 function* missing({ lacks }: Row, { dose, tables }: Subject): Iterable<Report> {
   for (const injection of injectionsOf(dose)) {
     const agent = agentOf(injection, tables);
-    const form = lacks(injection, agent, tables);
+    const form = isBareName(injection, agent) ? undefined : lacks(injection, agent, tables);
     if (form === undefined) continue;
     yield { at: injection.head, form, args: { name: agent?.name ?? 'anesthetic' } };
   }

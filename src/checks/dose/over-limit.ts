@@ -46,6 +46,7 @@ function report(day: DoseJudgement, visit: DoseJudgement, bound: number): Report
       product: productText(at),
       ml: formatNumber(ml),
       left: formatNumber(leftMl(at, day)),
+      beside: day.given.length > 1 ? ' beside the rest' : '',
     },
     related: day.given
       .filter((one) => one !== at)
@@ -68,7 +69,7 @@ export const checks: readonly Check[] = [
     why: 'Past the limit the risk of seizures and of cardiac arrest rises. All sites of a visit count together, and different anesthetics add up.',
     sources,
     messages: {
-      main: 'The dose of {day} is {percent}% of the limit: {sum}. At most {ml} mL of this {product} would be in order beside the rest; check volume, strength and weight.',
+      main: 'The dose of {day} is {percent}% of the limit: {sum}. At most {ml} mL of this {product} would be in order{beside}; check volume, strength and weight.',
       'nothing-left':
         'The dose of {day} is {percent}% of the limit: {sum}. The rest has used up the limit, so that no {product} would be in order; check volumes, strengths and weight.',
       also,

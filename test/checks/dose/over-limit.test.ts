@@ -1,24 +1,94 @@
 import assert from 'node:assert/strict';
+import { messageOf } from '../../../src/checks/index.ts';
 import { flags, silent } from '../tester.ts';
+import { lidocaine, note, withEpinephrine } from './notes.ts';
 
-const note = (volumes: readonly string[], weight = '62 kg'): string =>
-  `visit: 2026-03-02
-patient: {id: C-1, born: 1961-08-09, weight: ${weight}}
-procedures:
-  - site: left upper back
-    method: punch
-    anesthetic:
-${volumes.map((volume) => `      - {agent: lidocaine, concentration: 1%, volume: ${volume}}\n`).join('')}`;
+const says = (code: string, marked: string, ...parts: readonly string[]): void => {
+  const [finding] = flags(code, marked);
+  const message = messageOf(finding!);
+  for (const part of parts) assert.ok(message.includes(part), `${message}\nhas no: ${part}`);
+};
 
 describe('dose/over-limit', () => {
   it('flags the injection that takes the visit over the limit, and points at the others', () => {
-    const [finding] = flags('dose/over-limit', note(['20 mL', '⟦8 mL⟧']), { severity: 'error' });
-    assert.equal(finding?.related.length, 1);
+    const [finding] = flags(
+      'dose/over-limit',
+      note([lidocaine('20 mL'), lidocaine('⟦8 mL⟧'), lidocaine('1 mL')]),
+      { severity: 'error' },
+    );
+    assert.equal(finding?.related.length, 2);
+  });
+
+  it('says the sum, what binds, whose limit it is, and what would be in order', () => {
+    says(
+      'dose/over-limit',
+      note([lidocaine('20 mL'), lidocaine('⟦8 mL⟧')]),
+      '280 mg of at most 279 mg',
+      '4.5 mg/kg at 62 kg, US prescribing information',
+      'At most 7.9 mL of this lidocaine 1%',
+    );
+    says(
+      'dose/over-limit',
+      note(['agent: bupivacaine, concentration: 0.25%, volume: ⟦64 mL⟧']),
+      'at most 155 mg (2.5 mg/kg at 62 kg, reference tables, since US prescribing information has only a cap)',
+      'At most 62 mL',
+    );
+    says(
+      'dose/over-limit',
+      note([lidocaine('27.9 mL'), withEpinephrine('⟦1 mL⟧')]),
+      'no lidocaine 1% with epinephrine',
+    );
   });
 
   it('is silent exactly at the limit', () => {
     // US label: 4.5 mg/kg, so 279 mg = 27.9 mL of 1% at 62 kg.
-    silent('dose/over-limit', note(['27.9 mL']));
-    flags('dose/over-limit', note(['⟦27.91 mL⟧']));
+    silent('dose/over-limit', note([lidocaine('27.9 mL')]));
+    flags('dose/over-limit', note([lidocaine('⟦27.91 mL⟧')]));
+  });
+
+  it('adds different anesthetics by their shares', () => {
+    const bupivacaine = (volume: string): string =>
+      `agent: bupivacaine, concentration: 0.25%, volume: ${volume}`;
+    silent('dose/over-limit', note([lidocaine('13.9 mL'), bupivacaine('31 mL')]));
+    flags('dose/over-limit', note([lidocaine('14 mL'), bupivacaine('⟦31 mL⟧')]));
+  });
+
+  it('judges a later day by itself', () => {
+    const event = (day: string, volume: string): string =>
+      `events:\n  - {on: ${day}, kind: bleeding, anesthetic: {${lidocaine(volume)}}}\n`;
+    silent('dose/over-limit', note([lidocaine('20 mL')], undefined, event('2026-03-03', '20 mL')));
+    flags('dose/over-limit', note([lidocaine('20 mL')], undefined, event('2026-03-02', '⟦20 mL⟧')));
+    says(
+      'dose/over-limit',
+      note([lidocaine('20 mL')], undefined, event('2026-03-03', '⟦28 mL⟧')),
+      '2026-03-03',
+    );
+  });
+
+  it('flags what is over the cap without a weight, and what is over though another injection is not known yet', () => {
+    flags('dose/over-limit', note([lidocaine('⟦30.1 mL⟧')], 'id: C-1, age: 40 years'));
+    silent('dose/over-limit', note([lidocaine('30 mL')], 'id: C-1, age: 40 years'));
+    flags('dose/over-limit', note([lidocaine('⟦28 mL⟧'), lidocaine('??')]));
+  });
+
+  it('holds a child to 3 mg/kg', () => {
+    const child = 'id: C-1, age: 7 years, weight: 20 kg';
+    silent('dose/over-limit', note([lidocaine('6 mL')], child));
+    flags('dose/over-limit', note([lidocaine('⟦6.1 mL⟧')], child));
+  });
+});
+
+describe('dose/near-limit', () => {
+  it('flags from 80% on, and no longer past the limit', () => {
+    const severity = 'warning';
+    silent('dose/near-limit', note([lidocaine('22.3 mL')]));
+    flags('dose/near-limit', note([lidocaine('⟦22.32 mL⟧')]), { severity });
+    flags('dose/near-limit', note([lidocaine('⟦27.9 mL⟧')]), { severity });
+    silent('dose/near-limit', note([lidocaine('28 mL')]));
+  });
+
+  it('says how much more would be in order', () => {
+    says('dose/near-limit', note([lidocaine('⟦23 mL⟧')]), '82.4%', 'At most 4.9 mL more');
+    says('dose/near-limit', note([lidocaine('⟦27.9 mL⟧')]), 'Add nothing more');
   });
 });

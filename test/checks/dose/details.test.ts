@@ -1,0 +1,222 @@
+import assert from 'node:assert/strict';
+import { messageOf } from '../../../src/checks/index.ts';
+import { referenceTables, type Tables } from '../../../src/practice/tables.ts';
+import { fixed, flags, silent } from '../tester.ts';
+import { lidocaine, note } from './notes.ts';
+
+describe('dose/weight-implausible', () => {
+  const of = (weight: string, age: string): string =>
+    note([lidocaine('1 mL')], `id: C-1, age: ${age}, weight: ${weight}`);
+
+  it('asks about pounds typed as kilograms, and offers them as a correction of the record', () => {
+    const [finding] = flags('dose/weight-implausible', of('⟦44 kg⟧', '5 years'), { severity: 'warning' });
+    assert.match(messageOf(finding!), /Was it 44 lb\?/);
+    assert.ok(
+      fixed('dose/weight-implausible', of('44 kg', '5 years'), 'correct the record: 44 lb').includes(
+        'weight: 44 lb',
+      ),
+    );
+  });
+
+  it('asks about kilograms typed as pounds', () => {
+    const [finding] = flags('dose/weight-implausible', of('⟦62 lb⟧', '64 years').replace('62 lb', '45 lb'));
+    assert.match(messageOf(finding!), /Was it 45 kg\?/);
+  });
+
+  it('asks about what fits in neither unit', () => {
+    const [finding] = flags('dose/weight-implausible', of('⟦4.4 kg⟧', '5 years'));
+    assert.match(messageOf(finding!), /10 to 39 kg is usual/);
+  });
+
+  it('is silent for the light and the heavy of an age, and without an age', () => {
+    // CDC growth charts: a boy of 10 years weighs 32.5 kg in the middle.
+    for (const [weight, age] of [
+      ['32.5 kg', '10 years'],
+      ['10 kg', '5 years'],
+      ['39 kg', '5 years'],
+      ['180 kg', '50 years'],
+      ['3.4 kg', '1 day'],
+    ])
+      silent('dose/weight-implausible', of(weight!, age!));
+    silent('dose/weight-implausible', note([lidocaine('1 mL')], 'id: C-1, weight: 12 kg'));
+  });
+});
+
+describe('dose/unknown-agent', () => {
+  const of = (agent: string): string => note([`agent: ${agent}, concentration: 1%, volume: 1 mL`]);
+
+  it('offers the nearest name', () => {
+    flags('dose/unknown-agent', of('⟦lidocane⟧'), { severity: 'error' });
+    assert.ok(fixed('dose/unknown-agent', of('lidocane'), 'lidocaine').includes('agent: lidocaine,'));
+    flags('dose/unknown-agent', of('⟦morphine⟧'));
+    flags('dose/unknown-agent', of('⟦constructor⟧'));
+    flags('dose/unknown-agent', of('⟦__proto__⟧'));
+  });
+
+  it('is silent for names, synonyms and what is not known yet', () => {
+    for (const agent of ['lidocaine', 'Lignocaine', 'lidocaine hydrochloride', 'amethocaine', '??'])
+      silent('dose/unknown-agent', of(agent));
+  });
+});
+
+describe('dose/unknown-product', () => {
+  const lidocaineRow = referenceTables.agents.find('lidocaine')!;
+  const tables: Tables = {
+    ...referenceTables,
+    stock: new Map([
+      [
+        'lido 1% epi',
+        { name: 'lido 1% epi', agent: lidocaineRow, mgPerMl: 10, epinephrineMicrogramsPerMl: 10 },
+      ],
+    ]),
+  };
+
+  it('flags what is not in stock', () => {
+    flags('dose/unknown-product', note(['product: ⟦lido 1% ep⟧, volume: 1 mL']), {
+      tables,
+      severity: 'error',
+    });
+    flags('dose/unknown-product', note(['product: ⟦lido 1% epi⟧, volume: 1 mL']));
+    assert.ok(
+      fixed('dose/unknown-product', note(['product: lido 1% ep, volume: 1 mL']), 'lido 1% epi', {
+        tables,
+      }).includes('product: lido 1% epi,'),
+    );
+  });
+
+  it('is silent for stock, in any case, and beside what is written out', () => {
+    silent('dose/unknown-product', note(['product: Lido 1% Epi, volume: 1 mL']), { tables });
+    silent('dose/unknown-product', note([`product: blue box, ${lidocaine('1 mL')}`]), { tables });
+  });
+
+  it('stands for strength and agent', () => {
+    for (const code of ['dose/agent-missing', 'dose/concentration-missing', 'dose/volume-missing'])
+      silent(code, note(['product: lido 1% epi, volume: 1 mL']), { tables });
+  });
+});
+
+describe('what an injection lacks', () => {
+  it('flags agent, strength and volume at the entry', () => {
+    const severity = 'error';
+    flags('dose/agent-missing', note(['⟦concentration⟧: 1%, volume: 1 mL']), { severity });
+    flags('dose/concentration-missing', note(['⟦agent⟧: lidocaine, volume: 1 mL']), { severity });
+    flags('dose/volume-missing', note(['⟦agent⟧: lidocaine, concentration: 1%']), { severity });
+    flags('dose/volume-missing', note(['⟦agent⟧: lidocaine-prilocaine cream']), { severity });
+    flags('dose/volume-missing', note(['⟦agent⟧: bacteriostatic saline']), { severity });
+  });
+
+  it('is silent where all is written, or not known yet, or not needed', () => {
+    const right = [
+      lidocaine('1 mL'),
+      'agent: ??, concentration: ??, volume: ??',
+      'agent: vapocoolant spray',
+      'agent: lidocaine-prilocaine cream, amount: 2 g',
+      'agent: lidocaine, concentration: 4%, amount: 2 g',
+      'agent: bacteriostatic saline, volume: 1 mL',
+    ];
+    for (const code of ['dose/agent-missing', 'dose/concentration-missing', 'dose/volume-missing'])
+      for (const injection of right) silent(code, note([injection]));
+  });
+});
+
+describe('an anesthetic that is one word', () => {
+  const of = (word: string): string =>
+    `visit: 2026-03-02\npatient: {id: C-1, born: 1961-08-09, weight: 62 kg}\nprocedures:\n  - site: left upper back\n    method: punch\n    anesthetic: ${word}\n`;
+
+  it('is one finding where it stands for nothing, and none where it is not known yet', () => {
+    flags('dose/unknown-product', of('⟦local⟧'));
+    for (const word of ['local', '??'])
+      for (const code of ['dose/agent-missing', 'dose/concentration-missing', 'dose/volume-missing'])
+        silent(code, of(word));
+    silent('dose/unknown-product', of('??'));
+  });
+});
+
+describe('dose/concentration-not-made', () => {
+  const of = (agent: string, strength: string): string =>
+    note([`agent: ${agent}, concentration: ${strength}, volume: 1 mL`]);
+
+  it('catches percent for mg/mL and the other way round', () => {
+    const [ten] = flags('dose/concentration-not-made', of('lidocaine', '⟦10%⟧'), { severity: 'warning' });
+    assert.match(messageOf(ten!), /Was it 10 mg\/mL\?/);
+    const [one] = flags('dose/concentration-not-made', of('lidocaine', '⟦1 mg/mL⟧'), { severity: 'warning' });
+    assert.match(messageOf(one!), /Was it 1%\?/);
+    assert.ok(
+      fixed('dose/concentration-not-made', of('lidocaine', '10%'), 'correct the record').includes(
+        'concentration: 10 mg/mL',
+      ),
+    );
+  });
+
+  it('flags strengths between those that are made, and tells of dilutions', () => {
+    flags('dose/concentration-not-made', of('lidocaine', '⟦1.2%⟧'), { severity: 'warning' });
+    flags('dose/concentration-not-made', of('bupivacaine', '⟦1%⟧'), { severity: 'warning' });
+    flags('dose/concentration-not-made', of('lidocaine', '⟦0.25%⟧'), { severity: 'information' });
+    // The strengths of procaine are known from memory alone.
+    flags('dose/concentration-not-made', of('procaine', '⟦4%⟧'), { severity: 'information' });
+  });
+
+  it('is silent for every strength that is made', () => {
+    for (const strength of ['0.5%', '1%', '1.5%', '2%', '10 mg/mL', '20 mg/mL'])
+      silent('dose/concentration-not-made', of('lidocaine', strength));
+    for (const strength of ['0.25%', '0.5%', '2.5 mg/mL'])
+      silent('dose/concentration-not-made', of('bupivacaine', strength));
+    silent('dose/concentration-not-made', note(['agent: lidocaine, concentration: 4%, amount: 2 g']));
+    silent('dose/concentration-not-made', of('lidokaine', '10%'));
+  });
+});
+
+describe('dose/bupivacaine-buffered', () => {
+  const of = (agent: string, buffered: string): string =>
+    note([`agent: ${agent}, concentration: 0.5%, volume: 1 mL, buffered: ${buffered}`]);
+
+  it('flags the mixture', () => {
+    flags('dose/bupivacaine-buffered', of('bupivacaine', '⟦9:1⟧'), { severity: 'warning' });
+    flags('dose/bupivacaine-buffered', of('bupivacaine', '⟦yes⟧'));
+    silent('dose/bupivacaine-buffered', of('bupivacaine', 'no'));
+    silent('dose/bupivacaine-buffered', of('lidocaine', '9:1'));
+  });
+});
+
+describe('creams', () => {
+  const of = (rest: string, patient = 'id: C-1, age: 7 months, weight: 8 kg'): string =>
+    note([`agent: lidocaine-prilocaine cream, ${rest}`], patient);
+
+  it('are held to amount, area and time of their own row', () => {
+    // US label, table by age and weight: 3 to 12 months and over 5 kg: 2 g, 20 cm², 4 hours.
+    const severity = 'warning';
+    silent('dose/cream-over-limit', of('amount: 2 g, area: 20 cm2, on: 09:00, off: 13:00'));
+    flags('dose/cream-over-limit', of('amount: ⟦2.1 g⟧, area: 20 cm2, on: 09:00, off: 13:00'), { severity });
+    flags('dose/cream-over-limit', of('amount: 2 g, area: ⟦21 cm2⟧, on: 09:00, off: 13:00'), { severity });
+    flags('dose/cream-over-limit', of('amount: 2 g, area: 20 cm2, on: 09:00, off: ⟦13:01⟧'), { severity });
+  });
+
+  it('stay in the row of the weight where the age is reached and the weight is not', () => {
+    const of7 = (kg: number, grams: string): string =>
+      of(`amount: ${grams}`, `id: C-1, age: 7 years, weight: ${kg} kg`);
+    silent('dose/cream-over-limit', of7(20, '20 g'));
+    flags('dose/cream-over-limit', of7(19, '⟦11 g⟧'));
+    silent('dose/cream-over-limit', of7(19, '10 g'));
+    flags('dose/cream-over-limit', of('amount: ⟦1.1 g⟧', 'id: C-1, age: 2 months, weight: 5.5 kg'));
+  });
+
+  it('are information where a value is from memory, or only the most that was studied', () => {
+    const severity = 'information';
+    const four = (area: string): string =>
+      note([`agent: lidocaine cream 4%, amount: 5 g, area: ${area}`], 'id: C-1, age: 1 year, weight: 9 kg');
+    flags('dose/cream-over-limit', four('⟦101 cm2⟧'), { severity });
+    silent('dose/cream-over-limit', four('100 cm2'));
+    flags('dose/cream-over-limit', of('amount: ⟦61 g⟧', 'id: C-1, age: 40 years, weight: 70 kg'), {
+      severity,
+    });
+  });
+
+  it('without a known maximum are told of for a child', () => {
+    const five = (patient: string, amount: string): string =>
+      note([`agent: lidocaine cream 5%, amount: ${amount}`], patient);
+    flags('dose/cream-not-judged', five('id: C-1, age: 9 years, weight: 30 kg', '⟦2 g⟧'), {
+      severity: 'information',
+    });
+    silent('dose/cream-not-judged', five('id: C-1, age: 40 years, weight: 70 kg', '2 g'));
+  });
+});
