@@ -14,6 +14,8 @@ type Built = Record<string, unknown>;
 export interface WordLeaf {
   readonly leaf: Leaf<unknown>;
   readonly table: string;
+  /** Whether a list may stand where this text stands. */
+  readonly list: boolean;
 }
 
 /** Beyond this many unknown keys no more are compared with the known ones. */
@@ -175,7 +177,7 @@ export class Binder {
     const { value, remarks } = reader(text, key.key);
     for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
     const leaf: Leaf<unknown> = { start, end, text, node, value, pending };
-    if (key.words !== undefined) this.words.push({ leaf, table: key.words });
+    if (key.words !== undefined) this.words.push({ leaf, table: key.words, list: key.list });
     return leaf;
   }
 }

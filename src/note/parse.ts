@@ -130,6 +130,9 @@ function mended(
   const problems = [...repairs.map(({ problem }) => problem), ...left.map((fault) => problemOf(fault, text))];
   problems.sort((a, b) => a.start - b.start);
   const unfinished = repairs.filter((repair) => repair.unfinished === true || repair.cover === undefined);
-  const damage = [...unfinished.map(({ row }) => row), ...composed.faults.map(({ start }) => start)];
+  const damage = [
+    ...unfinished.map(({ row }) => row),
+    ...composed.faults.map(({ start }) => rowAt(text, start).start),
+  ];
   return { tree, problems: problems.filter(firstShift()), damage };
 }

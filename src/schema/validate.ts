@@ -122,7 +122,13 @@ class Shape {
         : keyword === 'type'
           ? place.at.start
           : entryOf(place.node, params)?.start;
-    return damage.some((spot) => holder.start <= spot && spot <= holder.end && (at ?? Infinity) >= spot);
+    return damage.some((spot) => this.holds(holder, spot) && (at ?? Infinity) >= spot);
+  }
+
+  /** Whether a spot lies in a part, or beside it with nothing between. */
+  private holds({ start, end }: Range, spot: number): boolean {
+    const [from, to] = spot < start ? [spot, start] : [end, spot];
+    return to <= from || (to < from + 200 && this.source.text.slice(from, to).trim() === '');
   }
 
   private unknownKey(error: SchemaError, place: Place, guessed: Set<string>): Problem {
@@ -133,11 +139,19 @@ class Shape {
     const owners = [...this.index.values()]
       .filter(({ byName }) => byName.has(typed))
       .map(({ shape }) => shape.title);
+    if (known?.byName.has(joinedKey(typed)) === true)
+      return {
+        code: 'shape/unknown-key',
+        form: 'blank',
+        start: at.start,
+        end: at.end,
+        args: { key: joinedKey(typed) },
+      };
     const near = nearest(typed, this.free(place.node, known));
     const base = { code: 'shape/unknown-key', start: at.start, end: at.end };
-    const args: Args = { key: shortened(typed), map: known?.shape.title ?? place.map };
+    const args: Args = { key: shortened(typed), map: this.titleOf(place) };
     if (near !== undefined && (owners.length === 0 || near.sure)) {
-      guessed.add(`${place.node.start} ${known?.byName.get(near.word)?.key ?? near.word}`);
+      guessed.add(`${place.node.start} ${canonical(known, near.word)}`);
       return {
         ...base,
         form: 'perhaps',
@@ -148,6 +162,10 @@ class Shape {
     if (owners.length > 0)
       return { ...base, form: 'elsewhere', args: { ...args, owners: owners.slice(0, 3).join(', ') } };
     return { ...base, args };
+  }
+
+  private titleOf({ map }: Place): string {
+    return this.index.get(map)?.shape.title ?? map;
   }
 
   /** The keys that a map does not have yet, in every spelling. */
@@ -164,7 +182,7 @@ class Shape {
       code: 'shape/missing-key',
       start: place.at.start,
       end: place.at.end,
-      args: { key, map: known?.shape.title ?? place.map, help: known?.byName.get(key)?.description ?? '' },
+      args: { key, map: this.titleOf(place), help: known?.byName.get(key)?.description ?? '' },
       data: { key, path: place.path },
     };
   }
@@ -187,6 +205,9 @@ class Shape {
   }
 }
 
+/** The key in `volume:1.5 mL`, where the blank is missing behind the colon. */
+const joinedKey = (typed: string): string => /^([\w-]+):\S/.exec(typed)?.[1] ?? '';
+
 function respelling(entry: Entry, key: KeyShape): Problem {
   return {
     code: 'shape/unknown-key',
@@ -197,6 +218,8 @@ function respelling(entry: Entry, key: KeyShape): Problem {
     data: { near: key.key, sure: true },
   };
 }
+
+const canonical = (known: KeyIndex | undefined, word: string): string => known?.byName.get(word)?.key ?? word;
 
 const text = (value: unknown): string => (typeof value === 'string' ? value : '');
 

@@ -14,6 +14,8 @@ export const checks: readonly Check[] = [
       near: '`{key}` is not a key. Did you mean `{near}`? It was read as that.',
       perhaps: '`{key}` is not a key of this part ({map}). Did you mean `{near}`?',
       elsewhere: '`{key}` does not belong here ({map}). It belongs to: {owners}.',
+      blank:
+        '`{key}` needs a blank behind its colon. Where its value holds another colon, put the value into quotes.',
       more: '{count} more keys are not known.',
     },
     find: noticed('shape/unknown-key'),

@@ -37,7 +37,19 @@ function nearestWord(text: string, table: Lookup): Nearest | undefined {
   return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };
 }
 
-function report({ leaf }: WordLeaf, table: Lookup): Report {
+/** Whether a text is several known words with commas between them, which were meant as a list. */
+const isList = ({ leaf, list }: WordLeaf, table: Lookup): boolean =>
+  list && leaf.text.includes(',') && leaf.text.split(',').every((part) => table.find(part) !== undefined);
+
+function report(word: WordLeaf, table: Lookup): Report {
+  const { leaf } = word;
+  if (isList(word, table) && leaf.node.inner === leaf.start)
+    return {
+      at: leaf,
+      form: 'list',
+      args: { text: leaf.text },
+      data: { near: `[${leaf.text}]`, sure: true },
+    };
   const near = nearestWord(leaf.text, table);
   const names = table.rows.map(({ name }) => name);
   const known = names.slice(0, mostShown).join(', ') + (names.length > mostShown ? ', …' : '');
@@ -59,6 +71,7 @@ export const checks: readonly Check[] = [
     messages: {
       main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
       near: '`{text}` is not a word that is known here, so it is not judged. Did you mean `{near}`?',
+      list: 'Several words stand here as one text, which is not judged. Put them between brackets: `[{text}]`.',
       more: '{count} more words are not known.',
     },
     *find({ source, tables }) {

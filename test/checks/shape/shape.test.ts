@@ -36,6 +36,11 @@ describe('keys', () => {
     assert.equal(finding!.form, 'elsewhere');
   });
 
+  it('tells a key without a blank behind its colon from an unknown one', () => {
+    const [finding] = flags('shape/unknown-key', `${before}    ⟦question:AK vs⟧: SCC\n`);
+    assert.equal(finding!.form, 'blank');
+  });
+
   it('does not offer a key that stands there already', () => {
     const [finding] = flags('shape/unknown-key', `${before}    ⟦methods⟧: shave\n`);
     assert.equal(finding!.data, undefined);
@@ -116,6 +121,14 @@ describe('words', () => {
       );
     });
 
+  it('that stand in one text with commas become a list', () => {
+    const text = `${before}    hemostasis: pressure, aluminum chloride\n`;
+    assert.equal(
+      fixed('shape/unknown-word', text, 'Change'),
+      text.replace('pressure, aluminum chloride', '[pressure, aluminum chloride]'),
+    );
+  });
+
   it('count in any case, and with hyphens for blanks', () => {
     silent('shape/unknown-word', `${before}    depth: Mid-Dermis\n`);
   });
@@ -135,6 +148,10 @@ describe('behind a row that can not be read', () => {
     assert.deepEqual(own('visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: chin\n    meth\n'), [
       'yaml/missing-colon',
     ]);
+  });
+
+  it('nor in the part above a row that stands askew', () => {
+    assert.deepEqual(own(`${before}events:\n  - on: 2026-03-03\n   kind: bleeding\n`), ['yaml/indentation']);
   });
 
   it('faults elsewhere stay', () => {
