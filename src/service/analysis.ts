@@ -1,0 +1,47 @@
+import { check, checkPractice } from '../checks/index.ts';
+import type { Context, Judgement } from '../checks/run.ts';
+import type { Note } from '../note/generated/types.ts';
+import { noteIndex, practiceIndex, readNote, readPractice } from '../note/read.ts';
+import type { KeyIndex } from '../note/shape.ts';
+import type { MapNode } from '../note/tree.ts';
+import type { Trust } from '../practice/tables.ts';
+
+/** One version of a text, read and judged once. Every feature takes it; none changes it. */
+export interface Analysis {
+  readonly kind: 'note' | 'practice';
+  /** What was read. Edits made for it fit no other text. */
+  readonly text: string;
+  readonly root: MapNode | null;
+  /** Null where the text can't be taken for a note, and for a practice file. */
+  readonly note: Note | null;
+  /** Where the parser stumbled. */
+  readonly damage: readonly number[];
+  readonly judgement: Judgement;
+  readonly context: Context;
+  /** The keys of each map of the file, by the map's name. */
+  readonly shapes: ReadonlyMap<string, KeyIndex>;
+}
+
+/** Reads and judges a note. Never throws. */
+export function analyse(text: string, context: Context): Analysis {
+  const source = readNote(text);
+  const { root, value: note, damage } = source;
+  return {
+    kind: 'note',
+    text,
+    root,
+    note,
+    damage,
+    judgement: check(source, context),
+    context,
+    shapes: noteIndex,
+  };
+}
+
+/** Reads and judges a practice file. */
+export function analysePractice(text: string, context: Context, trust?: Trust): Analysis {
+  const source = readPractice(text);
+  const { root, damage } = source;
+  const judgement = { findings: checkPractice(source, trust), dose: null, failures: [] };
+  return { kind: 'practice', text, root, note: null, damage, judgement, context, shapes: practiceIndex };
+}

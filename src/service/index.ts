@@ -1,0 +1,20 @@
+/**
+ * The language service: pure functions over one `Analysis` of one version of a text. All results are plain data in
+ * offsets of `analysis.text` (UTF-16 units); `Lines` of `note/lines.ts` turns them into lines and characters.
+ *
+ * `analyse` once for each version, keep the result with the version, and drop it when the text changes: edits of a fix
+ * fit only the text that they were made for. `analysePractice` does the same for a practice file.
+ */
+export { analyse, analysePractice, type Analysis } from './analysis.ts';
+export { completionsAt, type Completion } from './completions.ts';
+export { diagnosticsOf, type Diagnostic, type LineRange } from './diagnostics.ts';
+export { fixAll, fixesAt, type OfferedFix } from './fixes.ts';
+export { foldsOf, type Fold } from './folding.ts';
+export { hintsIn, type Hint } from './hints.ts';
+export { hoverAt, type Hover } from './hovers.ts';
+export { lensesOf, type Lens } from './lenses.ts';
+export { definitionAt, linksOf, selectionsAt, type Definition, type Link } from './navigation.ts';
+export { outlineOf, type Symbol } from './outline.ts';
+export { afterEdit, afterMove, afterPause, atRest, type Caret, type Change, type Shown } from './quiet-row.ts';
+export { statusOf, type Status } from './status.ts';
+export type { Writing } from './writing.ts';
