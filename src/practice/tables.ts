@@ -1,12 +1,15 @@
 import type { Problem } from '../note/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { agents, type AgentRow } from '../reference/agents.ts';
+import { aftercare } from '../reference/aftercare.ts';
 import { allergens, reactions, type AllergenRow, type ReactionRow } from '../reference/allergens.ts';
 import { authorities, type AuthorityRow } from '../reference/authorities.ts';
+import { bloodThinners, type BloodThinnerRow } from '../reference/blood-thinners.ts';
 import { closures, type ClosureRow } from '../reference/closures.ts';
 import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
 import { depths } from '../reference/depths.ts';
+import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
@@ -53,14 +56,19 @@ export type { StockProduct };
 
 /** All that is known for judging a note: the reference tables with the practice's file laid over them. */
 export interface Tables {
+  /** Care at home as published. */
+  readonly aftercare: typeof aftercare;
   readonly agents: WordTable<AgentRow>;
   readonly allergens: WordTable<AllergenRow>;
   readonly authorities: WordTable<AuthorityRow>;
+  readonly bloodThinners: WordTable<BloodThinnerRow>;
   readonly cardiacConditions: WordTable<WordRow>;
   readonly closures: WordTable<ClosureRow>;
   readonly consents: WordTable<WordRow>;
   readonly creams: readonly CreamRow[];
   readonly depths: WordTable<WordRow>;
+  /** Diseases that need a sample of a certain kind. */
+  readonly diagnoses: WordTable<DiagnosisRow>;
   readonly dressings: WordTable<DressingRow>;
   readonly epinephrine: typeof epinephrine;
   readonly events: WordTable<WordRow>;
@@ -99,14 +107,17 @@ export interface Tables {
 
 /** The tables of a practice without a file of its own. */
 export const referenceTables: Tables = {
+  aftercare,
   agents: new WordTable(agents),
   allergens: new WordTable(allergens),
   authorities: new WordTable(authorities),
+  bloodThinners: new WordTable(bloodThinners),
   cardiacConditions: new WordTable<WordRow>(cardiacConditions),
   closures: new WordTable(closures),
   consents: new WordTable(consents),
   creams,
   depths: new WordTable(depths),
+  diagnoses: new WordTable(diagnoses),
   dressings: new WordTable(dressings),
   epinephrine,
   events: new WordTable(events),

@@ -5,6 +5,7 @@ import { allergens, reactions } from '../../src/reference/allergens.ts';
 import { closures } from '../../src/reference/closures.ts';
 import { consents } from '../../src/reference/consents.ts';
 import { depths } from '../../src/reference/depths.ts';
+import { diagnoses } from '../../src/reference/diagnoses.ts';
 import { dressings } from '../../src/reference/dressings.ts';
 import { events } from '../../src/reference/events.ts';
 import { hemostasis } from '../../src/reference/hemostasis.ts';
@@ -24,6 +25,7 @@ const tables: Readonly<Record<string, readonly WordRow[]>> = {
   closures,
   consents,
   depths,
+  diagnoses,
   dressings,
   events,
   hemostasis,

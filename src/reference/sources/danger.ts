@@ -84,4 +84,13 @@ export const dangerSources = {
   'biopsy-guide-afp': 'Am Fam Physician 2011;84:995-1002: skin biopsy techniques',
   'biopsy-msd': 'MSD Manual Professional, diagnostic tests for skin disorders: biopsy',
   'melanoma-aad': 'American Academy of Dermatology, Melanoma: biopsy recommendations',
+  'melanoma-nccn-2018':
+    'NCCN Guidelines for Patients: Melanoma 2018, p. 52: excision, deep shave or punch of the whole lesion with 1 to 3 mm, in part if it is very large or awkward',
+  'melanoma-afp-2005': 'Am Fam Physician, 15 July 2005, p. 269: never shave a suspected melanoma',
+  'hair-ijwd-2022': 'Int J Womens Dermatol 2022;8:e054: biopsy of hair loss',
+  'hair-handbook':
+    'Regional pathology handbook, scalp: two 4 mm punches along the hair, into fat, one for horizontal and one for vertical sections',
+  'hair-academic-page': 'Academic dermatopathology page on hair: at least 4 mm, better 6 mm',
+  'dermatology-chapter-146':
+    'Study notes on a dermatology text, chapter 146: panniculitis and deep nodules need fat in the sample',
 };

@@ -1,0 +1,209 @@
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/leaf.ts';
+import { phrasesOf } from '../../note/phrases.ts';
+import { within, type Range } from '../../note/tree.ts';
+import type { SampleNeed } from '../../reference/diagnoses.ts';
+import type { SiteRegion } from '../../reference/sites.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { rowsIn } from '../words.ts';
+
+/** A disease that the question suspects, and where it stands. */
+interface Suspected {
+  readonly name: string;
+  readonly at: Range;
+}
+
+/** The disease of a kind that a question suspects; what it denies, thinks unlikely or tells of the past does not count. */
+function suspected({ question }: Procedure, need: SampleNeed, { tables }: Subject): Suspected | undefined {
+  if (question?.value === undefined) return undefined;
+  const mention = phrasesOf(tables.diagnoses)
+    .mentionsIn(question.value)
+    .find(({ row, standing }) => row.needs === need && (standing === 'asserted' || standing === 'asked'));
+  return mention && { name: mention.row.name, at: within(question.node, mention.from, mention.to) };
+}
+
+type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;
+
+/** A check of every procedure whose question suspects a disease of one kind. */
+const ofSuspected = (need: SampleNeed, judge: Judge): Check['find'] =>
+  function* (subject) {
+    for (const procedure of subject.note.procedures ?? []) {
+      const disease = suspected(procedure, need, subject);
+      const report = disease && judge(procedure, subject);
+      if (disease === undefined || report === undefined) continue;
+      const related = { ...disease.at, form: 'question', args: {} };
+      yield { ...report, args: { disease: disease.name, ...report.args }, related: [related] };
+    }
+  };
+
+const methodName = ({ method }: Procedure, { tables }: Subject): string | undefined =>
+  rowsIn(tables.methods, method)[0]?.name;
+const depthName = ({ depth }: Procedure, { tables }: Subject): string | undefined =>
+  rowsIn(tables.depths, depth)[0]?.name;
+
+const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth']);
+
+/** Where the guideline allows a partial or a broad superficial sample: face, palms, soles, digits. */
+function isExempt(procedure: Procedure, subject: Subject): boolean {
+  const base = subject.siteOf(procedure)?.base;
+  return base === undefined || base.acral || face.has(base.region);
+}
+
+const lengths = /(\d+(?:\.\d+)?)\s*(mm|cm)\b/gi;
+
+/** The greatest length in mm that the description of the lesion gives. */
+const lesionMm = ({ lesion }: Procedure): number | undefined => {
+  const found = Array.from(
+    (lesion?.value ?? '').matchAll(lengths),
+    ([, number, unit]) => Number(number) * (unit?.toLowerCase() === 'cm' ? 10 : 1),
+  );
+  return found.length === 0 ? undefined : Math.max(...found);
+};
+
+/** From this size on a lesion is too large to be taken out as a whole for diagnosis, in mm. */
+const large = 15;
+const superficial: ReadonlySet<string | undefined> = new Set(['shave', 'scissor', 'curettage']);
+const deepEnough: ReadonlySet<string | undefined> = new Set(['deep dermis', 'subcutis']);
+
+const melanoma: Judge = (procedure, subject) => {
+  const { method } = procedure;
+  if (method === undefined || isExempt(procedure, subject)) return undefined;
+  const name = methodName(procedure, subject);
+  if (!superficial.has(name)) return partial(procedure, subject);
+  const deep = deepEnough.has(depthName(procedure, subject));
+  return deep ? undefined : { at: method, args: { method: name ?? '' } };
+};
+
+/** The size of a punch in mm. */
+function punchOf(
+  { size, method }: Procedure,
+  { tables }: Subject,
+): { mm: number; at: Leaf<unknown> } | undefined {
+  const [mm] = size?.value?.mm ?? [];
+  if (size === undefined || mm === undefined) return undefined;
+  return rowsIn(tables.methods, method)[0]?.diameter === true ? { mm, at: size } : undefined;
+}
+
+function partial(procedure: Procedure, subject: Subject): Report | undefined {
+  const punch = punchOf(procedure, subject);
+  const lesion = lesionMm(procedure);
+  if (punch === undefined || lesion === undefined || lesion >= large || punch.mm >= lesion) return undefined;
+  return { at: punch.at, form: 'partial', severity: 'information', args: { size: punch.at.text, lesion } };
+}
+
+/** Hairs are counted in a disc of this diameter or more, in mm. */
+const hairDisc = 4;
+
+const hair: Judge = (procedure, subject) => {
+  const { method, depth } = procedure;
+  if (method === undefined || subject.siteOf(procedure)?.base.hairBearing !== true) return undefined;
+  const name = methodName(procedure, subject);
+  if (superficial.has(name) || name === 'deep shave')
+    return { at: method, form: 'shave', args: { method: name ?? '' } };
+  const punch = punchOf(procedure, subject);
+  if (punch !== undefined && punch.mm < hairDisc) return { at: punch.at, args: { size: punch.at.text } };
+  return depth === undefined ? undefined : shallow(depth, subject);
+};
+
+function shallow(depth: Leaf<string>, { tables }: Subject): Report | undefined {
+  const [row] = rowsIn(tables.depths, depth);
+  if (row === undefined || row.name === 'subcutis') return undefined;
+  return { at: depth, form: 'depth', severity: 'information', args: { depth: row.name } };
+}
+
+const fat: Judge = (procedure, subject) => {
+  const { method, depth } = procedure;
+  const reached = depthName(procedure, subject);
+  if (depth !== undefined && reached !== undefined)
+    return reached === 'subcutis' ? undefined : { at: depth, args: { reached } };
+  const name = methodName(procedure, subject);
+  if (method === undefined || (!superficial.has(name) && name !== 'deep shave')) return undefined;
+  return { at: method, args: { reached: `depth of a ${name ?? ''}` } };
+};
+
+const isForImmunofluorescence = ({ specimen = [] }: Procedure, { tables }: Subject): boolean =>
+  specimen.some(({ tests = [] }) =>
+    tests.some((leaf) => rowsIn(tables.tests, leaf).some((row) => row.name === 'direct immunofluorescence')),
+  );
+
+const blister: Judge = (procedure, subject) => {
+  const { relation, question } = procedure;
+  const [row] = rowsIn(subject.tables.relations, relation);
+  if (isForImmunofluorescence(procedure, subject))
+    return relation !== undefined && row?.name === 'lesional' ? { at: relation } : undefined;
+  if (question === undefined) return undefined;
+  const elsewhere = (subject.note.procedures ?? []).some((one) => isForImmunofluorescence(one, subject));
+  return elsewhere ? undefined : { at: question, form: 'second', severity: 'information' };
+};
+
+const question = 'what is asked';
+
+export const checks: readonly Check[] = [
+  {
+    code: 'method/melanoma-sample',
+    severity: 'warning',
+    title: 'A sample that may not do for a suspected melanoma',
+    why: 'Treatment goes by the thickness of the tumor, and a cut through its base hides it. Guidelines want the whole lesion, by ellipse, punch or a shave below its plane; a partial sample is accepted on face, palms and soles, of a very large lesion, and where suspicion is low. Sources differ: one of 2005 forbids every shave, the academy and the network allow a deep one; this check follows them.',
+    sources: [
+      { source: 'melanoma-aad', mark: 'Q' },
+      { source: 'melanoma-nccn-2018', mark: 'Q' },
+      { source: 'melanoma-afp-2005', mark: 'Q' },
+      { source: 'biopsy-guide-afp', mark: 'Q' },
+    ],
+    messages: {
+      main: 'Melanoma is asked about, and a {method} may cut through its base. A deep shave below the lesion, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',
+      partial:
+        'Melanoma is asked about, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
+      question,
+    },
+    find: ofSuspected('whole lesion', melanoma),
+  },
+  {
+    code: 'method/hair-loss-sample',
+    severity: 'warning',
+    title: 'A sample too small or too shallow for hair loss',
+    why: 'Hair is counted in a disc of at least 4 mm that reaches the bulbs in the fat, cut along the hair. Two punches serve both planes of section.',
+    sources: [
+      { source: 'hair-handbook', mark: 'Q' },
+      { source: 'hair-academic-page', mark: 'Q' },
+      { source: 'hair-ijwd-2022', mark: 'Q' },
+    ],
+    messages: {
+      main: 'For {disease} a punch of {size} is too small to count hairs. Use 4 mm or more.',
+      shave: 'For {disease} a {method} misses the hair bulbs. Use a punch of 4 mm or more, into the fat.',
+      depth:
+        'For {disease} the sample should reach the fat, where the bulbs lie; this one reached the {depth}.',
+      question,
+    },
+    find: ofSuspected('hair', hair),
+  },
+  {
+    code: 'method/fat-not-reached',
+    severity: 'warning',
+    title: 'A disease of the fat, and a sample without fat',
+    why: 'Panniculitis and deep nodules lie in the fat; a sample without it can not show them.',
+    sources: [{ source: 'dermatology-chapter-146', mark: 'Q' }],
+    messages: {
+      main: 'The question is {disease}, which lies in the fat, and the sample reached only the {reached}. A deep incision or excision is needed; if fat was taken, write `depth: subcutis`.',
+      question,
+    },
+    find: ofSuspected('fat', fat),
+  },
+  {
+    code: 'method/blister-sample',
+    severity: 'warning',
+    title: 'A blistering disease, and a sample that does not show it',
+    why: 'In the blister itself the antibodies are gone: immunofluorescence wants skin beside it. Most laboratories ask for perilesional skin, an older one for the edge of the blister; both pass.',
+    sources: [
+      { source: 'immunofluorescence-manuals', mark: 'Q' },
+      { source: 'jaad-2010-formalin', mark: 'Q' },
+    ],
+    messages: {
+      main: 'For immunofluorescence in {disease} the sample should lie beside the blister, not in it. If it did, write `relation: perilesional`; if not, another is needed.',
+      second:
+        'The question is {disease}: a second sample from beside the blister, in a transport medium for immunofluorescence, usually decides it.',
+      question,
+    },
+    find: ofSuspected('beside the blister', blister),
+  },
+];

@@ -1,0 +1,126 @@
+import { flags, silent } from '../tester.ts';
+
+const note = (site: string, ...lines: readonly string[]): string =>
+  `visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: ${site}\n${lines.map((line) => `    ${line}\n`).join('')}`;
+
+describe('method/melanoma-sample', () => {
+  const code = 'method/melanoma-sample';
+  const asked = 'question: rule out melanoma';
+
+  it('flags methods that may cut through the base', () => {
+    for (const method of ['shave', 'tangential', 'snip', 'curettage'])
+      flags(code, note('left upper back', `method: ⟦${method}⟧`, asked), { severity: 'warning' });
+    flags(
+      code,
+      note('left upper back', 'method: ⟦shave⟧', 'depth: mid dermis', 'question: melanoma vs nevus'),
+    );
+  });
+
+  it('is information where a punch takes a part', () => {
+    flags(code, note('left upper back', 'lesion: macule 7 x 5 mm', 'method: punch', 'size: ⟦4 mm⟧', asked), {
+      severity: 'information',
+    });
+    flags(code, note('left upper back', 'lesion: macule 0.9 cm', 'method: punch', 'size: ⟦6 mm⟧', asked));
+  });
+
+  it('is silent on what the guideline allows', () => {
+    for (const method of ['deep shave', 'excisional', 'punch', 'incisional'])
+      silent(code, note('left upper back', `method: ${method}`, asked));
+    silent(code, note('left upper back', 'method: shave', 'depth: deep dermis', asked));
+    silent(code, note('left cheek', 'method: shave', asked));
+    silent(code, note('left sole', 'method: shave', asked));
+    silent(code, note('left upper back', 'lesion: macule 4 mm', 'method: punch', 'size: 6 mm', asked));
+    silent(code, note('left upper back', 'lesion: patch 22 mm', 'method: punch', 'size: 4 mm', asked));
+  });
+
+  for (const question of [
+    'no concern for melanoma',
+    'not melanoma',
+    'history of melanoma',
+    'seborrheic keratosis, favor benign, r/o melanoma',
+    'melanoma unlikely',
+    'family history of melanoma; nevus',
+    'dysplastic nevus',
+    '??',
+  ])
+    it(`is silent on the question ${question}`, () => {
+      silent(code, note('left upper back', 'method: shave', `question: "${question}"`));
+    });
+});
+
+describe('method/hair-loss-sample', () => {
+  const code = 'method/hair-loss-sample';
+  const asked = 'question: scarring alopecia vs alopecia areata';
+
+  it('flags what is too small or too shallow', () => {
+    flags(code, note('vertex of scalp', 'method: punch', 'size: ⟦3 mm⟧', asked), { severity: 'warning' });
+    flags(code, note('vertex of scalp', 'method: ⟦shave⟧', asked), { severity: 'warning' });
+    flags(code, note('vertex of scalp', 'method: punch', 'size: 4 mm', 'depth: ⟦deep dermis⟧', asked), {
+      severity: 'information',
+    });
+  });
+
+  it('is silent on 4 mm into fat, on other questions and off the hair', () => {
+    silent(code, note('vertex of scalp', 'method: punch', 'size: 4 mm', 'depth: subcutis', asked));
+    silent(code, note('vertex of scalp', 'method: punch', 'size: 3 mm', 'question: basal cell carcinoma'));
+    silent(
+      code,
+      note('vertex of scalp', 'method: punch', 'size: 3 mm', 'question: "psoriasis, no alopecia"'),
+    );
+    silent(code, note('left forearm', 'method: punch', 'size: 3 mm', asked));
+  });
+});
+
+describe('method/fat-not-reached', () => {
+  const code = 'method/fat-not-reached';
+
+  it('flags the depth, or else the method', () => {
+    flags(code, note('left shin', 'method: punch', 'depth: ⟦deep dermis⟧', 'question: erythema nodosum'), {
+      severity: 'warning',
+    });
+    flags(code, note('left shin', 'method: ⟦shave⟧', 'question: panniculitis?'));
+  });
+
+  it('is silent where fat was taken or nothing is said, and on a question that denies it', () => {
+    silent(code, note('left shin', 'method: excisional', 'depth: subcutis', 'question: erythema nodosum'));
+    silent(code, note('left shin', 'method: punch', 'question: erythema nodosum'));
+    silent(code, note('left shin', 'method: shave', 'question: no panniculitis'));
+    silent(code, note('left shin', 'method: shave', 'question: history of erythema nodosum, now nevus'));
+  });
+});
+
+describe('method/blister-sample', () => {
+  const code = 'method/blister-sample';
+  const asked = 'question: bullous pemphigoid';
+  const fluorescence = 'specimen: {label: A, medium: Michel, tests: [DIF]}';
+
+  it('flags a sample from the blister for immunofluorescence', () => {
+    flags(code, note('left thigh', 'method: punch', 'relation: ⟦lesional⟧', asked, fluorescence), {
+      severity: 'warning',
+    });
+  });
+
+  it('asks for a second sample where none is for immunofluorescence', () => {
+    flags(
+      code,
+      note(
+        'left thigh',
+        'method: punch',
+        asked.replace('bullous pemphigoid', '⟦bullous pemphigoid⟧'),
+        'specimen: {label: A, medium: formalin}',
+      ),
+      { severity: 'information' },
+    );
+  });
+
+  it('is silent on perilesional skin, the edge, a second sample, and other questions', () => {
+    for (const relation of ['perilesional', 'edge', 'uninvolved', '??'])
+      silent(code, note('left thigh', 'method: punch', `relation: ${relation}`, asked, fluorescence));
+    silent(
+      code,
+      `${note('left thigh', 'method: punch', asked, 'specimen: {label: B, medium: formalin}')}  - site: left thigh\n    ${fluorescence}\n`,
+    );
+    silent(code, note('left thigh', 'method: punch', 'question: lupus', 'relation: lesional', fluorescence));
+    silent(code, note('left thigh', 'method: punch', 'question: history of pemphigoid'));
+  });
+});
