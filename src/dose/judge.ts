@@ -1,9 +1,17 @@
 import type { Event, Injection, Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
-import type { Tables } from '../practice/tables.ts';
+import type { StockProduct, Tables } from '../practice/tables.ts';
 import { ceilTo, floorTo, isOver } from './arithmetic.ts';
 import { creamDoses, type CreamDose } from './creams.ts';
-import { itemOf, type Applied, type Given, type Unlimited, type Unread } from './injections.ts';
+import {
+  itemOf,
+  lockedBy,
+  shareOf,
+  type Applied,
+  type Given,
+  type Unlimited,
+  type Unread,
+} from './injections.ts';
 import { factsOn, needsAge, type Facts } from './patient.ts';
 import { advisoryCeilings, ceilingOf, rulesOf, type Rules } from './rules.ts';
 import { stepsOf } from './steps.ts';
@@ -89,6 +97,18 @@ interface Group {
   readonly given: Given[];
 }
 
+type Product = Pick<Given, 'agent' | 'withEpinephrine' | 'mgPerMl'>;
+
+/** A product of the stock as it would be injected today; undefined where it has no strength or no limit. */
+function inStock(
+  { agent, mgPerMl, epinephrineMicrogramsPerMl: drawn, buffered }: StockProduct,
+  tables: Tables,
+): Product | undefined {
+  if (mgPerMl === undefined || !agent.limited || agent.form !== 'injected') return undefined;
+  const withEpinephrine = drawn > 0 && lockedBy(drawn, buffered, undefined, undefined, tables) === undefined;
+  return { agent, withEpinephrine, mgPerMl: mgPerMl * shareOf(buffered) };
+}
+
 class Judged implements DoseJudgement {
   readonly given: Given[] = [];
   readonly unread: Unread[] = [];
@@ -154,14 +174,20 @@ class Judged implements DoseJudgement {
   }
 
   get left(): readonly Left[] {
-    if (!this.judged) return [];
+    const { facts } = this;
+    if (!this.judged || facts.kg === undefined || needsAge(facts)) return [];
     const rest = Math.max(0, 1 - this.atLeast);
-    const used = new Map(this.given.map((one) => [productText(one), one]));
-    return [...used].flatMap(([product, one]) => {
-      const dose = this.agents.find((two) => two.given.includes(one));
-      if (dose === undefined) return [];
-      const mg = rest * dose.limitMg;
-      return [{ product, mg, ml: floorTo(mg / one.mgPerMl, 0.1) }];
+    const products = new Map<string, Product>();
+    for (const one of this.given) products.set(productText(one), one);
+    for (const one of this.tables.stock.values()) {
+      const product = inStock(one, this.tables);
+      if (product !== undefined && !products.has(one.name)) products.set(one.name, product);
+    }
+    return [...products].flatMap(([product, { agent, withEpinephrine, mgPerMl }]) => {
+      const ceiling = ceilingOf(this.rules, agent.name, withEpinephrine, facts);
+      if (ceiling === undefined) return [];
+      const mg = rest * ceiling.limitMg;
+      return [{ product, mg, ml: floorTo(mg / mgPerMl, 0.1) }];
     });
   }
 

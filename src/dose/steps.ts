@@ -95,7 +95,7 @@ export function limitSteps(
     limitMg === Infinity ? '' : `; ${bindingText(limit, boundBy, kg)} binds: ${allowedMgText(limitMg)} mg`;
   const printed = limit.printed === undefined ? '' : ` (printed as ${limit.printed})`;
   const main: Step = {
-    text: `Limit of ${name}, ${limit.authority}, ${limit.population.text}: ${[...byWeight, ...cap].join(', ')}${printed}${binds}`,
+    text: `Limit of ${name}, ${limit.practice === undefined ? limit.authority : 'the practice’s own'}, ${limit.population.text}: ${[...byWeight, ...cap].join(', ')}${printed}${binds}`,
     source: limit.source,
   };
   return limit.mgPerKgFrom === undefined

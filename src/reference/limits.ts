@@ -38,6 +38,7 @@ const anyAge: Population = { text: 'any age' };
 const adults: Population = { text: 'adults', fromMonths: 216 };
 const from12: Population = { text: '12 years and over', fromMonths: 144 };
 const under12: Population = { text: 'under 12 years', belowMonths: 144 };
+const childInAnyCase: Population = { text: 'under 12 years, in any case', belowMonths: 144 };
 const under18: Population = { text: 'under 18 years', belowMonths: 216 };
 
 const plain = (agent: string, value: Value, origin: Origin): LimitRow => ({
@@ -83,8 +84,18 @@ const hongKong = origin('Hong Kong label', 'hk-label-bupivacaine', '2026');
  */
 export const limits: readonly LimitRow[] = [
   // Lidocaine. For children the US label names an example only, and the adult's limits as what is never passed.
-  plain('lidocaine', { population: anyAge, mgPerKg: 4.5, capMg: 300 }, us('us-label-lidocaine')),
-  withEpinephrine('lidocaine', { population: anyAge, mgPerKg: 7, capMg: 500 }, us('us-label-lidocaine')),
+  plain('lidocaine', { population: from12, mgPerKg: 4.5, capMg: 300 }, us('us-label-lidocaine')),
+  withEpinephrine('lidocaine', { population: from12, mgPerKg: 7, capMg: 500 }, us('us-label-lidocaine')),
+  plain(
+    'lidocaine',
+    { population: childInAnyCase, mgPerKg: 4.5, capMg: 300 },
+    us('us-label-lidocaine-topical'),
+  ),
+  withEpinephrine(
+    'lidocaine',
+    { population: childInAnyCase, mgPerKg: 7, capMg: 500 },
+    us('us-label-lidocaine-topical'),
+  ),
   plain(
     'lidocaine',
     {

@@ -219,6 +219,17 @@ describe('the dose of a visit', () => {
       assert.deepEqual([dose?.agent, dose?.epinephrine, dose?.mg], ['lidocaine', true, 20]);
     });
 
+    it('says what is left of the stock before anything was given, and afterwards', () => {
+      const left = (injections: readonly string[]): readonly unknown[] =>
+        doseOf(injections, { tables: stocked }).left.map(({ product, ml }) => [product, ml]);
+      assert.deepEqual(left([]), [['lido 1% epi', 43.4]]);
+      assert.deepEqual(left([plain(13.95)]), [
+        ['lidocaine 1%', 13.9],
+        ['lido 1% epi', 21.7],
+      ]);
+      assert.deepEqual(doseOf([], { tables: stocked, patient: 'id: C-1' }).left, []);
+    });
+
     it('a stricter limit counts at once, an approved one takes the place of the published', () => {
       const tables = (own: object): Tables => ({
         ...referenceTables,

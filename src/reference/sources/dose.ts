@@ -23,7 +23,6 @@ export const doseSources = {
     'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, maximum dose, area and time by age and weight',
   'us-label-lidocaine-prilocaine-studies':
     'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, overdosage: plasma levels after 60 g on 400 cm²',
-  'us-registry-lidocaine': 'US National Drug Code directory, lidocaine with epinephrine injections (openFDA)',
   'us-label-multidose-lidocaine':
     'US prescribing information, lidocaine hydrochloride injection, multiple-dose vial, list of ingredients (openFDA)',
   'us-label-potassium-metabisulfite':
