@@ -1,6 +1,6 @@
 import type { Severity } from '../note/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
+import type { Leaf, OpenEntry } from '../note/leaf.ts';
 import type { WordTable } from '../note/word-table.ts';
 import type { AuthorityRow } from '../reference/authorities.ts';
 import type { SiteRow } from '../reference/sites.ts';
@@ -19,6 +19,16 @@ export interface PracticeFacts {
   readonly spelling: 'american' | 'british';
   /** Language of handouts where the note names none. */
   readonly language: 'en' | 'es';
+  readonly handout: HandoutFacts;
+}
+
+/** How a practice wants its handouts. */
+export interface HandoutFacts {
+  readonly largePrint: boolean;
+  /** Whether a diagnosis that the patient has been told stands in it. */
+  readonly diagnosis: boolean;
+  /** The practice's own words by the name of the sentence that they replace. */
+  readonly sentences: Readonly<Record<'en' | 'es', ReadonlyMap<string, string>>>;
 }
 
 /** The wound-care routine of a practice; empty or undefined where it says nothing. */
@@ -57,6 +67,7 @@ export const usualFacts: PracticeFacts = {
   },
   spelling: 'american',
   language: 'en',
+  handout: { largePrint: false, diagnosis: false, sentences: { en: new Map(), es: new Map() } },
 };
 
 export const usualOverdue: Overdue = {
@@ -82,8 +93,21 @@ export function factsOf(practice: Practice, faults: Faults): PracticeFacts {
     },
     spelling: choice(practice.spelling, ['american', 'british'], faults) ?? usualFacts.spelling,
     language: choice(practice.language, ['en', 'es'], faults) ?? usualFacts.language,
+    handout: handoutOf(practice),
   };
 }
+
+function handoutOf({ handout }: Practice): HandoutFacts {
+  const { largePrint, diagnosis, sentences } = handout ?? {};
+  return {
+    largePrint: largePrint?.value ?? false,
+    diagnosis: diagnosis?.value ?? false,
+    sentences: { en: wordsOf(sentences?.en), es: wordsOf(sentences?.es) },
+  };
+}
+
+const wordsOf = (entries: readonly OpenEntry[] | undefined): ReadonlyMap<string, string> =>
+  new Map((entries ?? []).map(({ name, value }) => [name, textOf(value)]));
 
 export function overdueOf({ overdue }: Practice): Overdue {
   const { result, fungalCulture, mycobacterialCulture, telling, cancer } = overdue ?? {};

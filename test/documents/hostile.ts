@@ -28,5 +28,5 @@ export const hostile: readonly string[] = [
 export const hostileText: fc.Arbitrary<string> = fc.oneof(
   fc.constantFrom(...hostile),
   fc.string({ unit: 'binary', maxLength: 200 }),
-  fc.string({ unit: fc.constantFrom(...'\r\n;:,\\"<>&={}@ -_?\t\u0000é🙂a') }),
+  fc.string({ unit: fc.constantFrom(...Array.from('\r\n;:,\\"<>&={}@ -_?\t\u0000é🙂a')) }),
 );

@@ -26,7 +26,7 @@ describe('the tables of a practice', () => {
 
   it('carry what handouts need', () => {
     const { practice } = tables(
-      'name: Example Skin\ntelephone: 555-0100\nafter-hours: 555-0101\nspelling: british\nlanguage: es\nwound-care: {ointment: petrolatum, first-change: next morning, open: no, press-minutes: 15, press-times: 2}\n',
+      'name: Example Skin\ntelephone: 555-0100\nafter-hours: 555-0101\nspelling: british\nlanguage: es\nwound-care: {ointment: petrolatum, first-change: next morning, open: no, press-minutes: 15, press-times: 2}\nhandout: {large-print: yes, sentences: {en: {call-title: Call}, es: {call-title: Llame}}}\n',
     );
     assert.deepEqual(practice, {
       name: 'Example Skin',
@@ -40,6 +40,11 @@ describe('the tables of a practice', () => {
         open: false,
         pressMinutes: 15,
         pressTimes: 2,
+      },
+      handout: {
+        largePrint: true,
+        diagnosis: false,
+        sentences: { en: new Map([['call-title', 'Call']]), es: new Map([['call-title', 'Llame']]) },
       },
     });
   });

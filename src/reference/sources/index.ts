@@ -1,3 +1,4 @@
+import { aftercareSources } from './aftercare.ts';
 import { closureSources } from './closure.ts';
 import { dangerSources } from './danger.ts';
 import { doseSources } from './dose.ts';
@@ -7,7 +8,7 @@ import { siteSources } from './site.ts';
 
 /** What each source key stands for, as it is cited. One file for each topic, so that two people can add sources at once. */
 const sources: ReadonlyMap<string, string> = new Map(
-  [doseSources, siteSources, closureSources, dangerSources, recordSources, notationSources].flatMap((topic) =>
+  [doseSources, siteSources, closureSources, dangerSources, recordSources, notationSources, aftercareSources].flatMap((topic) =>
     Object.entries(topic),
   ),
 );

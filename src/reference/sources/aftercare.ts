@@ -1,0 +1,9 @@
+/** Sources of care at home. */
+export const aftercareSources = {
+  'leaflet-press-twice':
+    'practice leaflet on care after a skin biopsy: press 20 minutes without looking, once more, then call; first dressing left for 24 hours',
+  'leaflet-fever':
+    'cancer center and practice leaflets on care after a skin biopsy: call for 101 °F (38.3 °C) or more, spreading redness, pus, streaks, growing pain',
+  'accp-anticoagulants':
+    'American College of Chest Physicians, perioperative antithrombotic guideline, restated by a university page and in J Dtsch Dermatol Ges 2015;13:346-356: minor skin procedures, warfarin and aspirin go on',
+};
