@@ -1,6 +1,7 @@
 import type { Closure, Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { MaterialRow } from '../../reference/materials.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
@@ -59,11 +60,11 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'Nothing is said about how the wound was closed ({method}). Write `closure`: the suture, second intention, or `none`.',
     },
-    find: ({ note, tables }) =>
-      (note.procedures ?? []).flatMap(({ keys, head, method }) => {
-        const row = method?.value === undefined ? undefined : tables.methods.find(method.value);
-        if (row?.wantsClosure !== true || keys.has('closure')) return [];
-        return [{ at: head, args: { method: row.name } }];
+    find: (subject) =>
+      (subject.note.procedures ?? []).flatMap((procedure) => {
+        const [row] = rowsIn(subject.tables.methods, procedure.method);
+        if (row?.wantsClosure !== true || !isAbsent(subject, procedure, 'closure')) return [];
+        return [{ at: procedure.head, args: { method: row.name } }];
       }),
   },
   {

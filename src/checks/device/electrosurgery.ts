@@ -3,6 +3,7 @@ import type { Implant, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
 import type { ImplantRow } from '../../reference/implants.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { currentsOf, type Energy } from '../current.ts';
 import { specify } from '../hemostasis/_specify.ts';
@@ -165,10 +166,12 @@ export const checks: readonly Check[] = [
         'Current counts as used here (`{word}`), and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
       implants: 'what is said of implants',
     },
-    *find({ note, tables }) {
-      const implants = note.patient?.implants;
+    *find(subject) {
+      const { note, tables } = subject;
+      const { patient } = note;
+      const implants = patient?.implants;
       const unknown = implants?.find(({ kind }) => rowsIn(tables.implants, kind)[0]?.concern === 'unknown');
-      if (note.patient?.keys.has('implants') === true && unknown === undefined) return;
+      if (unknown === undefined && patient !== undefined && !isAbsent(subject, patient, 'implants')) return;
       for (const { energy } of currentsOf(note, tables)) {
         const related =
           unknown === undefined

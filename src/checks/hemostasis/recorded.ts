@@ -1,3 +1,4 @@
+import { isAbsent } from '../absent.ts';
 import type { Check, Subject } from '../check.ts';
 import { energiesOf } from '../current.ts';
 import { rowsIn } from '../words.ts';
@@ -21,10 +22,11 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'Nothing is said about how bleeding was stopped. Write `hemostasis`: pressure, aluminum chloride, heat cautery, suture, or `none`.',
     },
-    find: ({ note, tables }) =>
-      (note.procedures ?? []).flatMap(({ keys, head, method }) => {
-        const row = method?.value === undefined ? undefined : tables.methods.find(method.value);
-        return keys.has('hemostasis') || row?.takesTissue === false ? [] : [{ at: head }];
+    find: (subject) =>
+      (subject.note.procedures ?? []).flatMap((procedure) => {
+        const [row] = rowsIn(subject.tables.methods, procedure.method);
+        const asked = row?.takesTissue !== false && isAbsent(subject, procedure, 'hemostasis', 'haemostasis');
+        return asked ? [{ at: procedure.head }] : [];
       }),
   },
   {

@@ -1,5 +1,6 @@
 import type { Leaf } from '../../note/leaf.ts';
 import { plainWord } from '../../note/word-table.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
@@ -20,11 +21,11 @@ export const checks: readonly Check[] = [
       main: 'This visit has {count} specimens, and this one has no label in the note. Read it off the container, and write `label`.',
       only: 'The specimen has no label in the note. Write what stands on the container: `label: A`.',
     },
-    *find({ note }) {
-      const specimens = [...sentSpecimens(note)];
+    *find(subject) {
+      const specimens = [...sentSpecimens(subject.note)];
       const several = specimens.length > 1;
       for (const { specimen } of specimens) {
-        if (specimen.keys.has('label')) continue;
+        if (!isAbsent(subject, specimen, 'label')) continue;
         yield several
           ? { at: specimen.head, args: { count: specimens.length } }
           : { at: specimen.head, form: 'only', severity: 'information' };

@@ -6,6 +6,7 @@ import type { IsoDate } from '../../note/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Effect } from '../../reference/media.ts';
 import type { Mark } from '../../reference/types.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { sentSpecimens } from './_sent.ts';
@@ -89,9 +90,9 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'The note does not say what the specimen is in. Look at the container, and write `medium`: formalin, Michel, saline, sterile container.',
     },
-    *find({ note }) {
-      for (const { specimen } of sentSpecimens(note))
-        if (!specimen.keys.has('medium')) yield { at: specimen.head };
+    *find(subject) {
+      for (const { specimen } of sentSpecimens(subject.note))
+        if (isAbsent(subject, specimen, 'medium')) yield { at: specimen.head };
     },
   },
   {

@@ -1,5 +1,7 @@
 import type { Specimen } from '../../note/generated/types.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check, Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
 
 const opening =
   /^(?:not sent|nothing sent|none sent|not submitted|no specimen|no tissue|none|no|discarded)\b[\s,;:.()-]*/i;
@@ -28,11 +30,11 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'Tissue was taken ({method}), and nothing is said about the specimen. Write `specimen` with label, medium and tests; or `not sent` and why.',
     },
-    find: ({ note, tables }) =>
-      (note.procedures ?? []).flatMap(({ keys, head, method }) => {
-        const row = method?.value === undefined ? undefined : tables.methods.find(method.value);
-        if (row?.takesTissue !== true || keys.has('specimen')) return [];
-        return [{ at: head, args: { method: row.name } }];
+    find: (subject) =>
+      (subject.note.procedures ?? []).flatMap((procedure) => {
+        const [row] = rowsIn(subject.tables.methods, procedure.method);
+        if (row?.takesTissue !== true || !isAbsent(subject, procedure, 'specimen', 'specimens')) return [];
+        return [{ at: procedure.head, args: { method: row.name } }];
       }),
   },
   {

@@ -1,4 +1,4 @@
-import { fixed, flags, silent } from '../tester.ts';
+import { fixed, flags, judgeBy, silent } from '../tester.ts';
 import assert from 'node:assert/strict';
 
 const note = (lines: readonly string[], patient = 'id: C-1, implants: none'): string =>
@@ -15,6 +15,23 @@ describe('hemostasis/missing', () => {
       silent('hemostasis/missing', note(['site: left cheek', 'method: shave', `hemostasis: ${hemostasis}`]));
     silent('hemostasis/missing', note(['site: left cheek', 'method: shave', 'haemostasis: none']));
     silent('hemostasis/missing', note(['site: left cheek', 'method: cryotherapy']));
+  });
+});
+
+describe('one fault, one message', () => {
+  const codes = ['hemostasis/missing', 'specimen/missing', 'closure/missing'];
+
+  it('a misspelt key is not missing too', () => {
+    for (const key of ['hemostais', 'specimin', 'closur', 'haemostassis']) {
+      const text = note(['site: left cheek', 'method: punch', `${key}: none`]);
+      const found = codes.filter((code) => judgeBy(code, text).length > 0);
+      assert.equal(found.length, 2, `${key}: ${found.join(', ')}`);
+    }
+  });
+
+  it('a key behind a syntax error is not called missing', () => {
+    const text = note(['site: left cheek', 'method: punch', 'lesion: "papule', 'hemostasis: none']);
+    silent('hemostasis/missing', text);
   });
 });
 
