@@ -1,23 +1,51 @@
 import type { Part } from '../note/leaf.ts';
-import type { Range } from '../note/tree.ts';
 import type { Subject } from './check.ts';
+
+/** Where keys stand that are probably a misspelt key, by that key; each list in the order of the text. */
+type Misspelt = ReadonlyMap<string, readonly number[]>;
+
+const seen = new WeakMap<Subject, Misspelt>();
+
+function misspeltIn(subject: Subject): Misspelt {
+  const before = seen.get(subject);
+  if (before !== undefined) return before;
+  const found = new Map<string, number[]>();
+  for (const { data, start } of subject.problems('shape/unknown-key')) {
+    const near = (data as { readonly near?: string } | undefined)?.near;
+    if (near === undefined) continue;
+    const starts = found.get(near);
+    if (starts === undefined) found.set(near, [start]);
+    else starts.push(start);
+  }
+  for (const starts of found.values()) starts.sort((a, b) => a - b);
+  seen.set(subject, found);
+  return found;
+}
 
 /**
  * Whether a part lacks a key: it is neither there under one of its names, nor misspelt, which is one fault and
  * reported as such, nor possibly swallowed by a syntax error in the part.
  */
-export function isAbsent(
-  { source, problems }: Subject,
-  part: Part,
-  key: string,
-  ...aliases: string[]
-): boolean {
+export function isAbsent(subject: Subject, part: Part, key: string, ...aliases: string[]): boolean {
   if (part.keys.has(key)) return false;
   const start = Math.min(part.start, part.head.start);
-  const inside = (range: Range): boolean => range.start >= start && range.end <= part.end;
-  if (source.damage.some((spot) => spot >= start && spot <= part.end)) return false;
-  return !problems('shape/unknown-key').some((problem) => {
-    const near = (problem.data as { readonly near?: string } | undefined)?.near;
-    return near !== undefined && [key, ...aliases].includes(near) && inside(problem);
+  const { damage } = subject.source;
+  if (damage.some((spot) => spot >= start && spot <= part.end)) return false;
+  const misspelt = misspeltIn(subject);
+  return ![key, ...aliases].some((name) => {
+    const starts = misspelt.get(name);
+    return starts !== undefined && hasWithin(starts, start, part.end);
   });
+}
+
+/** Whether one of these numbers, which are in order, lies in a stretch. */
+function hasWithin(numbers: readonly number[], from: number, to: number): boolean {
+  let low = 0;
+  let high = numbers.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (numbers[middle]! < from) low = middle + 1;
+    else high = middle;
+  }
+  return (numbers[low] ?? Infinity) <= to;
 }
