@@ -28,9 +28,11 @@ export const settings = {
   'workbench.tips.enabled': false,
 };
 
+const temporary = tmpdir();
+
 /** A folder that is gone when this process ends, by Ctrl-C too. */
 export function scratch() {
-  const folder = mkdtempSync(join(tmpdir(), 'wheal-host-'));
+  const folder = mkdtempSync(join(temporary, 'wheal-host-'));
   process.once('exit', () => {
     remove(folder);
   });

@@ -4,6 +4,7 @@ import { bundleSuite, runSuite } from './suite.mjs';
 import { runDesktop } from './desktop.mjs';
 import { tryEditor } from './editor.mjs';
 import { playScenes } from './person/scenes.mjs';
+import { scratch } from '../../src/build/host-server.mjs';
 import { Missing } from '../../src/build/host-tools.mjs';
 import { install, tsx } from '../../src/build/setup.mjs';
 
@@ -20,6 +21,8 @@ async function main(wanted) {
   const unknown = wanted.filter((part) => !(part in parts));
   if (unknown.length > 0)
     throw new Missing(`Unknown: ${unknown.join(', ')}. There are: ${usual.join(', ')}.`);
+  // What drives Chromium leaves folders here when it is interrupted.
+  process.env.TMPDIR = scratch();
   install();
   tsx('src/build/bundle.ts');
   const suite = await bundleSuite();
