@@ -1,8 +1,8 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf } from '../../note/phrases.ts';
+import { phrasesOf, type Mention } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
-import type { SampleNeed } from '../../reference/diagnoses.ts';
+import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
@@ -13,19 +13,35 @@ interface Suspected {
   readonly at: Range;
 }
 
+type Mentions = readonly Mention<DiagnosisRow>[];
+
+const read = new WeakMap<Subject, Map<Procedure, Mentions>>();
+
+/** The diseases that a question mentions, read once for all checks of a note. */
+function mentionsIn(procedure: Procedure, subject: Subject): Mentions {
+  const known = read.get(subject) ?? new Map<Procedure, Mentions>();
+  read.set(subject, known);
+  const before = known.get(procedure);
+  if (before !== undefined) return before;
+  const mentions = phrasesOf(subject.tables.diagnoses).mentionsIn(procedure.question?.value ?? '');
+  known.set(procedure, mentions);
+  return mentions;
+}
+
 /** The disease of a kind that a question suspects; what it denies, thinks unlikely or tells of the past does not count. */
-function suspected({ question }: Procedure, need: SampleNeed, { tables }: Subject): Suspected | undefined {
-  if (question?.value === undefined) return undefined;
-  const mention = phrasesOf(tables.diagnoses)
-    .mentionsIn(question.value)
-    .find(({ row, standing }) => row.needs === need && (standing === 'asserted' || standing === 'asked'));
-  return mention && { name: mention.row.name, at: within(question.node, mention.from, mention.to) };
+function suspected(procedure: Procedure, need: SampleNeed, subject: Subject): Suspected | undefined {
+  const { question } = procedure;
+  const mention = mentionsIn(procedure, subject).find(
+    ({ row, standing }) => row.needs === need && (standing === 'asserted' || standing === 'asked'),
+  );
+  if (question === undefined || mention === undefined) return undefined;
+  return { name: mention.row.name, at: within(question.node, mention.from, mention.to) };
 }
 
 type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;
 
 /** A check of every procedure whose question suspects a disease of one kind. */
-const ofSuspected = (need: SampleNeed, judge: Judge): Check['find'] =>
+const ofSuspected = (need: SampleNeed, judge: Judge): NonNullable<Check['find']> =>
   function* (subject) {
     for (const procedure of subject.note.procedures ?? []) {
       const disease = suspected(procedure, need, subject);
