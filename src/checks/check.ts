@@ -58,6 +58,8 @@ export interface Check {
   /** Templates by form, with `{name}` for arguments; the form `main` is used where none is named. */
   readonly messages: Readonly<Record<string, string>>;
   readonly find: (subject: Subject) => Iterable<Report>;
+  /** The key whose absence a finding of this check reports, so that it can be put in as `??`. */
+  readonly misses?: (finding: Finding) => string | undefined;
   /** Fixes for one finding of this check, made for the text that it was found in. */
   readonly fix?: (place: FixPlace, finding: Finding) => readonly Fix[];
 }

@@ -1,5 +1,6 @@
 import { Lines } from '../note/lines.ts';
 import type { Node } from '../note/tree.ts';
+import { lastOffset } from './maps.ts';
 
 /** Rows that fold together, both ends included, counted from 0. */
 export interface Fold {
@@ -34,13 +35,4 @@ export function foldsOf(text: string, root: Node | null): readonly Fold[] {
   };
   if (root !== null) walk(root);
   return [...folds].map(([start, end]) => ({ start, end })).sort((a, b) => a.start - b.start);
-}
-
-/** Where the last thing in a node ends; the node itself may run on over blank rows and comments. */
-function lastOffset(node: Node): number {
-  if (node.kind === 'text') return node.end;
-  if (node.flow) return node.end;
-  const last = node.kind === 'list' ? node.items.at(-1) : (node.entries.at(-1)?.value ?? node.entries.at(-1));
-  if (last === undefined || !('kind' in last)) return last?.end ?? node.end;
-  return lastOffset(last);
 }

@@ -8,13 +8,22 @@
 export { analyse, analysePractice, type Analysis } from './analysis.ts';
 export { completionsAt, type Completion } from './completions.ts';
 export { diagnosticsOf, type Diagnostic, type LineRange } from './diagnostics.ts';
-export { fixAll, fixesAt, type OfferedFix } from './fixes.ts';
+export { fixAll, fixesAt } from './fixes.ts';
 export { foldsOf, type Fold } from './folding.ts';
 export { hintsIn, type Hint } from './hints.ts';
 export { hoverAt, type Hover } from './hovers.ts';
 export { lensesOf, type Lens } from './lenses.ts';
 export { definitionAt, linksOf, selectionsAt, type Definition, type Link } from './navigation.ts';
+export type { OfferedFix } from './offered-fix.ts';
 export { outlineOf, type Symbol } from './outline.ts';
-export { afterEdit, afterMove, afterPause, atRest, type Caret, type Change, type Shown } from './quiet-row.ts';
+export {
+  afterEdit,
+  afterMove,
+  afterPause,
+  atRest,
+  type Caret,
+  type Change,
+  type Shown,
+} from './quiet-row.ts';
 export { statusOf, type Status } from './status.ts';
 export type { Writing } from './writing.ts';

@@ -53,6 +53,7 @@ const format = { source: 'format', mark: 'format' } as const;
 export const checks: readonly Check[] = [
   {
     code: 'closure/missing',
+    misses: () => 'closure',
     severity: 'warning',
     title: 'A punch or an excision with no word on closure',
     why: 'Stitches that nobody recorded stay in. A punch may be left open, but the note should say so.',

@@ -153,6 +153,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'device/implants-not-asked',
+    misses: ({ form }) => (form === 'main' ? 'implants' : undefined),
     severity: 'warning',
     title: 'Current used, and nobody asked about implants',
     why: 'A patient may not mention a pacemaker or a stimulator unless asked. A key that is absent says that nobody asked.',

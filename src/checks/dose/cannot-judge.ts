@@ -119,6 +119,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/child-without-weight',
+    misses: () => 'weight',
     severity: 'error',
     title: 'Anesthetic for a child without a weight',
     why: 'A child’s limit goes by weight alone; without it a usual amount for an adult can be too much.',
@@ -131,6 +132,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/adult-without-weight',
+    misses: () => 'weight',
     severity: 'warning',
     title: 'A dose that is too much for a light adult, and no weight',
     why: 'The limit goes by weight. Up to what suits 40 kg the weight of an adult matters little; beyond, it decides.',

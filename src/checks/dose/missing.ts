@@ -7,6 +7,7 @@ import { injectionsOf } from './_days.ts';
 
 interface Row {
   readonly code: string;
+  readonly misses: NonNullable<Check['misses']>;
   readonly title: string;
   readonly why: string;
   readonly messages: Check['messages'];
@@ -25,6 +26,7 @@ const has = ({ keys }: Injection, key: string): boolean => keys.has(key);
 const rows: readonly Row[] = [
   {
     code: 'dose/agent-missing',
+    misses: () => 'agent',
     title: 'An injection without the name of its drug',
     why: 'Without the drug neither the dose nor an allergy can be checked.',
     messages: {
@@ -34,6 +36,7 @@ const rows: readonly Row[] = [
   },
   {
     code: 'dose/concentration-missing',
+    misses: () => 'concentration',
     title: 'An injection without its strength',
     why: 'The same volume holds twice the drug at twice the strength, so that the dose can’t be judged.',
     messages: {
@@ -48,6 +51,7 @@ const rows: readonly Row[] = [
   },
   {
     code: 'dose/volume-missing',
+    misses: ({ form }) => (form === 'cream' ? 'amount' : 'volume'),
     title: 'An injection without its volume, or a cream without its amount',
     why: 'Without the amount the dose can’t be judged.',
     messages: {

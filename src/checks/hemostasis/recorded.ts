@@ -15,6 +15,7 @@ const hasDevice = ({ note, tables }: Subject): boolean =>
 export const checks: readonly Check[] = [
   {
     code: 'hemostasis/missing',
+    misses: () => 'hemostasis',
     severity: 'warning',
     title: 'Nothing recorded on how bleeding was stopped',
     why: 'Whoever is called at night about bleeding needs to know what was done, and an allergy or a device can only be checked against what is written.',

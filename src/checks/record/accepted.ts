@@ -21,6 +21,7 @@ const meant = (text: string, codes: readonly string[]): string | undefined =>
 export const checks: readonly Check[] = [
   {
     code: 'record/accepted-without-reason',
+    misses: ({ form }) => (form === 'main' ? 'reason' : 'by'),
     severity: 'warning',
     title: 'A finding accepted without a reason',
     why: 'Accepting a finding says that the clinician has weighed it. Without the reason nobody can follow that later, so it does not count.',

@@ -161,8 +161,9 @@ const procedureCheck = (row: ProcedureRow): Check => ({
       .map(({ head }) => ({ at: head })),
 });
 
-const wordsOf = ({ code, severity, title, why, message, sources }: Row): Omit<Check, 'find'> => ({
+const wordsOf = ({ code, keys, severity, title, why, message, sources }: Row): Omit<Check, 'find'> => ({
   code,
+  misses: () => keys[0],
   severity,
   title,
   why,

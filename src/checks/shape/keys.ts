@@ -27,6 +27,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'shape/missing-key',
+    misses: ({ form, args }) => (form === 'main' ? String(args['key']) : undefined),
     severity: 'error',
     title: 'A key without which the record can not be used',
     why: 'Some facts make a record: when, who, where on the body, how. Without them the rest says little.',

@@ -10,6 +10,7 @@ const notOn = /\b(?:not|container|jar|side|body)\b/i;
 export const checks: readonly Check[] = [
   {
     code: 'specimen/label-missing',
+    misses: () => 'label',
     severity: 'warning',
     title: 'A specimen without a label in the note',
     why: 'With several containers only the label tells which result belongs to which site. Of an only specimen it is information.',

@@ -80,6 +80,7 @@ function tooLong(specimen: Specimen, visit: IsoDate, tables: Tables): Report | u
 export const checks: readonly Check[] = [
   {
     code: 'specimen/medium-missing',
+    misses: () => 'medium',
     severity: 'warning',
     title: 'No word on what the specimen is in',
     why: 'The medium decides which tests are possible, and a mistake can only be mended while the tissue is fresh.',

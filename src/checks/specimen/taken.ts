@@ -20,6 +20,7 @@ function unsent({ notSent, keys }: Specimen): Report | undefined {
 export const checks: readonly Check[] = [
   {
     code: 'specimen/missing',
+    misses: () => 'specimen',
     severity: 'warning',
     title: 'Tissue taken, and no word on the specimen',
     why: 'Specimens that nobody recorded are the ones that are lost. Tissue that is not sent deserves its reason.',
