@@ -37,6 +37,8 @@ export interface Report {
   readonly args?: Args;
   readonly related?: Finding['related'];
   readonly data?: unknown;
+  /** The part from which something is missing: while it is being written, the editor does not ask for the rest. */
+  readonly missingFrom?: Range;
 }
 
 /** What a fix may ask: the text of its finding, and the words of the practice. */
@@ -57,15 +59,12 @@ export interface Check {
   readonly sources: readonly Sourced[];
   /** Templates by form, with `{name}` for arguments; the form `main` is used where none is named. */
   readonly messages: Readonly<Record<string, string>>;
-  readonly find: (subject: Subject) => Iterable<Report>;
+  /** Severities of forms that are less grave than the check. */
+  readonly milder?: Readonly<Partial<Record<string, Severity>>>;
+  /** Absent where the check only gives words and severity to what reading noticed under its code. */
+  readonly find?: (subject: Subject) => Iterable<Report>;
   /** The key whose absence a finding of this check reports, so that it can be put in as `??`. */
   readonly misses?: (finding: Finding) => string | undefined;
   /** Fixes for one finding of this check, made for the text that it was found in. */
   readonly fix?: (place: FixPlace, finding: Finding) => readonly Fix[];
 }
-
-/** A check that only gives words and severity to what reading has noticed. */
-export const noticed =
-  (code: string): Check['find'] =>
-  (subject) =>
-    subject.problems(code).map(({ start, end, ...rest }) => ({ at: { start, end }, ...rest }));

@@ -42,7 +42,7 @@ export function runChecks(catalogue: readonly Check[], source: Source<Note>, con
   const byCode = grouped([...source.problems, ...problems]);
   const subject = subjectOf(source, byCode, context, catalogue);
   const refused = source.value === null || [...refusals].some((code) => byCode.has(code));
-  const found = reports(refused ? stillAsked(catalogue, byCode) : catalogue, subject, failures);
+  const found = reports(refused ? stillAsked(catalogue, byCode) : catalogue, byCode, subject, failures);
   const dose = refused ? null : attempt('dose', notJudged, failures, () => subject.dose);
   const severities = context.tables.severities;
   const acceptances = refused ? [] : attempt('accepted', [], failures, () => acceptancesOf(subject.note));
@@ -64,7 +64,7 @@ export function withSeverity(finding: Finding, wanted: Severity | 'off' | undefi
 
 const noProblems: readonly Problem[] = [];
 
-const emptyNote: Note = { start: 0, end: 0, head: { start: 0, end: 0 }, keys: new Map(), path: [] };
+const emptyNote: Note = { start: 0, end: 0, head: { start: 0, end: 0 }, keys: new Map() };
 
 const notJudged = unjudged('a fault in Wheal stopped the sum');
 
@@ -100,12 +100,49 @@ function stillAsked(
   return reasons.length > 0 ? reasons : catalogue.filter(({ code }) => /^(yaml|shape)$/.test(familyOf(code)));
 }
 
-function reports(checks: readonly Check[], subject: Subject, failures: Failure[]): Finding[] {
+/** The checks of a list by what they need to be asked. */
+interface Asked {
+  readonly finders: readonly (Check & Required<Pick<Check, 'find'>>)[];
+  /** Those that only give words to what reading noticed, by their code. */
+  readonly words: ReadonlyMap<string, Check>;
+}
+
+const asked = new WeakMap<readonly Check[], Asked>();
+
+function askedOf(checks: readonly Check[]): Asked {
+  let own = asked.get(checks);
+  if (own === undefined) {
+    const words = checks
+      .filter(({ find }) => find === undefined)
+      .map((check) => [check.code, check] as const);
+    const finders = checks.flatMap((check) =>
+      check.find === undefined ? [] : [{ ...check, find: check.find }],
+    );
+    own = { finders, words: new Map(words) };
+    asked.set(checks, own);
+  }
+  return own;
+}
+
+function reports(
+  checks: readonly Check[],
+  byCode: ReadonlyMap<string, readonly Problem[]>,
+  subject: Subject,
+  failures: Failure[],
+): Finding[] {
+  const { finders, words } = askedOf(checks);
   const found: Finding[] = [];
-  for (const check of checks) {
-    attempt(check.code, undefined, failures, () => {
+  for (const [code, problems] of byCode) {
+    const check = words.get(code);
+    if (check !== undefined)
+      for (const problem of problems) found.push(findingOf(check, { ...problem, at: problem }));
+  }
+  for (const check of finders) {
+    try {
       for (const report of check.find(subject)) found.push(findingOf(check, report));
-    });
+    } catch (error) {
+      failures.push({ check: check.code, error });
+    }
   }
   return found;
 }
@@ -144,16 +181,18 @@ function subjectOf(
 
 /** A check's report as a finding. */
 export function findingOf(check: Check, report: Report): Finding {
-  const severity: Severity = report.severity ?? check.severity;
+  const form = report.form ?? 'main';
+  const severity: Severity = report.severity ?? check.milder?.[form] ?? check.severity;
   return {
     code: check.code,
     severity,
     start: report.at.start,
     end: report.at.end,
-    form: report.form ?? 'main',
+    form,
     args: report.args ?? {},
     related: report.related ?? [],
     ...(report.data === undefined ? {} : { data: report.data }),
+    ...(report.missingFrom === undefined ? {} : { missingFrom: report.missingFrom }),
   };
 }
 

@@ -7,7 +7,6 @@ import type { Remark } from './reading.ts';
 import type { KeyIndex, KeyShape } from './shape.ts';
 import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree.ts';
 
-type Path = readonly (string | number)[];
 type Built = Record<string, unknown>;
 
 /** A text whose words come from a table, and which table that is. */
@@ -36,28 +35,28 @@ export class Binder {
   constructor(private readonly shapes: ReadonlyMap<string, KeyIndex>) {}
 
   /** The map as the generated type of `name` describes it; what has the wrong form is left out. */
-  map(node: MapNode, name: string, head: Range, path: Path): Built {
+  map(node: MapNode, name: string, head: Range): Built {
     const index = this.shapes.get(name);
     const keys = new Map<string, Range>();
-    const built: Built = { start: node.start, end: node.end, head, keys, path };
+    const built: Built = { start: node.start, end: node.end, head, keys };
     let unknown: Entry[] | undefined;
     for (const entry of node.entries) {
       const key = index?.byName.get(entry.key);
       if (key === undefined) (unknown ??= []).push(entry);
-      else this.put(built, entry, key, keys, path);
+      else this.put(built, entry, key, keys);
     }
-    if (unknown !== undefined && index !== undefined) this.guess(unknown, index, built, keys, path);
+    if (unknown !== undefined && index !== undefined) this.guess(unknown, index, built, keys);
     return built;
   }
 
-  private put(built: Built, entry: Entry, key: KeyShape, keys: Map<string, Range>, path: Path): void {
+  private put(built: Built, entry: Entry, key: KeyShape, keys: Map<string, Range>): void {
     const first = keys.get(key.key);
     if (first !== undefined) {
       this.duplicate(entry, key.key, first);
       return;
     }
-    keys.set(key.key, range(entry));
-    const value = this.value(entry, key, [...path, key.key]);
+    keys.set(key.key, entry);
+    const value = this.value(entry, key);
     if (value !== undefined) built[key.prop] = value;
   }
 
@@ -71,13 +70,7 @@ export class Binder {
   }
 
   /** Unknown keys: doubles of each other, and slips of keys that the map does not have yet. */
-  private guess(
-    unknown: readonly Entry[],
-    index: KeyIndex,
-    built: Built,
-    keys: Map<string, Range>,
-    path: Path,
-  ): void {
+  private guess(unknown: readonly Entry[], index: KeyIndex, built: Built, keys: Map<string, Range>): void {
     const seen = new Map<string, Entry>();
     for (const entry of unknown) {
       const first = seen.get(entry.key);
@@ -91,45 +84,42 @@ export class Binder {
       const key = near?.sure === true ? index.byName.get(near.word) : undefined;
       if (key === undefined || keys.has(key.key)) continue;
       this.respelled.set(entry, key);
-      this.put(built, entry, key, keys, path);
+      this.put(built, entry, key, keys);
     }
   }
 
-  private value(entry: Entry, key: KeyShape, path: Path): unknown {
+  private value(entry: Entry, key: KeyShape): unknown {
     const node = entry.value;
     if (node === null) return undefined;
     if (key.open) return node.kind === 'map' ? this.open(node) : undefined;
-    if (!key.list) return this.item(node, key, entry, path);
-    const nodes = node.kind === 'list' ? node.items : [node];
-    return nodes.flatMap((item, at) => {
-      if (isEmpty(item)) return [];
-      const bound = this.item(
-        item,
-        key,
-        node.kind === 'list' ? headOf(item) : entry,
-        node.kind === 'list' ? [...path, at] : path,
-      );
-      return bound === undefined ? [] : [bound];
-    });
+    if (!key.list) return this.item(node, key, entry);
+    const bound: unknown[] = [];
+    if (node.kind !== 'list') this.add(bound, node, key, entry);
+    else for (const item of node.items) this.add(bound, item, key, headOf(item));
+    return bound;
   }
 
-  private item(node: Node, key: KeyShape, head: Range, path: Path): unknown {
+  private add(bound: unknown[], node: Node, key: KeyShape, head: Range): void {
+    const item = isEmpty(node) ? undefined : this.item(node, key, head);
+    if (item !== undefined) bound.push(item);
+  }
+
+  private item(node: Node, key: KeyShape, head: Range): unknown {
     if (node.kind === 'list') return undefined;
     if (key.map === undefined) return node.kind === 'text' ? this.leaf(node, key) : undefined;
-    if (node.kind === 'map') return this.map(node, key.map, head, path);
-    return key.text === undefined ? undefined : this.bareText(node, key, path);
+    if (node.kind === 'map') return this.map(node, key.map, head);
+    return key.text === undefined ? undefined : this.bareText(node, key);
   }
 
   /** A bare text where a map may stand is that map with one key. */
-  private bareText(node: TextNode, key: KeyShape, path: Path): Built | undefined {
-    if (key.text === '(dictated)') return this.dictated(node, key, path);
+  private bareText(node: TextNode, key: KeyShape): Built | undefined {
+    if (key.text === '(dictated)') return this.dictated(node, key);
     const target = this.shapes.get(key.map ?? '')?.byName.get(key.text ?? '');
     const built: Built = {
       start: node.start,
       end: node.end,
       head: node,
       keys: new Map(target ? [[target.key, node]] : []),
-      path,
     };
     if (target !== undefined)
       built[target.prop] = target.list ? [this.leaf(node, target)] : this.leaf(node, target);
@@ -137,11 +127,11 @@ export class Binder {
   }
 
   /** A dictated line is the map that says the same; undefined where it says that nothing was given. */
-  private dictated(node: TextNode, key: KeyShape, path: Path): Built | undefined {
+  private dictated(node: TextNode, key: KeyShape): Built | undefined {
     const { fields, remarks } = readInjectionLine(node.text);
     if (fields.length === 0 && remarks.length === 0) return undefined;
     const keys = new Map<string, Range>();
-    const built: Built = { start: node.start, end: node.end, head: node, keys, path };
+    const built: Built = { start: node.start, end: node.end, head: node, keys };
     for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
     for (const field of fields) {
       const target = this.shapes.get(key.map ?? '')?.byName.get(field.key);
@@ -211,7 +201,7 @@ const range = ({ start, end }: Range): Range => ({ start, end });
 /** Where to point at a whole list item: its first key, or itself. */
 function headOf(node: Node): Range {
   const first = node.kind === 'map' ? node.entries[0] : undefined;
-  return first === undefined ? range(node) : range(first);
+  return first ?? node;
 }
 
 /** The words of a dictated line that state one key. */

@@ -16,8 +16,6 @@ export interface Part extends Range {
   readonly head: Range;
   /** Where each key of this part stands, by its canonical name. */
   readonly keys: ReadonlyMap<string, Range>;
-  /** The path of canonical keys and list indexes from the root. */
-  readonly path: readonly (string | number)[];
 }
 
 /** One `key: text` of a map whose keys are free. */

@@ -54,7 +54,7 @@ function read<T>(text: string, { name, index, names }: Kind): Source<T> {
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };
   // The binder follows the shapes that the types were generated from.
-  const value = binder.map(root, name, { start: root.start, end: root.start }, []) as unknown as T;
+  const value = binder.map(root, name, { start: root.start, end: root.start }) as unknown as T;
   return { ...nothing, value, problems: problems.concat(binder.problems), words: binder.words };
 }
 

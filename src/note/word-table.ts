@@ -18,7 +18,8 @@ export class WordTable<Row extends WordRow> {
   }
 
   find(text: string): Row | undefined {
-    return this.byWord.get(plainWord(text));
+    // Most words are typed as the table has them.
+    return this.byWord.get(text) ?? this.byWord.get(plainWord(text));
   }
 
   /** Every word that the table knows, names and synonyms, in plain form. */

@@ -10,7 +10,7 @@ import { readNote, type Source } from '../../src/note/read.ts';
 import type { Note } from '../../src/note/generated/types.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 
-const fake = (code: string, severity: Severity, find: Check['find']): Check => ({
+const fake = (code: string, severity: Severity, find: NonNullable<Check['find']>): Check => ({
   code,
   severity,
   title: 'A check made for this test',

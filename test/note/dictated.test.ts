@@ -162,7 +162,6 @@ describe('a dictated injection in a note', () => {
     );
     assert.deepEqual([line.codes, map.codes], [[], []]);
     assert.deepEqual([...line.injection.keys.keys()], [...map.injection.keys.keys()]);
-    assert.deepEqual(line.injection.path, map.injection.path);
     for (const key of keys) {
       const [one, other] = [line.injection[key], map.injection[key]];
       assert.deepEqual(one?.value, other?.value, key);

@@ -47,7 +47,7 @@ function withEase(report: Report, named: Named): Report {
 }
 
 /** A check of every anesthetic given, which is not asked where there are no allergies. */
-const ofGiven = (judge: (given: GivenAgent, allergies: Allergies) => Report | undefined): Check['find'] =>
+const ofGiven = (judge: (given: GivenAgent, allergies: Allergies) => Report | undefined): NonNullable<Check['find']> =>
   function* (subject: Subject) {
     const allergies = allergiesOf(subject);
     if (!allergies.any) return;

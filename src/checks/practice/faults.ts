@@ -1,6 +1,6 @@
 import type { Severity } from '../../note/finding.ts';
 import type { Sourced } from '../../reference/types.ts';
-import { noticed, type Check } from '../check.ts';
+import type { Check } from '../check.ts';
 
 type Row = readonly [
   what: string,
@@ -167,5 +167,4 @@ export const checks: readonly Check[] = rows.map(([what, severity, title, why, m
   why,
   sources,
   messages: typeof messages === 'string' ? { main: messages } : messages,
-  find: noticed(`practice/${what}`),
 }));

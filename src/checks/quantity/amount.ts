@@ -1,5 +1,5 @@
 import type { Severity } from '../../note/finding.ts';
-import { noticed, type Check } from '../check.ts';
+import type { Check } from '../check.ts';
 import { respell } from './_respell.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'> & {
@@ -119,11 +119,6 @@ export const checks: readonly Check[] = rows.map(({ milder = {}, severity = 'err
   ...row,
   severity,
   sources: [{ source: 'format', mark: 'format' }],
-  *find(subject) {
-    for (const report of noticed(row.code)(subject)) {
-      const own = milder[report.form ?? 'main'];
-      yield own === undefined ? report : { ...report, severity: own };
-    }
-  },
+  milder,
   fix: respell,
 }));

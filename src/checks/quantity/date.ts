@@ -1,4 +1,4 @@
-import { noticed, type Check } from '../check.ts';
+import type { Check } from '../check.ts';
 import { respell } from './_respell.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'>;
@@ -38,6 +38,5 @@ export const checks: readonly Check[] = rows.map((row) => ({
   ...row,
   severity: 'error',
   sources: [{ source: 'format', mark: 'format' }],
-  find: noticed(row.code),
   fix: respell,
 }));

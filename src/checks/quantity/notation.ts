@@ -1,4 +1,4 @@
-import { noticed, type Check } from '../check.ts';
+import type { Check } from '../check.ts';
 import { respell } from './_respell.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why'> & {
@@ -39,6 +39,5 @@ export const checks: readonly Check[] = rows.map(({ code, title, why, message, s
   why,
   sources,
   messages: { main: message },
-  find: noticed(code),
   fix: respell,
 }));

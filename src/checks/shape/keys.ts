@@ -1,4 +1,4 @@
-import { noticed, type Check } from '../check.ts';
+import type { Check } from '../check.ts';
 
 const sources: Check['sources'] = [{ source: 'format', mark: 'format' }];
 
@@ -18,7 +18,6 @@ export const checks: readonly Check[] = [
         '`{key}` needs a blank behind its colon. Where its value holds another colon, put the value into quotes.',
       more: '{count} more keys are not known.',
     },
-    find: noticed('shape/unknown-key'),
     fix(_place, { start, end, data }) {
       if (data === undefined) return [];
       const { near, sure } = data as { near: string; sure: boolean };
@@ -36,6 +35,5 @@ export const checks: readonly Check[] = [
       main: '`{key}` is missing here ({map}). {help}',
       more: '{count} more keys are missing.',
     },
-    find: noticed('shape/missing-key'),
   },
 ];

@@ -1,5 +1,5 @@
 import type { Finding, Fix } from '../../note/finding.ts';
-import { noticed, type Check } from '../check.ts';
+import type { Check } from '../check.ts';
 
 type Row = Pick<Check, 'code' | 'severity' | 'title' | 'why' | 'messages' | 'fix'>;
 
@@ -116,5 +116,4 @@ const rows: readonly Row[] = [
 export const checks: readonly Check[] = rows.map((row) => ({
   ...row,
   sources: [{ source: 'format', mark: 'format' }],
-  find: noticed(row.code),
 }));

@@ -1,5 +1,4 @@
 import type { Check } from '../check.ts';
-import { noticed } from '../check.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'>;
 
@@ -64,7 +63,6 @@ const refusals: readonly Check[] = rows.map((row) => ({
   ...row,
   severity: 'error',
   sources: [{ source: 'format', mark: 'format' }],
-  find: noticed(row.code),
 }));
 
 export const checks: readonly Check[] = [
@@ -78,6 +76,5 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'This file says that it has format {version}; this version of Wheal reads format {own} and has checked nothing in it. Update Wheal.',
     },
-    find: noticed('shape/newer-format'),
   },
 ];
