@@ -8,7 +8,11 @@ const dayMs = 86_400_000;
  */
 export const dayNumber = (date: IsoDate): number => Date.parse(`${date}T00:00:00Z`) / dayMs;
 
-export const dateOf = (day: number): IsoDate => new Date(day * dayMs).toISOString().slice(0, 10);
+/** The last day that a date has room for; what lies behind it counts as that day. */
+const lastDay = 2_932_896;
+
+export const dateOf = (day: number): IsoDate =>
+  new Date(Math.min(day, lastDay) * dayMs).toISOString().slice(0, 10);
 
 export const addDays = (date: IsoDate, days: number): IsoDate => dateOf(dayNumber(date) + days);
 

@@ -1,6 +1,7 @@
 import type { Problem } from '../note/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { agents, type AgentRow } from '../reference/agents.ts';
+import { endArteryAdvice, thinnerAdvice } from '../reference/advice.ts';
 import { aftercare } from '../reference/aftercare.ts';
 import { allergens, reactions, type AllergenRow, type ReactionRow } from '../reference/allergens.ts';
 import { authorities, type AuthorityRow } from '../reference/authorities.ts';
@@ -13,6 +14,18 @@ import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
+import {
+  contacts,
+  eventTerms,
+  findingsToAct,
+  homeCare,
+  scarCheck,
+  scarRisks,
+  slowTests,
+  terms,
+  type ContactRow,
+  type FindingRow,
+} from '../reference/follow-up.ts';
 import { hemostasis, type HemostasisRow } from '../reference/hemostasis.ts';
 import { implants, type ImplantRow } from '../reference/implants.ts';
 import { laboratoryTests, type TestRow } from '../reference/laboratory-tests.ts';
@@ -57,6 +70,8 @@ export type { StockProduct };
 /** All that is known for judging a note: the reference tables with the practice's file laid over them. */
 export interface Tables {
   /** Care at home as published. */
+  /** What is told beside a value, and judges nothing. */
+  readonly advice: typeof advice;
   readonly aftercare: typeof aftercare;
   readonly agents: WordTable<AgentRow>;
   readonly allergens: WordTable<AllergenRow>;
@@ -100,13 +115,29 @@ export interface Tables {
   readonly practiceWindows: readonly PracticeSutureWindow[];
   readonly closedDays: ClosedDays;
   readonly overdue: Overdue;
+  /** What falls due after a visit, and when. */
+  readonly followUp: typeof followUp;
   readonly practice: PracticeFacts;
   /** Safety limits that the practice has loosened, with who stands for it. */
   readonly loosened: readonly Loosened[];
 }
 
+const followUp = {
+  contacts: new WordTable<ContactRow>(contacts),
+  eventTerms,
+  findings: new WordTable<FindingRow>(findingsToAct),
+  homeCare,
+  scarCheck,
+  scarRisks: new WordTable<WordRow>(scarRisks),
+  slowTests,
+  terms,
+};
+
+const advice = { endArtery: endArteryAdvice, thinners: thinnerAdvice };
+
 /** The tables of a practice without a file of its own. */
 export const referenceTables: Tables = {
+  advice,
   aftercare,
   agents: new WordTable(agents),
   allergens: new WordTable(allergens),
@@ -144,6 +175,7 @@ export const referenceTables: Tables = {
   practiceWindows: [],
   closedDays: weekend,
   overdue: usualOverdue,
+  followUp,
   practice: usualFacts,
   loosened: [],
 };

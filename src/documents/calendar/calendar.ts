@@ -87,10 +87,10 @@ function eventOf(item: CalendarItem, uid: string, stamp: string, sequence: numbe
 }
 
 /** The day on which it no longer is. After the year 9999 no form has room for it: then there is no end. */
-function endOf(last: IsoDate): readonly string[] {
-  const end = basic(addDays(last, 1));
-  return /^\d{8}$/.test(end) ? [`DTEND;VALUE=DATE:${end}`] : [];
-}
+const endOf = (last: IsoDate): readonly string[] =>
+  last < lastDate ? [`DTEND;VALUE=DATE:${basic(addDays(last, 1))}`] : [];
+
+const lastDate = '9999-12-31';
 
 const basic = (date: IsoDate): string => date.replaceAll('-', '');
 

@@ -1,14 +1,16 @@
+import { adviceSources } from './advice.ts';
 import { aftercareSources } from './aftercare.ts';
 import { closureSources } from './closure.ts';
 import { dangerSources } from './danger.ts';
 import { doseSources } from './dose.ts';
+import { followUpSources } from './follow-up.ts';
 import { notationSources } from './notation.ts';
 import { recordSources } from './record.ts';
 import { siteSources } from './site.ts';
 
 /** What each source key stands for, as it is cited. One file for each topic, so that two people can add sources at once. */
 const sources: ReadonlyMap<string, string> = new Map(
-  [doseSources, siteSources, closureSources, dangerSources, recordSources, notationSources, aftercareSources].flatMap((topic) =>
+  [adviceSources, doseSources, siteSources, closureSources, dangerSources, recordSources, notationSources, aftercareSources, followUpSources].flatMap((topic) =>
     Object.entries(topic),
   ),
 );

@@ -1,0 +1,86 @@
+import type { Range } from '../note/tree.ts';
+import type { IsoDate } from '../note/values.ts';
+import type { Sourced } from '../reference/types.ts';
+import type { WindowStep } from './sutures.ts';
+
+/** Stands for a day where the note says that something was done, and not when: earlier than every date. */
+export const dayNotSaid = '';
+
+/** A date, or `dayNotSaid`. */
+export type Day = IsoDate;
+
+export type DueKind =
+  | 'dressing change'
+  | 'washing'
+  | 'suture removal'
+  | 'specimen to send'
+  | 'result'
+  | 'telling the patient'
+  | 'next step'
+  | 'event outcome'
+  | 'return visit'
+  | 'scar check';
+
+export type DueState = 'later' | 'due' | 'overdue' | 'done';
+
+/** What a thing that falls due belongs to. */
+export interface Place {
+  /** Index of the procedure, from 0; undefined for what concerns the whole visit. */
+  readonly procedure: number | undefined;
+  /** As the note has it. */
+  readonly site: string | undefined;
+  /** Label of the specimen. */
+  readonly label: string | undefined;
+}
+
+/** Something that falls due, as far as the note alone tells it; its state depends on the day. */
+export interface Planned extends Place, Sourced {
+  readonly kind: DueKind;
+  /** First and last day on which it is in order. */
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  /** The day on which it is best done: planned in the note, or else the first working day in time. */
+  readonly proposed: IsoDate;
+  /** The last day before it is overdue: `to`, or a later day that the note plans. */
+  readonly until: IsoDate;
+  /** The day from which it is known at all, such as that of the result that is to be told; undefined from the visit on. */
+  readonly begins: IsoDate | undefined;
+  readonly done: Day | undefined;
+  /** Set for what cannot wait. */
+  readonly urgent: boolean;
+  /** Done by the patient at home: nobody writes down that it was, so it is over when its time is. */
+  readonly atHome: boolean;
+  /** What in particular, in the words of the note: the next step, how often it was tried. */
+  readonly what: string | undefined;
+  /** Why then, in a sentence. */
+  readonly reason: string;
+  readonly steps: readonly WindowStep[];
+  /** The part of the note that it comes from. */
+  readonly at: Range;
+}
+
+/** Something that falls due, in its state on one day. */
+export interface DueItem extends Planned {
+  readonly state: DueState;
+}
+
+/** Something that has to be done while nobody can say when. */
+export interface Undated extends Place {
+  readonly kind: DueKind;
+  readonly why: string;
+  readonly at: Range;
+}
+
+/** What a state is made of. */
+export type Timed = Pick<Planned, 'from' | 'proposed' | 'until' | 'begins' | 'done' | 'atHome'>;
+
+/** The state on a day; undefined where that day does not know of it yet, or it is over without a record. */
+export function stateOn(
+  { from, proposed, until, begins, done, atHome }: Timed,
+  today: IsoDate,
+): DueState | undefined {
+  if (begins !== undefined && begins > today) return undefined;
+  if (done !== undefined && done <= today) return 'done';
+  if (today > until) return atHome ? undefined : 'overdue';
+  return today < from && today < proposed ? 'later' : 'due';
+}

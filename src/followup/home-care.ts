@@ -1,0 +1,130 @@
+import type { Note } from '../note/generated/types.ts';
+import { phrasesOf } from '../note/phrases.ts';
+import type { IsoDate } from '../note/values.ts';
+import type { Tables } from '../practice/tables.ts';
+import { addDays } from './days.ts';
+import type { Place, Planned, Undated } from './due.ts';
+import type { Happened } from './events.ts';
+
+const wordsForOne: ReadonlyMap<string, number> = new Map([
+  ['one', 1],
+  ['two', 2],
+  ['three', 3],
+  ['four', 4],
+  ['five', 5],
+  ['six', 6],
+  ['seven', 7],
+]);
+const sameDay = /\b(?:same (?:day|evening)|tonight|this evening|bedtime)\b/i;
+const nextDay = /\b(?:next|following) (?:morning|day|evening)\b|\btomorrow\b|\ba day\b/i;
+const counted = /\b(\d{1,3}|one|two|three|four|five|six|seven)\s*(h|hr|hour|day|d)s?\b/i;
+
+/** Days after the visit on which a dressing comes off, from the practice's words; undefined for words that say no day. */
+export function daysToFirstChange(words: string): number | undefined {
+  const match = counted.exec(words);
+  if (match !== null) {
+    const count = wordsForOne.get(match[1]!.toLowerCase()) ?? Number(match[1]);
+    return match[2]!.toLowerCase().startsWith('h') ? Math.ceil(count / 24) : count;
+  }
+  if (nextDay.test(words)) return 1;
+  return sameDay.test(words) ? 0 : undefined;
+}
+
+const wholeVisit: Place = { procedure: undefined, site: undefined, label: undefined };
+const usual = { ...wholeVisit, urgent: false, begins: undefined, what: undefined, steps: [] } as const;
+
+/** What the patient does at home: the first change of the dressing, and washing. */
+export function homeItems(
+  note: Note,
+  visit: IsoDate,
+  tables: Tables,
+): { readonly planned: readonly Planned[]; readonly undated: readonly Undated[] } {
+  const wounds = (note.procedures ?? []).filter(
+    ({ method, dressing }) => method !== undefined || dressing !== undefined,
+  );
+  const covered = wounds.some(({ dressing }) => !isBare(dressing, tables));
+  if (wounds.length === 0) return { planned: [], undated: [] };
+  const { firstChange } = tables.practice.woundCare;
+  const { firstChangeHours } = tables.aftercare;
+  const days = firstChange === '' ? Math.ceil(firstChangeHours.value / 24) : daysToFirstChange(firstChange);
+  if (days === undefined)
+    return {
+      planned: [],
+      undated: [
+        {
+          ...wholeVisit,
+          kind: 'dressing change',
+          why: `the practice says "${firstChange}", and no day can be read from it`,
+          at: note.visit ?? note.head,
+        },
+      ],
+    };
+  const from = addDays(visit, days);
+  const origin =
+    firstChange === ''
+      ? { source: firstChangeHours.source, mark: firstChangeHours.mark }
+      : ({ source: 'practice-file', mark: 'format' } as const);
+  const common = { ...usual, done: undefined, atHome: true, at: note.visit ?? note.head };
+  const change: Planned = {
+    ...common,
+    ...origin,
+    ...{ kind: 'dressing change', from, to: from, proposed: from, until: from },
+    reason: `The first dressing stays until ${firstChange === '' ? 'the next day' : firstChange}.`,
+  };
+  const { washedTo, source, mark } = tables.followUp.homeCare;
+  const to = addDays(visit, Math.max(days, washedTo));
+  const washing: Planned = {
+    ...common,
+    ...{ kind: 'washing', from, to, proposed: from, until: to, source, mark },
+    reason: 'From the first change on the wound is washed every day, for one to two weeks.',
+  };
+  return { planned: covered ? [change, washing] : [washing], undated: [] };
+}
+
+type Dressings = NonNullable<Note['procedures']>[number]['dressing'];
+
+const isBare = (dressing: Dressings, { dressings }: Tables): boolean =>
+  dressing !== undefined &&
+  dressing.length > 0 &&
+  dressing.every(({ value }) => value !== undefined && dressings.find(value)?.name === 'none');
+
+/** A look at the scar where the note says that the skin is prone to keloids. */
+export function scarItems(
+  note: Note,
+  visit: IsoDate,
+  happened: readonly Happened[],
+  { followUp }: Tables,
+): readonly Planned[] {
+  const risk = (note.patient?.skin ?? []).find(
+    ({ value }) =>
+      value !== undefined &&
+      phrasesOf(followUp.scarRisks)
+        .mentionsIn(value)
+        .some(({ standing }) => standing !== 'denied'),
+  );
+  if (risk === undefined || (note.procedures ?? []).length === 0) return [];
+  const { from: first, to: last, source, mark } = followUp.scarCheck;
+  const [from, to] = [addDays(visit, first), addDays(visit, last)];
+  const looked = happened.find(
+    ({ kind, on }) =>
+      (kind === 'wound check' || kind === 'raised scar') && on !== undefined && on >= addDays(from, -14),
+  );
+  return [
+    {
+      ...usual,
+      ...{
+        kind: 'scar check',
+        from,
+        to,
+        proposed: from,
+        until: to,
+        atHome: false,
+        done: looked?.on,
+        source,
+        mark,
+      },
+      reason: `The note says of the skin: ${risk.text}. A scar that begins to rise is treated early.`,
+      at: risk,
+    },
+  ];
+}

@@ -1,0 +1,293 @@
+import { readDate } from '../note/dates.ts';
+import type { Result, Specimen, Told } from '../note/generated/types.ts';
+import type { Leaf } from '../note/leaf.ts';
+import { phrasesOf } from '../note/phrases.ts';
+import type { IsoDate } from '../note/values.ts';
+import type { Overdue } from '../practice/settings.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { Term } from '../reference/follow-up.ts';
+import type { Sourced } from '../reference/types.ts';
+import { dayNotSaid, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { endOf, termText } from './terms.ts';
+import { timeIn } from './times.ts';
+
+/** What became of one result. */
+export interface Loop {
+  readonly result: Result;
+  readonly received: Day;
+  /** Whether the diagnosis can't wait. */
+  readonly urgent: boolean;
+  /** Whether the diagnosis asks for a plan. */
+  readonly needsPlan: boolean;
+  /** The first time that the patient heard it. */
+  readonly told: Day | undefined;
+  /** Times that somebody tried without reaching the patient. */
+  readonly attempts: readonly Told[];
+  /** What is to be done next, in the words of the note; undefined where nothing is, or nobody said. */
+  readonly next: string | undefined;
+  /** Whether the note says that nothing is to be done. */
+  readonly nothingNext: boolean;
+  readonly done: Day | undefined;
+}
+
+/** A list of what falls due for one specimen. */
+export interface Falling {
+  readonly planned: Planned[];
+  readonly undated: Undated[];
+}
+
+const nothing =
+  /^(?:none|no|nothing|nil|n\/a|na|not needed|not required|no further\b.*|no (?:treatment|action|follow[- ]?up|excision|re-?excision)\b.*|reassur\w*|reassurance given)(?:\s+(?:needed|required|indicated|planned|further))?[.!]?$/i;
+const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
+
+/** What became of each result that came, in the order of the note. A result without a word in it has not come. */
+export function loopsOf(specimen: Specimen, tables: Tables): readonly Loop[] {
+  return (specimen.results ?? []).flatMap((result) => {
+    const received = arrivalOf(result);
+    return received === undefined ? [] : [loopOf(result, received, tables)];
+  });
+}
+
+function loopOf(result: Result, received: Day, tables: Tables): Loop {
+  const { diagnosis, next, done, told = [] } = result;
+  const findings =
+    diagnosis?.value === undefined
+      ? []
+      : phrasesOf(tables.followUp.findings)
+          .mentionsIn(diagnosis.value)
+          .filter(({ standing }) => standing === 'asserted' || standing === 'asked')
+          .map(({ row }) => row);
+  const tellings = told.map((one) => ({ one, day: heardOn(one, tables) }));
+  const heard = tellings.flatMap(({ day }) => day ?? []);
+  return {
+    result,
+    received,
+    urgent: findings.some(({ urgent }) => urgent),
+    needsPlan: findings.length > 0,
+    told: earliest(heard),
+    attempts: tellings.flatMap(({ one, day }) =>
+      day === undefined && one.on?.value !== undefined ? [one] : [],
+    ),
+    next: next?.value === undefined || nothing.test(next.value.trim()) ? undefined : next.value.trim(),
+    nothingNext: next?.value !== undefined && nothing.test(next.value.trim()),
+    done: doneOn(done),
+  };
+}
+
+/** A result without a day of receipt has come where it says what was found. */
+function arrivalOf({ received, diagnosis }: Result): Day | undefined {
+  if (received?.value !== undefined) return received.value;
+  return diagnosis?.value === undefined ? undefined : dayNotSaid;
+}
+
+/** When a patient heard it; undefined for an attempt, and for what can't be read as a day. */
+function heardOn({ on, by, how }: Told, tables: Tables): Day | undefined {
+  if (how?.value !== undefined && isAttempt(how.value, tables)) return undefined;
+  if (on !== undefined) return on.value;
+  return by?.value === undefined && how?.value === undefined ? undefined : dayNotSaid;
+}
+
+const isAttempt = (how: string, { followUp }: Tables): boolean =>
+  phrasesOf(followUp.contacts)
+    .mentionsIn(how)
+    .some(({ row }) => !row.reached);
+
+/** Any word that does not deny it says that a step was done; a date in it says when. */
+function doneOn(done: Leaf<string> | undefined): Day | undefined {
+  const text = done?.value?.trim();
+  if (text === undefined || text === '' || notDone.test(text)) return undefined;
+  const date = /\d{4}-\d{2}-\d{2}/.exec(text)?.[0];
+  return (date === undefined ? undefined : readDate(date).value) ?? dayNotSaid;
+}
+
+/** The earliest day. */
+export const earliest = (days: readonly Day[]): Day | undefined => [...days].sort()[0];
+
+/** A day by which as many results have to be there as limits lie up to it. */
+interface Limit extends Sourced {
+  readonly term: Pick<Term, 'count' | 'unit'>;
+  readonly test: string;
+}
+
+/** The limits of the tests that are asked for, each once: ordinary ones, and the slow cultures on their own. */
+function limitsOf(specimen: Specimen, { tests, followUp, overdue }: Tables): readonly Limit[] {
+  const named = (specimen.tests ?? []).flatMap(({ value }) =>
+    value === undefined ? [] : (tests.find(value) ?? []),
+  );
+  const slow = new Map<keyof Overdue, Limit>();
+  for (const { name } of named) {
+    const key = followUp.slowTests.get(name);
+    if (key !== undefined)
+      slow.set(key, {
+        term: { count: overdue[key], unit: 'days' },
+        test: name,
+        source: 'format',
+        mark: 'format',
+      });
+  }
+  const ordinary = slow.size === 0 || named.some(({ name }) => !followUp.slowTests.has(name));
+  const usual: Limit = {
+    term: { count: overdue.result, unit: 'working days' },
+    test: 'the result',
+    source: 'result-leaflets',
+    mark: 'Q',
+  };
+  return [...(ordinary ? [usual] : []), ...slow.values()];
+}
+
+/** What falls due for a specimen: that it leaves, that its results come, are told, and lead to what they should. */
+export function specimenItems(
+  specimen: Specimen,
+  place: Place,
+  visit: IsoDate | undefined,
+  tables: Tables,
+): Falling {
+  const falling: Falling = { planned: [], undated: [] };
+  if (specimen.notSent !== undefined && !specimen.notSent.pending) return falling;
+  const loops = loopsOf(specimen, tables);
+  const sent = specimen.sent?.value;
+  const base = sent ?? visit;
+  if (base === undefined) {
+    if (loops.length === 0)
+      falling.undated.push({
+        ...place,
+        kind: 'result',
+        why: 'the note has no day of the visit',
+        at: specimen.head,
+      });
+  } else {
+    const arrived = loops.map(({ received }) => received).sort();
+    falling.planned.push(
+      sendingItem(specimen, place, visit ?? base, arrived, tables),
+      ...resultItems(specimen, place, base, arrived, tables),
+    );
+  }
+  for (const loop of loops) falling.planned.push(...tellingItems(loop, place, base ?? '0001-01-01', tables));
+  return falling;
+}
+
+const usual = { urgent: false, atHome: false, begins: undefined, what: undefined, steps: [] } as const;
+
+function sendingItem(
+  { sent, head }: Specimen,
+  place: Place,
+  visit: IsoDate,
+  arrived: readonly Day[],
+  { followUp, closedDays }: Tables,
+): Planned {
+  const term = followUp.terms.sending;
+  const to = endOf(visit, term, closedDays);
+  return {
+    ...usual,
+    ...place,
+    kind: 'specimen to send',
+    from: visit,
+    to,
+    proposed: visit,
+    until: to,
+    done: sent?.value ?? arrived[0],
+    reason: 'Tissue was taken; the note says when it left.',
+    source: term.source,
+    mark: term.mark,
+    at: sent ?? head,
+  };
+}
+
+function resultItems(
+  specimen: Specimen,
+  place: Place,
+  base: IsoDate,
+  arrived: readonly Day[],
+  tables: Tables,
+): readonly Planned[] {
+  const { closedDays, followUp } = tables;
+  return limitsOf(specimen, tables).map(({ term, test, source, mark }, index) => {
+    const to = endOf(base, term, closedDays);
+    const usually = term.unit === 'days' ? to : endOf(base, followUp.terms.expected, closedDays);
+    return {
+      ...usual,
+      ...place,
+      kind: 'result',
+      from: usually < to ? usually : to,
+      to,
+      proposed: to,
+      until: to,
+      done: arrived[index],
+      what: test === 'the result' ? undefined : test,
+      reason: `${test === 'the result' ? 'The result' : `The ${test}`} is overdue ${termText(term)} after ${base}.`,
+      source,
+      mark,
+      at: specimen.sent ?? specimen.head,
+    };
+  });
+}
+
+/** That the patient hears a result, and what follows from it. */
+function tellingItems(loop: Loop, place: Place, otherwise: IsoDate, tables: Tables): readonly Planned[] {
+  const came = loop.received === dayNotSaid ? otherwise : loop.received;
+  const telling = tellingItem(loop, place, came, tables);
+  const next = nextItem(loop, place, came, tables);
+  return next === undefined ? [telling] : [telling, next];
+}
+
+function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned {
+  const { urgent, attempts, result, received } = loop;
+  const term = tellingTerm(urgent, tables);
+  const to = endOf(came, term, tables.closedDays);
+  const { begins, said } =
+    received === dayNotSaid
+      ? { begins: undefined, said: 'a day that the note does not say' }
+      : { begins: came, said: came };
+  const last = attempts.at(-1)?.on?.value;
+  return {
+    ...usual,
+    ...place,
+    ...{ kind: 'telling the patient', from: came, to, proposed: came, until: to, begins, urgent },
+    done: loop.told,
+    what: last === undefined ? undefined : `tried ${times(attempts.length)}, last on ${last}`,
+    reason: `The result came on ${said}; the patient hears it within ${termText(term)}${urgent ? ', since this diagnosis cannot wait' : ''}.`,
+    source: term.source,
+    mark: term.mark,
+    at: result.told?.[0] ?? result.received ?? result.head,
+  };
+}
+
+function tellingTerm(urgent: boolean, { followUp, overdue }: Tables): Term {
+  const own = urgent ? overdue.cancer : overdue.telling;
+  if (own !== undefined) return { count: own, unit: 'working days', source: 'practice-file', mark: 'format' };
+  return urgent ? followUp.terms.tellingUrgent : followUp.terms.telling;
+}
+
+const times = (count: number): string => (count === 1 ? 'once' : `${count} times`);
+
+/** The step that the note plans, or the plan that a grave diagnosis still wants once the patient knows it. */
+function nextItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned | undefined {
+  const { next, needsPlan, nothingNext, told, result, done, urgent } = loop;
+  const since = told === undefined || told === dayNotSaid ? came : told;
+  const common = { ...usual, ...place, kind: 'next step', urgent, done } as const;
+  const { step, stepUrgent, plan, planUrgent } = tables.followUp.terms;
+  if (next !== undefined) {
+    const term = urgent ? stepUrgent : step;
+    const from = timeIn(next, came) ?? since;
+    const to = endOf(from, term, tables.closedDays);
+    return {
+      ...common,
+      ...{ from, to, proposed: from, until: to, begins: came, what: next },
+      reason: `Planned after the result: ${next}.`,
+      source: term.source,
+      mark: term.mark,
+      at: result.next ?? result.head,
+    };
+  }
+  if (nothingNext || !needsPlan || told === undefined) return undefined;
+  const term = urgent ? planUrgent : plan;
+  const to = endOf(since, term, tables.closedDays);
+  return {
+    ...common,
+    ...{ from: since, to, proposed: since, until: to, begins: since, what: 'plan what happens next' },
+    reason: 'This diagnosis asks for a plan, and the note has none.',
+    source: term.source,
+    mark: term.mark,
+    at: result.diagnosis ?? result.head,
+  };
+}

@@ -1,0 +1,111 @@
+import type { Note, Procedure } from '../note/generated/types.ts';
+import { readSite } from '../note/site.ts';
+import type { SiteReading } from '../note/site.ts';
+import type { IsoDate } from '../note/values.ts';
+import { plainWord } from '../note/word-table.ts';
+import type { Tables } from '../practice/tables.ts';
+import { stateOn, type DueItem, type Place, type Planned, type Undated } from './due.ts';
+import { eventItems, eventsOf, type Happened } from './events.ts';
+import { homeItems, scarItems } from './home-care.ts';
+import { specimenItems } from './results.ts';
+import { stitchesItem } from './stitches.ts';
+
+export type { DueItem, DueKind, DueState, Planned, Undated } from './due.ts';
+
+/** All that falls due after a visit, whatever the day. */
+export interface Plan {
+  readonly planned: readonly Planned[];
+  /** What has to be done, and nobody can say when. */
+  readonly undated: readonly Undated[];
+}
+
+/** What falls due after a visit, on one day. */
+export interface Schedule {
+  readonly items: readonly DueItem[];
+  readonly undated: readonly Undated[];
+}
+
+export type SiteOf = (procedure: Procedure) => SiteReading | undefined;
+
+/** Everything that falls due after a visit, in its state on a day, in the order of time. */
+export function scheduleOf(note: Note, tables: Tables, today: IsoDate): Schedule {
+  const { planned, undated } = planOf(note, tables);
+  return { items: onDay(planned, today), undated };
+}
+
+/** What a day knows of, in the order of time. */
+export function onDay(planned: readonly Planned[], today: IsoDate): readonly DueItem[] {
+  return planned
+    .flatMap((one) => {
+      const state = stateOn(one, today);
+      return state === undefined ? [] : [{ ...one, state }];
+    })
+    .sort((a, b) => (a.from === b.from ? 0 : a.from < b.from ? -1 : 1));
+}
+
+/** What the words of a procedure's site say. */
+export const siteReader =
+  (tables: Tables): SiteOf =>
+  ({ site }) =>
+    site?.value === undefined ? undefined : readSite(site.value, tables.sites);
+
+/**
+ * What falls due after a visit, from what the note records: care at home, stitches, each specimen until it is closed,
+ * events until they have ended, return visits, and a look at scars where that is wanted.
+ */
+export function planOf(note: Note, tables: Tables, siteOf: SiteOf = siteReader(tables)): Plan {
+  const visit = note.visit?.value?.date;
+  const happened = eventsOf(note, tables);
+  const procedures = note.procedures ?? [];
+  const plans = [
+    ...(visit === undefined ? [] : [homeItems(note, visit, tables)]),
+    ...procedures.flatMap((procedure, index) =>
+      procedurePlans(note, procedure, index, happened, tables, siteOf),
+    ),
+    ...(happened.length === 0 ? [] : [eventItems(happened, placesOf(procedures), tables)]),
+    ...(visit === undefined ? [] : [{ planned: scarItems(note, visit, happened, tables), undated: [] }]),
+  ];
+  return {
+    planned: plans.flatMap(({ planned }) => planned),
+    undated: plans.flatMap(({ undated }) => undated),
+  };
+}
+
+function procedurePlans(
+  note: Note,
+  procedure: Procedure,
+  index: number,
+  happened: readonly Happened[],
+  tables: Tables,
+  siteOf: SiteOf,
+): readonly Plan[] {
+  const place: Place = { procedure: index, site: procedure.site?.value, label: undefined };
+  const stitches = stitchesItem(note, procedure, place, happened, siteOf(procedure), tables);
+  const specimens = (procedure.specimen ?? []).map((specimen) =>
+    specimenItems(specimen, { ...place, label: specimen.label?.value }, note.visit?.value?.date, tables),
+  );
+  if (stitches === undefined) return specimens;
+  return [
+    'why' in stitches ? { planned: [], undated: [stitches] } : { planned: [stitches], undated: [] },
+    ...specimens,
+  ];
+}
+
+/** Finds the procedure that an event concerns by its number, from 1, or by the label of one of its specimens. */
+function placesOf(procedures: readonly Procedure[]): (concerns: string) => Place {
+  const known = new Map<string, Place>();
+  for (const [index, { site, specimen }] of procedures.entries()) {
+    const place = { procedure: index, site: site?.value, label: undefined };
+    for (const { label } of specimen ?? [])
+      if (label?.value !== undefined) known.set(plainWord(label.value), place);
+    for (const word of [String(index + 1), `procedure ${index + 1}`])
+      if (!known.has(word)) known.set(word, place);
+  }
+  const only: Place = {
+    procedure: procedures.length === 1 ? 0 : undefined,
+    site: undefined,
+    label: undefined,
+  };
+  const otherwise = procedures.length === 1 ? { ...only, site: procedures[0]!.site?.value } : only;
+  return (concerns) => known.get(concerns) ?? otherwise;
+}

@@ -1,0 +1,54 @@
+import { readDate } from '../note/dates.ts';
+import type { IsoDate } from '../note/values.ts';
+import { addDays } from './days.ts';
+
+const numbers: ReadonlyMap<string, number> = new Map(
+  [
+    'a',
+    'one',
+    'two',
+    'three',
+    'four',
+    'five',
+    'six',
+    'seven',
+    'eight',
+    'nine',
+    'ten',
+    'eleven',
+    'twelve',
+  ].map((word, at) => [word, Math.max(1, at)]),
+);
+const word = [...numbers.keys()].join('|');
+const interval = new RegExp(
+  `\\b(?:in|after|within)\\s+(?:about\\s+|approximately\\s+)?(\\d{1,3}|${word})(?:\\s*(?:-|to)\\s*\\d{1,3})?\\s*(day|week|wk|month|mo|year|yr)s?\\b`,
+  'i',
+);
+const tomorrow = /\btomorrow\b/i;
+
+/**
+ * The day that a text plans for: a date in it, or `in 6 months` counted from a day; of `in 2 to 3 weeks` the earlier.
+ * Undefined where it names none.
+ */
+export function timeIn(text: string, from: IsoDate): IsoDate | undefined {
+  for (const [date] of text.matchAll(/\d{4}-\d{2}-\d{2}/g)) {
+    const value = readDate(date).value;
+    if (value !== undefined) return value;
+  }
+  const match = interval.exec(text);
+  if (match === null) return tomorrow.test(text) ? addDays(from, 1) : undefined;
+  const count = Number(match[1]) || (numbers.get(match[1]!.toLowerCase()) ?? 1);
+  const unit = match[2]!.toLowerCase();
+  if (unit === 'day') return addDays(from, count);
+  if (unit === 'week' || unit === 'wk') return addDays(from, count * 7);
+  return addMonths(from, unit.startsWith('m') ? count : count * 12);
+}
+
+/** The same day of a later month, or its last day where it is shorter. */
+function addMonths(date: IsoDate, months: number): IsoDate {
+  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
+  const index = year * 12 + (month - 1) + months;
+  const first = `${String(Math.min(9999, Math.floor(index / 12))).padStart(4, '0')}-${String((index % 12) + 1).padStart(2, '0')}-01`;
+  const length = new Date(Date.UTC(Math.floor(index / 12), (index % 12) + 1, 0)).getUTCDate();
+  return addDays(first, Math.min(day, length) - 1);
+}

@@ -1,0 +1,278 @@
+import type { Sourced, WordRow } from './types.ts';
+
+/** A way of reaching a patient, or of trying to. */
+export interface ContactRow extends WordRow {
+  /** Whether the patient has heard it; otherwise it is an attempt. */
+  readonly reached: boolean;
+}
+
+/** Ways in which a patient is told. What is no way that is known here counts as telling. */
+export const contacts: readonly ContactRow[] = [
+  {
+    name: 'voicemail',
+    synonyms: [
+      'voice mail',
+      'voice message',
+      'left message',
+      'left a message',
+      'left voicemail',
+      'message left',
+      'LVM',
+      'LM',
+      'answering machine',
+    ],
+    reached: false,
+  },
+  {
+    name: 'not reached',
+    synonyms: [
+      'no answer',
+      'no reply',
+      'no response',
+      'did not answer',
+      'not answered',
+      'unanswered',
+      'unable to reach',
+      'could not reach',
+      'could not be reached',
+      'cannot reach',
+      'unreachable',
+      'not available',
+      'busy',
+      'line busy',
+      'wrong number',
+      'disconnected',
+      'mailbox full',
+      'attempt',
+      'attempted',
+      'tried',
+      'call back requested',
+      'returned to sender',
+      'undeliverable',
+      'bounced',
+    ],
+    reached: false,
+  },
+];
+
+/** A finding of the pathologist that asks for more than telling. */
+export interface FindingRow extends WordRow {
+  /** Whether it can't wait. */
+  readonly urgent: boolean;
+}
+
+const cancers: readonly FindingRow[] = [
+  [
+    'melanoma',
+    ['malignant melanoma', 'melanoma in situ', 'MMIS', 'lentigo maligna', 'lentigo maligna melanoma'],
+  ],
+  [
+    'squamous cell carcinoma',
+    [
+      'SCC',
+      'SCCIS',
+      'cSCC',
+      'squamous cell carcinoma in situ',
+      'squamous carcinoma',
+      'Bowen disease',
+      "Bowen's disease",
+      'keratoacanthoma',
+      'squamous cell cancer',
+    ],
+  ],
+  [
+    'basal cell carcinoma',
+    ['BCC', 'nodular basal cell carcinoma', 'basal cell cancer', 'basosquamous carcinoma'],
+  ],
+  ['Merkel cell carcinoma', ['MCC']],
+  [
+    'cutaneous lymphoma',
+    [
+      'lymphoma',
+      'CTCL',
+      'mycosis fungoides',
+      'Sezary syndrome',
+      'leukemia cutis',
+      'leukaemia cutis',
+      'lymphoproliferative disorder',
+    ],
+  ],
+  [
+    'sarcoma',
+    [
+      'angiosarcoma',
+      'Kaposi sarcoma',
+      'leiomyosarcoma',
+      'dermatofibrosarcoma protuberans',
+      'dermatofibrosarcoma',
+      'DFSP',
+      'liposarcoma',
+      'pleomorphic dermal sarcoma',
+      'atypical fibroxanthoma',
+      'AFX',
+    ],
+  ],
+  [
+    'adnexal carcinoma',
+    [
+      'sebaceous carcinoma',
+      'porocarcinoma',
+      'microcystic adnexal carcinoma',
+      'eccrine carcinoma',
+      'hidradenocarcinoma',
+    ],
+  ],
+  [
+    'Paget disease',
+    ["Paget's disease", 'extramammary Paget disease', "extramammary Paget's disease", 'EMPD'],
+  ],
+  ['metastasis', ['metastases', 'metastatic', 'cutaneous metastasis', 'metastatic carcinoma']],
+  [
+    'cancer',
+    [
+      'carcinoma',
+      'malignancy',
+      'malignant',
+      'malignant neoplasm',
+      'malignant tumor',
+      'malignant tumour',
+      'carcinoma in situ',
+      'adenocarcinoma',
+    ],
+  ],
+].map(([name, synonyms]) => ({
+  name: name as string,
+  synonyms: synonyms as readonly string[],
+  urgent: true,
+}));
+
+/** What a diagnosis may name that needs a plan; cancers can't wait either. */
+export const findingsToAct: readonly FindingRow[] = [
+  ...cancers,
+  {
+    name: 'atypical melanocytic lesion',
+    synonyms: [
+      'atypical melanocytic proliferation',
+      'atypical intraepidermal melanocytic proliferation',
+      'severely dysplastic nevus',
+      'severely atypical nevus',
+      'severe atypia',
+      'severe dysplasia',
+      'severely dysplastic',
+      'severely atypical',
+      'STUMP',
+      'MELTUMP',
+      'uncertain malignant potential',
+      'atypical Spitz nevus',
+      'atypical Spitz tumor',
+    ],
+    urgent: false,
+  },
+  {
+    name: 'sample that could not be judged',
+    synonyms: [
+      'non-diagnostic',
+      'nondiagnostic',
+      'not diagnostic',
+      'insufficient',
+      'inadequate',
+      'insufficient tissue',
+      'inadequate sample',
+      'inadequate specimen',
+      'quantity not sufficient',
+      'QNS',
+      'no tissue',
+      'no tissue identified',
+      'specimen lost',
+      'lost',
+    ],
+    urgent: false,
+  },
+  {
+    name: 'tumor at the margin',
+    synonyms: [
+      'positive margin',
+      'margin positive',
+      'margins positive',
+      'positive margins',
+      'margins involved',
+      'margin involved',
+      'involved margin',
+      'incompletely excised',
+      'incomplete excision',
+    ],
+    urgent: false,
+  },
+];
+
+/** How the skin heals where scars are looked at again. */
+export const scarRisks: readonly WordRow[] = [
+  {
+    name: 'keloids',
+    synonyms: ['keloid', 'keloidal', 'keloid scars', 'keloid former', 'keloid-prone', 'prone to keloids'],
+  },
+  {
+    name: 'hypertrophic scars',
+    synonyms: ['hypertrophic scar', 'hypertrophic scarring', 'raised scars', 'thick scars'],
+  },
+];
+
+/** A published or chosen time until something should have happened. */
+export interface Term extends Sourced {
+  readonly count: number;
+  readonly unit: 'working days' | 'days';
+}
+
+const term = (count: number, unit: Term['unit'], source: string, mark: Sourced['mark']): Term => ({
+  count,
+  unit,
+  source,
+  mark,
+});
+
+/**
+ * Times that hold where the practice's file says nothing. Those marked `format` are this tool's own choice of when an
+ * open end is said aloud; they are no medical advice.
+ */
+export const terms = {
+  /** From the visit until the specimen has left. */
+  sending: term(1, 'working days', 'format', 'format'),
+  /** From sending until a routine result can be there. */
+  expected: term(3, 'working days', 'laboratory-turnaround', 'Q'),
+  /** From the result until the patient knows: longer than the 24 hours of one practice, so that no weekend is scolded. */
+  telling: term(3, 'working days', 'result-follow-up', 'Q'),
+  tellingUrgent: term(1, 'working days', 'result-follow-up', 'Q'),
+  /** From telling until a plan stands in the note. */
+  plan: term(3, 'working days', 'closed-loop', 'Q'),
+  planUrgent: term(1, 'working days', 'closed-loop', 'Q'),
+  /** From telling until a step without a date of its own was taken. */
+  step: term(28, 'days', 'closed-loop', 'Q'),
+  stepUrgent: term(14, 'days', 'lost-to-follow-up', 'Q'),
+  /** From the day that a return visit was planned for until it is missed. */
+  return: term(2, 'working days', 'format', 'format'),
+} as const;
+
+/** Events that want to be followed to their end, and how long the note may stay without it, in working days. */
+export const eventTerms: ReadonlyMap<string, number> = new Map([
+  ['bleeding', 1],
+  ['hematoma', 3],
+  ['dehiscence', 3],
+  ['infection', 3],
+  ['allergic reaction', 1],
+  ['anesthetic toxicity', 1],
+  ['faint', 1],
+  ['numbness', 10],
+  ['contact rash', 5],
+]);
+
+/** Days after the visit between which a scar is looked at where keloids are feared. */
+export const scarCheck = { from: 60, to: 120, source: 'scar-checks', mark: 'common' } as const;
+
+/** Days after the visit until which a wound is washed and covered: one to two weeks in the leaflets. */
+export const homeCare = { washedTo: 14, source: 'first-dressing-leaflets', mark: 'Q' } as const;
+
+/** Tests whose result takes longer than others; their limits stand in the practice's settings. */
+export const slowTests: ReadonlyMap<string, 'fungalCulture' | 'mycobacterialCulture'> = new Map([
+  ['fungal culture', 'fungalCulture'],
+  ['mycobacterial culture', 'mycobacterialCulture'],
+]);
