@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { familyOf } from '../../src/checks/danger.ts';
 import { catalogue, type Check } from '../../src/checks/index.ts';
@@ -54,24 +54,6 @@ describe('the catalogue of checks', () => {
   it('has no folder of checks that is not a family', () => {
     assert.deepEqual(
       folders.filter((folder) => !families.includes(folder)),
-      [],
-    );
-  });
-
-  it('tests each check by name in the tests of its family', () => {
-    const tests = new Map(
-      folders.map((folder) => [
-        folder,
-        readdirSync(join(root, 'test/checks', folder))
-          .map((name) => readFileSync(join(root, 'test/checks', folder, name), 'utf8'))
-          .join(''),
-      ]),
-    );
-    const names = ({ code }: Check): readonly string[] => [`'${code}'`, `'${code.split('/')[1]}'`];
-    assert.deepEqual(
-      catalogue
-        .filter((check) => !names(check).some((name) => tests.get(familyOf(check.code))?.includes(name)))
-        .map(({ code }) => code),
       [],
     );
   });
