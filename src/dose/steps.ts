@@ -34,13 +34,33 @@ export function stepsOf(dose: DoseJudgement, tables: Tables): readonly Step[] {
     })),
     ...sumSteps(dose),
     ...epinephrineSteps(dose.epinephrineMicrograms, tables),
-    ...dose.left.map(({ product, mg, ml }) => ({
-      text: `Left: ${allowedMgText(mg)} mg, that is ${formatNumber(ml)} mL of ${product}`,
-    })),
+    ...leftSteps(dose.left),
     ...creams.map(creamStep),
-    ...(dose.why === undefined ? [] : [{ text: `Not judged: ${dose.why}` }]),
+    ...whySteps(dose),
   ];
 }
+
+/** The part of a day's sum that one injection has to do with: its own mg, its limit, and what the whole comes to. */
+export function stepsOfOne(dose: DoseJudgement, one: Given, tables: Tables): readonly Step[] {
+  const group = dose.agents.find(({ given }) => given.includes(one));
+  return [
+    factsStep(dose.facts),
+    ...givenSteps(one, tables),
+    ...(group === undefined ? [] : agentSteps(group, dose.facts)),
+    ...sumSteps(dose),
+    ...epinephrineSteps(dose.epinephrineMicrograms, tables),
+    ...leftSteps(dose.left.filter(({ product }) => product === productText(one))),
+    ...whySteps(dose),
+  ];
+}
+
+const leftSteps = (left: DoseJudgement['left']): readonly Step[] =>
+  left.map(({ product, mg, ml }) => ({
+    text: `Left: ${allowedMgText(mg)} mg, that is ${formatNumber(ml)} mL of ${product}`,
+  }));
+
+const whySteps = ({ why }: DoseJudgement): readonly Step[] =>
+  why === undefined ? [] : [{ text: `Not judged: ${why}` }];
 
 /** Weight and age, and what was assumed. */
 export function factsStep({ kg, months }: Facts): Step {

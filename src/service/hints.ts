@@ -1,4 +1,8 @@
+import type { AgentDose, DoseJudgement, Given } from '../dose/judge.ts';
+import { kindText, mgText, percentText } from '../dose/words.ts';
+import { formatNumber } from '../note/format.ts';
 import type { Analysis } from './analysis.ts';
+import { weekdayName } from './hovers/days.ts';
 
 /** A few words that are shown behind a value and are not part of the text. */
 export interface Hint {
@@ -9,6 +13,39 @@ export interface Hint {
 }
 
 /** What follows from the values between two offsets: mg and share of the limit, epinephrine, weekdays. */
-export function hintsIn(_analysis: Analysis, _start: number, _end: number): readonly Hint[] {
-  return [];
+export function hintsIn({ note, judgement }: Analysis, start: number, end: number): readonly Hint[] {
+  const dose = judgement.dose;
+  const days = dose === null ? [] : [dose, ...dose.later];
+  const due = (note?.procedures ?? []).flatMap(({ suturesDue }) =>
+    suturesDue?.value === undefined
+      ? []
+      : [
+          {
+            offset: suturesDue.end,
+            text: weekdayName(suturesDue.value),
+            tooltip: 'The weekday of this date',
+          },
+        ],
+  );
+  return [...days.flatMap((day) => day.given.map((one) => doseHint(day, one))), ...due]
+    .filter(({ offset }) => offset >= start && offset <= end)
+    .sort((a, b) => a.offset - b.offset);
+}
+
+function doseHint(day: DoseJudgement, one: Given): Hint {
+  const group = day.agents.find(({ given }) => given.includes(one));
+  const micrograms = one.epinephrineMicrograms;
+  const parts = [
+    `${mgText(one.mg)} mg`,
+    ...(group === undefined ? [] : shareOf(one, group)),
+    ...(micrograms > 0 ? [`${formatNumber(micrograms, 2)} µg epinephrine`] : []),
+  ];
+  const kind = kindText(one.agent.name, one.withEpinephrine);
+  const why = day.why === undefined ? '' : `; the dose is not judged: ${day.why}`;
+  return { offset: one.at.end, text: parts.join(' · '), tooltip: `This injection of ${kind}${why}` };
+}
+
+/** The share of its own limit that one injection takes; nothing where no limit is known to hold it against. */
+function shareOf({ mg }: Given, { limitMg }: AgentDose): readonly string[] {
+  return limitMg === Infinity ? [] : [`${percentText(mg / limitMg)}% of limit`];
 }

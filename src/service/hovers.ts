@@ -1,5 +1,16 @@
+import { readMoment } from '../note/dates.ts';
+import type { Procedure } from '../note/generated/types.ts';
+import type { KeyShape } from '../note/shape.ts';
 import type { Range } from '../note/tree.ts';
 import type { Analysis } from './analysis.ts';
+import { daySection } from './hovers/days.ts';
+import { doseSection } from './hovers/dose.ts';
+import { markdownOf, someOf, type Row, type Section } from './hovers/section.ts';
+import { siteSections, windowOf } from './hovers/site.ts';
+import { checkSections, hemostasisSections, implantSections, thinnerSections } from './hovers/words.ts';
+import { locate } from './locate.ts';
+import { readSite } from '../note/site.ts';
+import { rowsOfTable } from './words.ts';
 
 /** What is shown beside the pointer. */
 export interface Hover extends Range {
@@ -7,7 +18,118 @@ export interface Hover extends Range {
   readonly markdown: string;
 }
 
-/** Help of the key at an offset, and what follows from the value there. */
-export function hoverAt(_analysis: Analysis, _offset: number): Hover | undefined {
-  return undefined;
+/** A text of the note under the pointer, and the key whose value it is. */
+interface Said {
+  readonly text: string;
+  readonly offset: number;
+  readonly analysis: Analysis;
 }
+
+/** Help of the key at an offset, and what follows from the value there. */
+export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
+  const place = locate(analysis.root, offset, analysis.shapes, analysis.kind);
+  const { entry, key, node, onKey } = place;
+  if (entry === undefined || key === undefined) return undefined;
+  const help = helpSection(key, analysis);
+  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([help], false) };
+  if (node?.kind !== 'text') return undefined;
+  const own = valueKey(key, analysis);
+  const sections = node.text.trim() === '??' ? [] : valueSections({ text: node.text, offset, analysis }, own);
+  const hurts = sections.length > 0 && canHurt.has(own.key);
+  return { start: node.start, end: node.end, markdown: markdownOf([...sections, help], hurts) };
+}
+
+/** The key that a bare text stands for, where it takes the place of a map with one key. */
+function valueKey(key: KeyShape, { shapes }: Analysis): KeyShape {
+  const { map, text } = key;
+  return map === undefined || text === undefined ? key : (shapes.get(map)?.byName.get(text) ?? key);
+}
+
+function helpSection(key: KeyShape, { context: { tables } }: Analysis): Section {
+  const words = rowsOfTable(tables, key.words).map(({ name }) => name);
+  const rows: readonly Row[] = [
+    { text: key.description },
+    ...(words.length === 0 ? [] : [{ text: `Words: ${someOf(words)}` }]),
+  ];
+  return { title: key.key, rows };
+}
+
+/** Keys whose values can hurt a patient: their hovers end with a word of caution. */
+const canHurt: ReadonlySet<string> = new Set([
+  'agent',
+  'product',
+  'concentration',
+  'epinephrine',
+  'volume',
+  'amount',
+  'buffered',
+  'anesthetic',
+  'site',
+  'sutures-due',
+  'medications',
+  'hemostasis',
+  'kind',
+]);
+
+function valueSections(said: Said, key: KeyShape): readonly Section[] {
+  const own = byKey.get(key.key)?.(said) ?? [];
+  return own.length > 0 ? own : (byReader.get(key.reads ?? '')?.(said) ?? []);
+}
+
+function dose({ analysis: { judgement, context }, offset }: Said): readonly Section[] {
+  const section = doseSection(judgement.dose, offset, context.tables);
+  return section === undefined ? [] : [section];
+}
+
+function day({ text, analysis: { note } }: Said): readonly Section[] {
+  const date = readMoment(text).value?.date;
+  return date === undefined ? [] : [daySection(date, note?.visit?.value?.date)];
+}
+
+const procedureAt = ({ analysis: { note }, offset }: Said): Procedure | undefined =>
+  note?.procedures?.find((procedure) => holds(procedure, offset));
+
+function site(said: Said): readonly Section[] {
+  const { note, context } = said.analysis;
+  return siteSections(said.text, note, procedureAt(said), context.tables);
+}
+
+function stitchesDue(said: Said): readonly Section[] {
+  const { note, context } = said.analysis;
+  const procedure = procedureAt(said);
+  const text = procedure?.site?.value;
+  const reading = text === undefined ? undefined : readSite(text, context.tables.sites);
+  const window = windowOf(note, procedure, reading, context.tables);
+  if (window === undefined) return day(said);
+  const dates = { text: `so from ${window.from} to ${window.to}`, source: window.source };
+  return [...day(said), { title: 'The usual window', rows: [...window.steps, dates] }];
+}
+
+function implant(said: Said): readonly Section[] {
+  const { note, context } = said.analysis;
+  const isImplant = note?.patient?.implants?.some(
+    ({ kind }) => kind !== undefined && holds(kind, said.offset),
+  );
+  return isImplant === true ? implantSections(said.text, context.tables) : [];
+}
+
+const holds = ({ start, end }: Range, offset: number): boolean => offset >= start && offset <= end;
+
+const tablesOf = ({ analysis }: Said): Analysis['context']['tables'] => analysis.context.tables;
+
+const byKey: ReadonlyMap<string, (said: Said) => readonly Section[]> = new Map([
+  ...['agent', 'product', 'concentration', 'epinephrine', 'volume', 'amount', 'buffered', 'anesthetic'].map(
+    (key): [string, (said: Said) => readonly Section[]] => [key, dose],
+  ),
+  ['site', site],
+  ['sutures-due', stitchesDue],
+  ['medications', (said: Said) => thinnerSections(said.text, tablesOf(said))],
+  ['hemostasis', (said: Said) => hemostasisSections(said.text, tablesOf(said))],
+  ['kind', implant],
+  ['check', (said: Said) => checkSections(said.text)],
+]);
+
+const byReader: ReadonlyMap<string, (said: Said) => readonly Section[]> = new Map([
+  ['date', day],
+  ['moment', day],
+]);

@@ -1,5 +1,10 @@
+import type { DoseJudgement, Given } from '../dose/judge.ts';
+import { kindText, mgText, percentText, productText } from '../dose/words.ts';
+import { formatNumber } from '../note/format.ts';
+import type { Procedure } from '../note/generated/types.ts';
 import type { Range } from '../note/tree.ts';
 import type { Analysis } from './analysis.ts';
+import { openWords } from './status.ts';
 
 /** A line of words above a part of the note; pressing it does something where `command` is set. */
 export interface Lens extends Range {
@@ -11,6 +16,54 @@ export interface Lens extends Range {
 }
 
 /** Lenses over the visit and over each procedure, in the order of the text. */
-export function lensesOf(_analysis: Analysis): readonly Lens[] {
-  return [];
+export function lensesOf({ note, judgement }: Analysis): readonly Lens[] {
+  if (note === null) return [];
+  const { dose, findings } = judgement;
+  const at = note.visit ?? note.head;
+  const over = (title: string, command: Lens['command']): Lens => ({
+    start: at.start,
+    end: at.end,
+    title,
+    command,
+    procedure: undefined,
+  });
+  return [
+    over(visitWords(dose), 'dose'),
+    over(openWords(findings), 'findings'),
+    over('Summary', 'summary'),
+    over('Handout', 'handout'),
+    ...(note.procedures ?? []).flatMap((one, index) => procedureLens(one, index, dose)),
+  ];
+}
+
+function visitWords(dose: DoseJudgement | null): string {
+  if (dose === null) return 'Dose not judged';
+  if (dose.fraction === null) return `Dose not judged: ${dose.why ?? ''}`;
+  return dose.given.length === 0 ? 'No anesthetic yet' : `${percentText(dose.fraction)}% of the limit`;
+}
+
+function procedureLens(
+  { anesthetic = [], head }: Procedure,
+  procedure: number,
+  dose: DoseJudgement | null,
+): readonly Lens[] {
+  const given = (dose?.given ?? []).filter(({ injection }) => anesthetic.includes(injection));
+  if (dose === null || given.length === 0) return [];
+  const { start, end } = head;
+  return [{ start, end, title: procedureWords(given, dose), command: 'dose', procedure }];
+}
+
+/** What was given here, and how much of each of its products may still be given in this visit. */
+function procedureWords(given: readonly Given[], { left }: DoseJudgement): string {
+  const kinds = new Map<string, number>();
+  for (const one of given) {
+    const kind = kindText(one.agent.name, one.withEpinephrine);
+    kinds.set(kind, (kinds.get(kind) ?? 0) + one.mg);
+  }
+  const amounts = [...kinds].map(([kind, mg]) => `${mgText(mg)} mg ${kind}`).join(', ');
+  const products = new Set(given.map(productText));
+  const rest = left.filter(({ product }) => products.has(product));
+  const several = rest.length > 1;
+  const room = rest.map(({ product, ml }) => `${formatNumber(ml)} mL${several ? ` of ${product}` : ''}`);
+  return room.length === 0 ? amounts : `${amounts} · ${room.join(' or ')} left`;
 }

@@ -21,6 +21,7 @@ const bullets = (rows: readonly string[]): readonly string[] => rows.map((row) =
 /** Marks of Markdown, links that build themselves, and what would open a list or a quote at the start of a row. */
 const marks = /[\\`*_{}[\]<>#|~&@]|:(?=\/\/)|(?<=www)\.|^[-+=](?=\s|[-+=])|(?<=^\d{1,9})[.)](?=\s|$)/gi;
 
-function escaped(text: string): string {
+/** A text in which no sign is markup. It must stand on one row. */
+export function escaped(text: string): string {
   return text.replace(marks, (mark) => `\\${mark}`);
 }
