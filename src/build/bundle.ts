@@ -1,7 +1,8 @@
 /** Bundles the command line and the extension into dist/. */
-import { chmodSync, readFileSync } from 'node:fs';
+import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
+import { compiledFile, coreFile, coreOf, coreScript } from '../cli/load-core.ts';
 import { generate } from './generate.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -30,6 +31,8 @@ await build({
   banner: { js: '#!/usr/bin/env node' },
 });
 chmodSync(join(root, 'dist/wheal.cjs'), 0o755);
+await build({ ...shared, entryPoints: ['src/cli/main.ts'], target: 'node20', outfile: `dist/${coreFile}` });
+await writeCompiled(join(root, 'dist'));
 
 await build({
   ...shared,
@@ -44,3 +47,24 @@ await build({
   target: 'node20',
   outfile: 'dist/bench-subject.cjs',
 });
+
+/** Keeps what Node compiles of the core in a first check and a first summary, so that a start need not do it again. */
+async function writeCompiled(dist: string): Promise<void> {
+  const script = coreScript(dist, undefined);
+  const { main } = coreOf(script, dist);
+  const note = join(root, 'test', 'fixtures', 'design-example.wheal.yaml');
+  for (const command of ['check', 'summary']) {
+    await main([command, note], {
+      write: () => undefined,
+      error: () => undefined,
+      color: false,
+      errorIsTerminal: false,
+      readInput: () => Promise.resolve(new Uint8Array()),
+      today: () => '2026-03-20',
+      now: () => new Date(0),
+      cache: undefined,
+      cwd: root,
+    });
+  }
+  writeFileSync(join(dist, compiledFile), script.createCachedData());
+}

@@ -34,6 +34,8 @@ async function run(command: string, today: string): Promise<string> {
     errorIsTerminal: false,
     readInput: () => Promise.resolve(new Uint8Array()),
     today: () => today,
+    now: () => new Date(0),
+    cache: undefined,
     cwd: root,
   });
   return output;

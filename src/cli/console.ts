@@ -11,5 +11,9 @@ export interface Console {
   readonly ask?: (question: string) => Promise<boolean>;
   /** Today's local date, YYYY-MM-DD. */
   readonly today: () => string;
+  /** This moment, for what bears a time stamp. */
+  readonly now: () => Date;
+  /** Folder in which facts of notes may be kept between runs; undefined where nothing may be. */
+  readonly cache: string | undefined;
   readonly cwd: string;
 }

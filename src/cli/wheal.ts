@@ -1,5 +1,7 @@
-import { exit, main } from './main.ts';
 import type { Console } from './console.ts';
+import { loadCore } from './load-core.ts';
+
+const { exit, main } = loadCore(__dirname);
 
 const now = new Date();
 const two = (part: number): string => String(part).padStart(2, '0');
@@ -39,6 +41,8 @@ const console: Console = {
   readInput,
   ...(process.stdin.isTTY && process.stderr.isTTY ? { ask } : {}),
   today: () => `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
+  now: () => now,
+  cache: process.env['WHEAL_CACHE'] || undefined,
   cwd: process.cwd(),
 };
 
