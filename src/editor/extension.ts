@@ -1,55 +1,25 @@
 import * as vscode from 'vscode';
-import { check } from '../checks/index.ts';
-import type { Severity } from '../note/finding.ts';
-import { readNote } from '../note/read.ts';
-import { referenceTables } from '../practice/tables.ts';
-import { diagnosticsOf, type LineRange } from '../service/diagnostics.ts';
+import { commands } from './commands/index.ts';
+import { features } from './features/index.ts';
+import { Notes } from './notes.ts';
+import { Pages } from './pages.ts';
+import { Practices } from './practices.ts';
+import { checkTasks } from './tasks.ts';
 
-const severities: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
-  error: vscode.DiagnosticSeverity.Error,
-  warning: vscode.DiagnosticSeverity.Warning,
-  information: vscode.DiagnosticSeverity.Information,
-  hint: vscode.DiagnosticSeverity.Hint,
-};
-
-/** Shows the findings of open notes, and takes them away when a note is closed. */
+/** Binds the language service to the editor; the same on the desktop and in a browser. */
 export function activate(context: vscode.ExtensionContext): void {
-  const collection = vscode.languages.createDiagnosticCollection('wheal');
-  const show = (document: vscode.TextDocument): void => {
-    if (isNote(document)) collection.set(document.uri, judge(document));
-  };
-  vscode.workspace.textDocuments.forEach(show);
+  const log = vscode.window.createOutputChannel('Wheal', { log: true });
+  const practices = new Practices();
+  const notes = new Notes(practices, log);
+  const pages = new Pages(context.extensionUri, notes);
+  context.subscriptions.push(log, practices, notes, pages);
+  context.subscriptions.push(...features.map((register) => register(notes)));
   context.subscriptions.push(
-    collection,
-    vscode.workspace.onDidOpenTextDocument(show),
-    vscode.workspace.onDidChangeTextDocument(({ document }) => {
-      show(document);
-    }),
-    vscode.workspace.onDidCloseTextDocument(({ uri }) => {
-      collection.delete(uri);
-    }),
+    ...Object.entries(commands).map(([id, run]) =>
+      vscode.commands.registerCommand(id, (...given: unknown[]) =>
+        run({ notes, practices, pages }, ...given),
+      ),
+    ),
+    checkTasks(practices),
   );
 }
-
-// A comparison shows an old text beside the new one; only the new one is anybody's note.
-const isNote = ({ languageId, uri }: vscode.TextDocument): boolean =>
-  languageId === 'wheal' && uri.scheme !== 'git';
-
-function judge(document: vscode.TextDocument): vscode.Diagnostic[] {
-  const text = document.getText();
-  const judgement = check(readNote(text), { tables: referenceTables, today: localDate(new Date()) });
-  return diagnosticsOf(text, judgement).map(({ code, severity, message, range }) => {
-    const diagnostic = new vscode.Diagnostic(rangeOf(range), message, severities[severity]);
-    diagnostic.code = code;
-    diagnostic.source = 'Wheal';
-    return diagnostic;
-  });
-}
-
-const rangeOf = ({ start, end }: LineRange): vscode.Range =>
-  new vscode.Range(start.line, start.character, end.line, end.character);
-
-const localDate = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()]
-    .map((part) => String(part).padStart(2, '0'))
-    .join('-');

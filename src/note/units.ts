@@ -103,7 +103,7 @@ export const kilogramsPerPound = 0.45359237;
 /** International inch in millimeters, exact by definition. */
 export const millimetersPerInch = 25.4;
 
-const unitRows: readonly UnitRow[] = [
+export const unitRows: readonly UnitRow[] = [
   {
     kind: 'volume',
     name: 'mL',

@@ -1,0 +1,27 @@
+/** A date as the calendar on the wall shows it, not as UTC counts. */
+export const localDate = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map((part) => String(part).padStart(2, '0'))
+    .join('-');
+
+/** Does one thing later; setting it again puts off what was set. */
+export class Timer {
+  private handle: ReturnType<typeof setTimeout> | undefined;
+
+  get isSet(): boolean {
+    return this.handle !== undefined;
+  }
+
+  set(milliseconds: number, work: () => void): void {
+    this.clear();
+    this.handle = setTimeout(() => {
+      this.handle = undefined;
+      work();
+    }, milliseconds);
+  }
+
+  clear(): void {
+    clearTimeout(this.handle);
+    this.handle = undefined;
+  }
+}

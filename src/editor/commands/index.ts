@@ -1,0 +1,24 @@
+import { acceptFinding } from './accept.ts';
+import type { Command } from './command.ts';
+import { doseBeforeNeedle } from './dose.ts';
+import { checkFolder } from './folder.ts';
+import { afterFix, fixAll, newNote, openSample } from './notes.ts';
+import { aboutCheck, help } from './pages.ts';
+import { copySummary, exportSummary, previewSummary } from './summary.ts';
+
+/** Every command by its id. */
+export const commands: Readonly<Record<string, Command>> = {
+  'wheal.newNote': newNote,
+  'wheal.openSample': openSample,
+  'wheal.copySummary': copySummary,
+  'wheal.exportSummary': exportSummary,
+  'wheal.previewSummary': previewSummary,
+  'wheal.checkFolder': checkFolder,
+  'wheal.doseBeforeNeedle': doseBeforeNeedle,
+  'wheal.acceptFinding': acceptFinding,
+  'wheal.fixAll': fixAll,
+  'wheal.aboutCheck': aboutCheck,
+  'wheal.help': help,
+  // Only for links and fixes of our own.
+  'wheal.afterFix': afterFix,
+};

@@ -1,0 +1,33 @@
+import * as vscode from 'vscode';
+import { sampleNote } from '../sample-note.ts';
+import { givenUri, type Command } from './command.ts';
+
+/** Opens a new note, in which nothing is filled in, with its first gap selected. */
+export const newNote: Command = async () => {
+  const document = await vscode.workspace.openTextDocument({ language: 'wheal' });
+  await vscode.window.showTextDocument(document);
+  await vscode.commands.executeCommand('editor.action.insertSnippet', {
+    langId: 'wheal',
+    name: 'Whole visit',
+  });
+};
+
+/** Opens an invented note with faults in it, to try things on. */
+export const openSample: Command = async () => {
+  const document = await vscode.workspace.openTextDocument({ language: 'wheal', content: sampleNote });
+  await vscode.window.showTextDocument(document);
+};
+
+/** Mends what can be mended without a change of what is said. */
+export const fixAll: Command = () =>
+  vscode.commands.executeCommand('editor.action.sourceAction', {
+    kind: 'source.fixAll.wheal',
+    apply: 'first',
+  });
+
+/** A fix was applied: everything shows again. */
+export const afterFix: Command = async ({ notes }, given) => {
+  const uri = givenUri(given)?.toString();
+  const document = vscode.workspace.textDocuments.find((one) => one.uri.toString() === uri);
+  (document && (await notes.find(document)))?.rest();
+};

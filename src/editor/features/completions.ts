@@ -1,0 +1,51 @@
+import * as vscode from 'vscode';
+import { completionsAt, type Completion } from '../../service/index.ts';
+import { localDate } from '../clock.ts';
+import { snippetText } from '../snippet.ts';
+import { selector, type Feature } from './feature.ts';
+
+const kinds: Readonly<Record<Completion['kind'], vscode.CompletionItemKind>> = {
+  key: vscode.CompletionItemKind.Property,
+  value: vscode.CompletionItemKind.Value,
+};
+
+/** Asks again at once for what can follow a key. */
+const again: vscode.Command = { command: 'editor.action.triggerSuggest', title: '' };
+
+export const completions: Feature = (notes) =>
+  vscode.languages.registerCompletionItemProvider(
+    selector,
+    {
+      async provideCompletionItems(document, position, token) {
+        const note = await notes.find(document);
+        if (note === undefined || token.isCancellationRequested) return undefined;
+        const { kind, text, shapes, context, judgement } = note.analysis;
+        if (judgement.findings.some(({ code }) => code === 'shape/newer-format')) return undefined;
+        const writing = { tables: context.tables, today: localDate(new Date()), shapes, root: kind };
+        const offered = completionsAt(text, document.offsetAt(position), writing);
+        return offered.map((one) => itemOf(document, position, one));
+      },
+    },
+    ...[' ', ':', '-', '{', '[', ','],
+  );
+
+function itemOf(
+  document: vscode.TextDocument,
+  position: vscode.Position,
+  { label, kind, detail, help, start, end, insert, caretBack, filter, sort, again: asks }: Completion,
+): vscode.CompletionItem {
+  const item = new vscode.CompletionItem(detail === '' ? label : { label, description: detail }, kinds[kind]);
+  const from = document.positionAt(start);
+  item.range = {
+    inserting: new vscode.Range(from, position),
+    replacing: new vscode.Range(from, document.positionAt(end)),
+  };
+  item.insertText = new vscode.SnippetString(snippetText(insert, caretBack));
+  // Its rows have their whole indentation already.
+  item.keepWhitespace = true;
+  item.filterText = filter;
+  item.sortText = sort;
+  if (help !== '') item.documentation = new vscode.MarkdownString().appendText(help);
+  if (asks) item.command = again;
+  return item;
+}

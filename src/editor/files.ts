@@ -1,0 +1,61 @@
+import * as vscode from 'vscode';
+
+const suffix = '.wheal.yaml';
+export const practiceName = `practice${suffix}`;
+/** Larger files are no notes and are refused before they are read. */
+export const largest = 512 * 1024;
+
+export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
+
+export type Loaded = { readonly text: string } | { readonly code: string };
+
+/** The text of a file, or the code of the check that says why there is none. */
+export async function load(uri: vscode.Uri): Promise<Loaded> {
+  try {
+    const { size } = await vscode.workspace.fs.stat(uri);
+    if (size > largest) return { code: 'yaml/too-large' };
+    return decoded(await vscode.workspace.fs.readFile(uri));
+  } catch {
+    return { code: 'yaml/unreadable' };
+  }
+}
+
+/** Every note and practice file below a folder, in the order of names. A folder that can't be read holds none. */
+export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri> {
+  const entries = await vscode.workspace.fs.readDirectory(folder).then(undefined, () => []);
+  for (const [name, type] of entries.sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const uri = vscode.Uri.joinPath(folder, name);
+    // A link to a folder may lead back here.
+    if (type === vscode.FileType.Directory) {
+      if (!skipped.has(name)) yield* filesBelow(uri);
+    } else if (name.endsWith(suffix)) yield uri;
+  }
+}
+
+const skipped = new Set(['node_modules', '.git']);
+
+function decoded(bytes: Uint8Array): Loaded {
+  const refused = { code: 'yaml/not-text' };
+  try {
+    return bytes.includes(0) ? refused : { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+  } catch {
+    return refused;
+  }
+}
+
+/**
+ * Writes a file whole or not at all.
+ * @throws the file system's own error; then what stood there before stands there still
+ */
+export async function writeWhole(uri: vscode.Uri, text: string): Promise<void> {
+  const { fs } = vscode.workspace;
+  // A name that nobody else uses.
+  const part = uri.with({ path: `${uri.path}.${Date.now().toString(36)}.part` });
+  try {
+    await fs.writeFile(part, new TextEncoder().encode(text));
+    await fs.rename(part, uri, { overwrite: true });
+  } catch (error) {
+    await fs.delete(part).then(undefined, () => undefined);
+    throw error;
+  }
+}

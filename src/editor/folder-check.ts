@@ -1,0 +1,74 @@
+import * as vscode from 'vscode';
+import type { Severity } from '../note/finding.ts';
+import { diagnosticsOf, type Diagnostic } from '../service/index.ts';
+import { localDate } from './clock.ts';
+import { filesBelow, isPractice, load } from './files.ts';
+import { analysisOf } from './notes.ts';
+import type { Practices } from './practices.ts';
+
+/** A file of a folder with what was found in it. */
+export interface CheckedFile {
+  readonly uri: vscode.Uri;
+  readonly isNote: boolean;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Milliseconds of work after which others get their turn. */
+const turn = 10;
+
+/** Checks every file below folders, one after the other, and lets the editor breathe between them. */
+export async function* checkBelow(
+  folders: readonly vscode.Uri[],
+  practices: Practices,
+  token: vscode.CancellationToken,
+): AsyncGenerator<CheckedFile> {
+  let began = performance.now();
+  for (const folder of folders)
+    for await (const uri of filesBelow(folder)) {
+      if (token.isCancellationRequested) return;
+      yield { uri, isNote: !isPractice(uri), diagnostics: await checkFile(uri, practices) };
+      if (performance.now() - began < turn) continue;
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      began = performance.now();
+    }
+}
+
+async function checkFile(uri: vscode.Uri, practices: Practices): Promise<readonly Diagnostic[]> {
+  const loaded = await load(uri);
+  if ('code' in loaded) return [notRead(loaded.code)];
+  const { tables } = await practices.of(uri);
+  const { judgement } = analysisOf(uri, loaded.text, { tables, today: localDate(new Date()) });
+  return diagnosticsOf(loaded.text, judgement);
+}
+
+/** A file that can't be read passes as little in silence as one with errors. */
+function notRead(code: string): Diagnostic {
+  const place = { line: 0, character: 0 };
+  const message = vscode.l10n.t("This file can't be read. Nothing in it was checked.");
+  return { code, severity: 'error', message, range: { start: place, end: place }, related: [] };
+}
+
+/** How many findings of each severity there are in files. */
+export class Tally {
+  notes = 0;
+  private readonly found = new Map<Severity, number>();
+
+  add({ isNote, diagnostics }: CheckedFile): void {
+    if (isNote) this.notes += 1;
+    for (const { severity } of diagnostics) this.found.set(severity, (this.found.get(severity) ?? 0) + 1);
+  }
+
+  /** A sentence for the end. */
+  get words(): string {
+    const { l10n } = vscode;
+    const notes = this.notes === 1 ? l10n.t('1 note') : l10n.t('{0} notes', this.notes);
+    const [errors, warnings, rest] = [
+      this.found.get('error') ?? 0,
+      this.found.get('warning') ?? 0,
+      (this.found.get('information') ?? 0) + (this.found.get('hint') ?? 0),
+    ];
+    return errors + warnings + rest === 0
+      ? l10n.t('{0}: nothing found.', notes)
+      : l10n.t('{0}: errors {1}, warnings {2}, worth a look {3}.', notes, errors, warnings, rest);
+  }
+}

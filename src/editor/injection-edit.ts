@@ -1,0 +1,71 @@
+import type { TextEdit } from '../note/finding.ts';
+import { quoted } from '../note/quote.ts';
+import type { Entry } from '../note/tree.ts';
+import type { Analysis } from '../service/index.ts';
+import { columnOf, endOfRow, insertion, lineBreakOf } from '../service/insert.ts';
+import { entryOf, lastOffset, mapsOf, type PlacedMap } from '../service/maps.ts';
+
+/** Keys and values of one entry of `anesthetic`, in the order in which they are written. */
+export type InjectionEntry = readonly (readonly [key: string, value: string])[];
+
+/**
+ * The edit that adds an injection to the procedure at an offset, or to the visit where there is none.
+ * @returns undefined where the note has no place for it that is sure: it is broken, signed, or written as one map
+ */
+export function injectionEdit(
+  { text, root, note, damage, shapes }: Analysis,
+  offset: number,
+  entry: InjectionEntry,
+): TextEdit | undefined {
+  if (text.trim() === '') return { start: 0, end: text.length, text: `${rowsOf(entry).join('\n')}\n` };
+  if (root === null || note === null || damage.length > 0 || note.signed !== undefined) return undefined;
+  const maps = mapsOf(root, shapes, 'note');
+  const row = endOfRow(text, offset);
+  const procedures = maps.filter(({ index, node }) => index === shapes.get('procedure') && node.start <= row);
+  const map = procedures.at(-1) ?? maps[0];
+  if (map === undefined) return undefined;
+  const there = entryOf(map, 'anesthetic');
+  return there === undefined
+    ? insertion(text, map, { key: 'anesthetic', flow: `anesthetic: [${flowOf(entry)}]`, rows: rowsOf(entry) })
+    : added(text, map, there, entry);
+}
+
+/** The edit that adds an entry behind those that are there already. */
+function added(text: string, { node }: PlacedMap, there: Entry, entry: InjectionEntry): TextEdit | undefined {
+  const { value } = there;
+  if (value === null || (value.kind === 'text' && value.text === '??')) {
+    const end = value?.end ?? text.indexOf(':', there.end) + 1;
+    const rows = node.flow
+      ? `anesthetic: [${flowOf(entry)}]`
+      : joined(rowsOf(entry), columnOf(text, there.start), text);
+    return { start: there.start, end, text: rows };
+  }
+  const last = value.kind === 'list' ? value.items.at(-1) : undefined;
+  if (value.kind !== 'list' || last === undefined) return undefined;
+  if (value.flow) return { start: last.end, end: last.end, text: `, ${flowOf(entry)}` };
+  const at = endOfRow(text, lastOffset(value));
+  const column = columnOf(text, text.lastIndexOf('-', last.start));
+  const break_ = lineBreakOf(text);
+  return {
+    start: at,
+    end: at,
+    text: `${break_}${' '.repeat(column)}${joined(itemOf(entry), column, text)}`,
+  };
+}
+
+const joined = (rows: readonly string[], column: number, text: string): string =>
+  rows.join(`${lineBreakOf(text)}${' '.repeat(column)}`);
+
+const rowsOf = (entry: InjectionEntry): readonly string[] => [
+  'anesthetic:',
+  ...itemOf(entry).map((row) => `  ${row}`),
+];
+
+const itemOf = (entry: InjectionEntry): readonly string[] =>
+  entry.map(([key, value], index) => `${index === 0 ? '- ' : '  '}${key}: ${plainOr(value, /: |#|^[^\w?]/)}`);
+
+/** Inside brackets a comma ends a plain value. */
+const flowOf = (entry: InjectionEntry): string =>
+  `{${entry.map(([key, value]) => `${key}: ${plainOr(value, /[,:{}[\]#]|^[^\w?]/)}`).join(', ')}}`;
+
+const plainOr = (value: string, special: RegExp): string => (special.test(value) ? quoted(value) : value);
