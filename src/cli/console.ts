@@ -13,7 +13,7 @@ export interface Console {
   readonly today: () => string;
   /** This moment, for what bears a time stamp. */
   readonly now: () => Date;
-  /** Folder in which facts of notes may be kept between runs; undefined where nothing may be. */
-  readonly cache: string | undefined;
+  /** Folder in which facts of notes may be kept between runs; absent where nothing may be. */
+  readonly cache?: string | undefined;
   readonly cwd: string;
 }

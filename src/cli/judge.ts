@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import { check, checkOf, checkPractice, messageOf, type Judgement } from '../checks/index.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Severity } from '../note/finding.ts';
@@ -9,16 +8,8 @@ import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
-import {
-  decoded,
-  isPractice,
-  largest,
-  load,
-  standardInput,
-  unreadable,
-  type FileFault,
-  type Loaded,
-} from './files.ts';
+import { isPractice, standardInput, unreadable, type FileFault } from './files.ts';
+import { loadFrom } from './notes.ts';
 import type { PracticeFile, Practices } from './practices.ts';
 
 /** Lines and characters from 0, as editors count. */
@@ -73,12 +64,6 @@ export async function openNote(
   const tables = practice?.tables ?? referenceTables;
   const source = readNote(loaded.text);
   return { source, judgement: check(source, { tables, today }), tables, practice };
-}
-
-async function loadFrom(path: string, console: Console): Promise<Loaded> {
-  return path === standardInput
-    ? decoded(await console.readInput(largest))
-    : await load(resolve(console.cwd, path));
 }
 
 /** Checks one file, whatever it holds. Never throws for what stands in it. */

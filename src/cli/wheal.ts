@@ -42,7 +42,7 @@ const console: Console = {
   ...(process.stdin.isTTY && process.stderr.isTTY ? { ask } : {}),
   today: () => `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
   now: () => now,
-  cache: process.env['WHEAL_CACHE'] || undefined,
+  cache: process.env['WHEAL_CACHE'],
   cwd: process.cwd(),
 };
 

@@ -84,11 +84,20 @@ function procedurePlans(
   const specimens = (procedure.specimen ?? []).map((specimen) =>
     specimenItems(specimen, { ...place, label: specimen.label?.value }, note.visit?.value?.date, tables),
   );
-  if (stitches === undefined) return specimens;
+  const plans = procedure.keys.has('specimen') ? specimens : unmentioned(procedure, place, tables);
+  if (stitches === undefined) return plans;
   return [
     'why' in stitches ? { planned: [], undated: [stitches] } : { planned: [stitches], undated: [] },
-    ...specimens,
+    ...plans,
   ];
+}
+
+/** Tissue that was taken and of which the note says nothing more. */
+function unmentioned({ method, head }: Procedure, place: Place, { methods }: Tables): readonly Plan[] {
+  const row = method?.value === undefined ? undefined : methods.find(method.value);
+  if (row?.takesTissue !== true) return [];
+  const why = `tissue was taken (${row.name}), and the note says nothing of a specimen`;
+  return [{ planned: [], undated: [{ ...place, kind: 'specimen to send', why, at: head }] }];
 }
 
 /** Finds the procedure that an event concerns by its number, from 1, or by the label of one of its specimens. */

@@ -1,6 +1,9 @@
 import { check } from './check.ts';
 import { checks } from './checks.ts';
 import { dose } from './dose.ts';
+import { handout } from './handout.ts';
+import { open } from './open.ts';
+import { schedule } from './schedule.ts';
 import { summary } from './summary.ts';
 import type { Command } from './command.ts';
 
@@ -8,6 +11,9 @@ import type { Command } from './command.ts';
 export const commands: ReadonlyMap<string, Command> = new Map([
   ['check', check],
   ['summary', summary],
+  ['handout', handout],
+  ['schedule', schedule],
+  ['open', open],
   ['dose', dose],
   ['checks', checks],
 ]);

@@ -1,0 +1,46 @@
+import { handoutForms, handoutOf, type Language } from '../../documents/handout/index.ts';
+import { plain } from '../../documents/plain.ts';
+import { choice, onlyPath, readArguments, UsageError, type Arguments } from '../arguments.ts';
+import type { Console } from '../console.ts';
+import { needNote } from '../files.ts';
+import { openNote } from '../judge.ts';
+import { deliver } from '../output.ts';
+import { Practices } from '../practices.ts';
+import type { Command } from './command.ts';
+
+export const handout: Command = {
+  usage: 'wheal handout NOTE [--format text|html|eml] [--language en|es] [--out FILE]',
+  about:
+    'Writes what the patient takes home: care of the wound, when to call, stitches, result. --out never replaces a file without asking.',
+  async run(argv, console) {
+    const given = readArguments(argv, ['format', 'language', 'out']);
+    const format = choice(given, 'format', ['text', 'html', 'eml']);
+    const language = languageIn(given);
+    const path = onlyPath(given, 'handout');
+    await needNote(path, console.cwd);
+    const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
+    if ('fault' in opened) return none(path, `This file can't be read: ${opened.fault.words}.`, console);
+    const { source, judgement, tables } = opened;
+    const made = handoutOf(source, judgement, { tables, language });
+    if (!made.readable) return none(path, made.why, console);
+    await deliver(handoutForms[format](made, console.now()), given.options.get('out'), console);
+    for (const remark of made.remarks) console.error(`wheal: before it is handed out: ${remark}\n`);
+    if (format === 'eml')
+      console.error(
+        'wheal: this draft holds health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.\n',
+      );
+    return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+  },
+};
+
+function languageIn(given: Arguments): Language | undefined {
+  const typed = given.options.get('language');
+  if (typed === undefined) return undefined;
+  if (typed === 'en' || typed === 'es') return typed;
+  throw new UsageError(`--language is en or es; "${typed}" is neither`);
+}
+
+function none(path: string, why: string, console: Console): number {
+  console.error(`wheal: no handout can be written for ${plain(path)}: ${plain(why)}\n`);
+  return 1;
+}

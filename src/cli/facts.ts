@@ -1,0 +1,111 @@
+import { createHash } from 'node:crypto';
+import { readFileSync, statSync } from 'node:fs';
+import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { factsOf, unreadFacts, type NoteFacts } from '../followup/caseload.ts';
+import { readNote } from '../note/read.ts';
+import { referenceTables, type Tables } from '../practice/tables.ts';
+import type { Console } from './console.ts';
+import { decoded, largest, standardInput, type Loaded } from './files.ts';
+import { loadFrom } from './notes.ts';
+import type { PracticeFile, Practices } from './practices.ts';
+import { version } from './version.ts';
+
+/** Facts of notes by a digest of all that they follow from: this version, the practice's file and the note's text. */
+type Known = ReadonlyMap<string, NoteFacts>;
+
+/**
+ * Reads the facts of notes, or takes them from an earlier run where neither the note nor its practice's file has
+ * changed since. Nothing is kept unless the user names a folder for it, since the facts are health data.
+ */
+export class FactsReader {
+  private readonly fresh = new Map<string, NoteFacts>();
+  private readonly practiceDigests = new Map<string, string>();
+  private changed = false;
+
+  private constructor(
+    private readonly console: Console,
+    private readonly practices: Practices,
+    private readonly known: Known,
+    private readonly store: string | undefined,
+  ) {}
+
+  /** @param roots what the user named: each set of paths has a store of its own */
+  static async for(roots: readonly string[], console: Console, practices: Practices): Promise<FactsReader> {
+    const { cache, cwd } = console;
+    if (cache === undefined || cache === '') return new FactsReader(console, practices, new Map(), undefined);
+    const name = digest('', Buffer.from(roots.map((root) => resolve(cwd, root)).join('\n')));
+    const store = join(resolve(cwd, cache), `open-${name}.json`);
+    return new FactsReader(console, practices, await stored(store), store);
+  }
+
+  async of(path: string): Promise<NoteFacts> {
+    const practice = await this.practices.of(path === standardInput ? 'note' : path);
+    const tables = practice?.tables ?? referenceTables;
+    const bytes =
+      this.store === undefined || path === standardInput
+        ? undefined
+        : quickly(resolve(this.console.cwd, path));
+    if (bytes === undefined) return factsIn(await loadFrom(path, this.console), tables);
+    const key = digest(this.digestOf(practice), bytes);
+    let facts = this.known.get(key);
+    if (facts === undefined) {
+      facts = factsIn(decoded(bytes), tables);
+      this.changed = true;
+    }
+    this.fresh.set(key, facts);
+    return facts;
+  }
+
+  /** Keeps what was read for the next run. That it can't be kept is no reason to fail, and is said. */
+  async keep(): Promise<void> {
+    if (this.store === undefined || (!this.changed && this.fresh.size === this.known.size)) return;
+    const body = JSON.stringify([...this.fresh]);
+    const partial = `${this.store}.${process.pid}.tmp`;
+    try {
+      await mkdir(resolve(this.store, '..'), { recursive: true, mode: 0o700 });
+      await writeFile(partial, `${digest('', Buffer.from(body))}\n${body}`, { mode: 0o600, flag: 'wx' });
+      await rename(partial, this.store);
+    } catch (error) {
+      await rm(partial, { force: true }).catch(() => undefined);
+      this.console.error(
+        `wheal: nothing was kept for the next run: ${error instanceof Error ? error.message : String(error)}\n`,
+      );
+    }
+  }
+
+  private digestOf(practice: PracticeFile | undefined): string {
+    const path = practice?.full ?? '';
+    let own = this.practiceDigests.get(path);
+    if (own === undefined) {
+      own = digest(version, Buffer.from(practice?.source.text ?? ''));
+      this.practiceDigests.set(path, own);
+    }
+    return own;
+  }
+}
+
+const digest = (before: string, bytes: Uint8Array): string =>
+  createHash('sha256').update(before).update('\n').update(bytes).digest('base64url');
+
+/** The bytes of an ordinary file of a note's size, at the least cost; undefined for everything else. */
+function quickly(full: string): Uint8Array | undefined {
+  try {
+    const info = statSync(full);
+    return info.isFile() && info.size <= largest ? readFileSync(full) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+const factsIn = (loaded: Loaded, tables: Tables): NoteFacts =>
+  'text' in loaded ? factsOf(readNote(loaded.text), tables) : unreadFacts(loaded.fault.words);
+
+/** What an earlier run kept; nothing where it is not whole. */
+async function stored(path: string): Promise<Known> {
+  const text = await readFile(path, 'utf8').catch(() => '');
+  const end = text.indexOf('\n');
+  const body = text.slice(end + 1);
+  if (end < 0 || text.slice(0, end) !== digest('', Buffer.from(body))) return new Map();
+  return new Map(JSON.parse(body) as [string, NoteFacts][]);
+}

@@ -1,0 +1,51 @@
+import { resolve } from 'node:path';
+import { plain } from '../documents/plain.ts';
+import type { Note } from '../note/generated/types.ts';
+import { readNote } from '../note/read.ts';
+import { referenceTables, type Tables } from '../practice/tables.ts';
+import type { Console } from './console.ts';
+import { decoded, isPractice, largest, load, standardInput, type Loaded } from './files.ts';
+import type { Practices } from './practices.ts';
+
+/** A note that was read, with the tables of its practice. */
+export interface NoteFile {
+  readonly path: string;
+  readonly text: string;
+  readonly note: Note;
+  readonly tables: Tables;
+}
+
+/** Reads a file, or standard input for `-`. */
+export async function loadFrom(path: string, console: Console): Promise<Loaded> {
+  return path === standardInput
+    ? decoded(await console.readInput(largest))
+    : await load(resolve(console.cwd, path));
+}
+
+/** The tables of the practice that a note belongs to. */
+export async function tablesFor(path: string, practices: Practices): Promise<Tables> {
+  return (await practices.of(path === standardInput ? 'note' : path))?.tables ?? referenceTables;
+}
+
+/** Reads every note among the files. Those that can't be read are named on standard error and counted. */
+export async function readNotes(
+  paths: readonly string[],
+  console: Console,
+  practices: Practices,
+): Promise<{ readonly notes: readonly NoteFile[]; readonly unread: number }> {
+  const notes: NoteFile[] = [];
+  let unread = 0;
+  for (const path of paths) {
+    if (isPractice(path)) continue;
+    const loaded = await loadFrom(path, console);
+    const note = 'text' in loaded ? readNote(loaded.text).value : null;
+    if ('text' in loaded && note !== null)
+      notes.push({ path, text: loaded.text, note, tables: await tablesFor(path, practices) });
+    else {
+      const why = 'fault' in loaded ? loaded.fault.words : 'there is no note in it';
+      console.error(`wheal: ${plain(path)} can't be read: ${why}; it is missing from what follows\n`);
+      unread += 1;
+    }
+  }
+  return { notes, unread };
+}

@@ -1,0 +1,129 @@
+import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
+import type { IsoDate } from '../../note/values.ts';
+import { csvOf } from '../csv.ts';
+import { plain } from '../plain.ts';
+import { joined } from '../words.ts';
+
+/** What is open over many notes on one day. */
+export interface OpenList {
+  readonly asOf: IsoDate;
+  /** How many notes were looked at. */
+  readonly notes: number;
+  readonly items: readonly OpenItem[];
+}
+
+/** What is to be done, as a list is headed. */
+export const openHeadings: Readonly<Record<OpenGroup, string>> = {
+  look: 'Notes to look at',
+  tell: 'Patients to be told',
+  results: 'Results outstanding',
+  send: 'Specimens to be sent',
+  next: 'Next steps',
+  stitches: 'Stitches to come out',
+  calls: 'Calls and checks',
+};
+
+/** An open item in one row of words, without the patient. */
+export function openText(item: OpenItem): string {
+  return plain(
+    joined(
+      [
+        joined([item.label === undefined ? undefined : `specimen ${item.label}`, item.site], ', '),
+        item.what,
+        whenText(item),
+        item.urgent ? 'cannot wait' : undefined,
+      ],
+      '; ',
+    ) ?? item.kind,
+  );
+}
+
+const inWindow: ReadonlySet<OpenItem['kind']> = new Set(['suture removal', 'return visit', 'scar check']);
+
+function whenText({ kind, state, from, to, proposed, overdue }: OpenItem): string | undefined {
+  if (to === undefined) return undefined;
+  if (state === 'overdue') return `overdue since ${to}, ${overdue} ${overdue === 1 ? 'day' : 'days'}`;
+  if (kind === 'result') return `expected from ${from ?? to}, overdue after ${to}`;
+  if (!inWindow.has(kind)) return `by ${to}`;
+  const span = from === undefined || from === to ? to : `${from} to ${to}`;
+  return proposed === undefined || proposed === from || proposed === to
+    ? span
+    : `${span}, best on ${proposed}`;
+}
+
+/** The list as text: grouped by what to do, what is long overdue marked louder. */
+export function openListText({ asOf, notes, items }: OpenList): string {
+  const looked = `${notes} ${notes === 1 ? 'note' : 'notes'}`;
+  if (items.length === 0) return `Nothing is open in ${looked} as of ${asOf}.\n`;
+  const sections = groupOrder.flatMap((group) => {
+    const own = items.filter((item) => item.group === group);
+    return own.length === 0 ? [] : [`${openHeadings[group]} (${own.length})\n${own.map(rowOf).join('')}`];
+  });
+  return `Open as of ${asOf}: ${items.length} in ${looked}.\n\n${sections.join('\n')}`;
+}
+
+function rowOf(item: OpenItem): string {
+  const mark = '!'.repeat(item.loudness).padEnd(3);
+  const who = plain(item.patient ?? 'no chart number');
+  return `${mark} ${who}: ${openText(item)}\n      ${plain(item.path)}:${item.line + 1}\n`;
+}
+
+const columns = [
+  'group',
+  'patient',
+  'visit',
+  'kind',
+  'site',
+  'label',
+  'what',
+  'from',
+  'to',
+  'proposed',
+  'state',
+  'overdue days',
+  'urgent',
+  'note',
+  'row',
+] as const;
+
+/** The list as a table for a spreadsheet. */
+export const openListCsv = ({ items }: OpenList): string =>
+  csvOf([
+    columns,
+    ...items.map((item) => [
+      openHeadings[item.group],
+      item.patient,
+      item.visit,
+      item.kind,
+      item.site,
+      item.label,
+      item.what,
+      item.from,
+      item.to,
+      item.proposed,
+      item.state,
+      item.overdue,
+      item.urgent ? 'yes' : 'no',
+      item.path,
+      item.line + 1,
+    ]),
+  ]);
+
+/** The list as data; lines count from 0. */
+export const openListJson = ({ asOf, notes, items }: OpenList): string =>
+  `${JSON.stringify({ wheal: 1, asOf, notes, items: items.map(entryOf) }, null, 2)}\n`;
+
+const entryOf = (item: OpenItem): object => ({
+  note: item.path,
+  line: item.line,
+  patient: item.patient ?? null,
+  visit: item.visit ?? null,
+  ...{ group: item.group, kind: item.kind, site: item.site ?? null, label: item.label ?? null },
+  ...{
+    what: item.what ?? null,
+    from: item.from ?? null,
+    to: item.to ?? null,
+    proposed: item.proposed ?? null,
+  },
+  ...{ state: item.state, overdueDays: item.overdue, urgent: item.urgent, loudness: item.loudness },
+});

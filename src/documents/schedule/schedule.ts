@@ -1,0 +1,87 @@
+import type { DueItem, Undated } from '../../followup/schedule.ts';
+import type { Note } from '../../note/generated/types.ts';
+import type { IsoDate } from '../../note/values.ts';
+import { citation } from '../../reference/sources/index.ts';
+import type { CalendarItem } from '../calendar/calendar.ts';
+import { plain } from '../plain.ts';
+import { joined, said } from '../words.ts';
+
+/** What falls due after the visit of one note. */
+export interface NoteSchedule {
+  /** Path of the note as the user named it. */
+  readonly path: string;
+  readonly note: Note;
+  readonly items: readonly DueItem[];
+  readonly undated: readonly Undated[];
+}
+
+const patientOf = ({ patient }: Note): string | undefined => said(patient?.id) ?? said(patient?.initials);
+
+/** The schedules of several notes as text. */
+export function scheduleText(schedules: readonly NoteSchedule[], today: IsoDate): string {
+  const parts = schedules.map(({ path, note, items, undated }) => {
+    const who = joined([patientOf(note) ?? 'no chart number', said(note.visit)], ', visit ') ?? '';
+    const rows = [...items.map(itemRow), ...undated.map(undatedRow)];
+    const none = '  Nothing falls due.\n';
+    return `${who} (${plain(path)})\n${rows.length === 0 ? none : rows.join('')}`;
+  });
+  return `What falls due, as of ${today}.\n\n${parts.join('\n')}`;
+}
+
+const placeOf = ({ site, label }: Pick<DueItem, 'site' | 'label'>): string | undefined =>
+  joined([label === undefined ? undefined : `specimen ${label}`, site]);
+
+function itemRow(item: DueItem): string {
+  const { kind, from, to, proposed, state, what, reason, source } = item;
+  const span = from === to ? from : `${from} to ${to}`;
+  const best = proposed === from ? '' : `, best on ${proposed}`;
+  const place = placeOf(item);
+  return plainRows([
+    `  ${state.padEnd(7)} ${span}${best}: ${kind}${place === undefined ? '' : `, ${place}`}${what === undefined ? '' : ` (${what})`}`,
+    `          ${reason} [${citation(source)}]`,
+  ]);
+}
+
+function undatedRow(one: Undated): string {
+  const place = placeOf(one);
+  return plainRows([`  no day  ${one.kind}${place === undefined ? '' : `, ${place}`}: ${one.why}`]);
+}
+
+const plainRows = (rows: readonly string[]): string => rows.map((row) => `${plain(row)}\n`).join('');
+
+/** The schedules as data. `procedure` counts from 0 and is null for what concerns the whole visit. */
+export function scheduleJson(schedules: readonly NoteSchedule[], today: IsoDate): string {
+  const common = ({ path, note }: NoteSchedule): object => ({ note: path, patient: patientOf(note) ?? null });
+  const items = schedules.flatMap((schedule) =>
+    schedule.items.map((item) => ({
+      ...common(schedule),
+      procedure: item.procedure ?? null,
+      kind: item.kind,
+      from: item.from,
+      to: item.to,
+      state: item.state,
+      proposed: item.proposed,
+      ...{ site: item.site ?? null, label: item.label ?? null, what: item.what ?? null },
+      ...{ reason: item.reason, source: item.source, steps: item.steps },
+    })),
+  );
+  const undated = schedules.flatMap((schedule) =>
+    schedule.undated.map(({ procedure, kind, site, label, why }) => ({
+      ...common(schedule),
+      ...{ procedure: procedure ?? null, kind, site: site ?? null, label: label ?? null, why },
+    })),
+  );
+  return `${JSON.stringify({ wheal: 1, asOf: today, items, undated }, null, 2)}\n`;
+}
+
+/** What falls due, as entries of a calendar. */
+export const calendarItems = (schedules: readonly NoteSchedule[]): readonly CalendarItem[] =>
+  schedules.flatMap(({ note, items }) =>
+    items.map(({ kind, from, to, proposed, state, reason, label, site }) => ({
+      patient: patientOf(note),
+      visit: said(note.visit),
+      label: label ?? site,
+      ...{ kind, from, to, state },
+      reason: proposed === from ? reason : `Best on ${proposed}. ${reason}`,
+    })),
+  );

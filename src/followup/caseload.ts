@@ -1,0 +1,222 @@
+import { Lines } from '../note/lines.ts';
+import type { Note } from '../note/generated/types.ts';
+import type { Source } from '../note/read.ts';
+import type { Range } from '../note/tree.ts';
+import type { IsoDate } from '../note/values.ts';
+import { plainWord } from '../note/word-table.ts';
+import type { Tables } from '../practice/tables.ts';
+import { daysBetween } from './days.ts';
+import { stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
+import { planOf } from './schedule.ts';
+
+/** Where in a note something stands: offsets, and the line from 0. */
+export interface Spot extends Range {
+  readonly line: number;
+}
+
+type Kept = Pick<
+  Planned,
+  | 'kind'
+  | 'site'
+  | 'label'
+  | 'from'
+  | 'to'
+  | 'proposed'
+  | 'until'
+  | 'begins'
+  | 'done'
+  | 'urgent'
+  | 'atHome'
+  | 'what'
+>;
+
+/** What has to be known of one note for telling what is open; plain data that no day changes. */
+export interface NoteFacts {
+  readonly patient: string | undefined;
+  readonly visit: IsoDate | undefined;
+  /** Why the note, or a part of it, can't be read. */
+  readonly unread: string | undefined;
+  readonly labels: readonly (Spot & { readonly label: string })[];
+  readonly planned: readonly (Kept & Spot)[];
+  readonly undated: readonly (Pick<Undated, 'kind' | 'site' | 'label' | 'why'> & Spot)[];
+}
+
+/** The facts of a note that could not even be loaded. */
+export const unreadFacts = (why: string): NoteFacts => ({
+  patient: undefined,
+  visit: undefined,
+  unread: why,
+  labels: [],
+  planned: [],
+  undated: [],
+});
+
+/** The facts of a note. */
+export function factsOf(source: Source<Note>, tables: Tables): NoteFacts {
+  const note = source.value;
+  if (note === null) return unreadFacts('there is no note in this file that can be read');
+  const lines = new Lines(source.text);
+  const spot = ({ start, end }: Range): Spot => ({ start, end, line: lines.at(start).line });
+  const { planned, undated } = planOf(note, tables);
+  return {
+    patient: note.patient?.id?.value,
+    visit: note.visit?.value?.date,
+    unread: source.damage.length > 0 ? 'a part of it is written so that it cannot be read' : undefined,
+    labels: (note.procedures ?? []).flatMap(({ specimen = [] }) =>
+      specimen.flatMap(({ label }) =>
+        label?.value === undefined ? [] : [{ label: label.value, ...spot(label) }],
+      ),
+    ),
+    planned: planned
+      .filter(({ atHome }) => !atHome)
+      .map(({ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what, at }) => ({
+        ...{ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what },
+        ...spot(at),
+      })),
+    undated: undated
+      .filter(({ kind }) => kind !== 'dressing change')
+      .map(({ kind, site, label, why, at }) => ({ kind, site, label, why, ...spot(at) })),
+  };
+}
+
+/** What is to be done about an open item. */
+export type OpenGroup = 'look' | 'send' | 'results' | 'tell' | 'next' | 'stitches' | 'calls';
+
+/** One thing that is open. */
+export interface OpenItem extends Spot {
+  readonly group: OpenGroup;
+  readonly path: string;
+  readonly patient: string | undefined;
+  readonly visit: IsoDate | undefined;
+  readonly kind: DueKind | 'note to look at';
+  readonly site: string | undefined;
+  readonly label: string | undefined;
+  readonly what: string | undefined;
+  /** Undefined where nobody can say when. */
+  readonly from: IsoDate | undefined;
+  readonly to: IsoDate | undefined;
+  readonly proposed: IsoDate | undefined;
+  readonly state: Exclude<DueState, 'done'>;
+  readonly urgent: boolean;
+  /** Days past the last day that was in order; 0 where it is not overdue. */
+  readonly overdue: number;
+  /** How loud it is said, from 0 to 3: louder the longer it is overdue, and for what can't wait. */
+  readonly loudness: 0 | 1 | 2 | 3;
+}
+
+const groups: Readonly<Record<DueKind, OpenGroup>> = {
+  'dressing change': 'calls',
+  washing: 'calls',
+  'specimen to send': 'send',
+  result: 'results',
+  'telling the patient': 'tell',
+  'next step': 'next',
+  'suture removal': 'stitches',
+  'event outcome': 'calls',
+  'return visit': 'calls',
+  'scar check': 'calls',
+};
+
+/** The groups in the order in which they are shown. */
+export const groupOrder: readonly OpenGroup[] = [
+  'look',
+  'tell',
+  'results',
+  'send',
+  'next',
+  'stitches',
+  'calls',
+];
+
+/** From how many days overdue on something is said louder, and loudest. */
+const louder = 14;
+const loudest = 56;
+
+function loudnessOf(overdue: number, urgent: boolean): OpenItem['loudness'] {
+  if (overdue >= loudest || (urgent && overdue > 0)) return 3;
+  if (overdue >= louder) return 2;
+  return overdue > 0 || urgent ? 1 : 0;
+}
+
+/** The facts of many notes by their paths. A file that changed is set again; nothing else is looked at. */
+export class Caseload {
+  private readonly notes = new Map<string, NoteFacts>();
+
+  set(path: string, facts: NoteFacts): void {
+    this.notes.set(path, facts);
+  }
+
+  delete(path: string): void {
+    this.notes.delete(path);
+  }
+
+  get size(): number {
+    return this.notes.size;
+  }
+
+  /** Everything that is open on a day: by group, then what is loudest and longest overdue, then by date and path. */
+  openOn(today: IsoDate): readonly OpenItem[] {
+    const items: OpenItem[] = [];
+    for (const [path, facts] of this.notes) items.push(...openIn(path, facts, today));
+    items.push(...this.sameLabels());
+    return items.sort(inOrder);
+  }
+
+  /** Containers of one patient and one day that bear the same label in two notes: no result can be told apart. */
+  private sameLabels(): readonly OpenItem[] {
+    const used = new Map<string, { path: string; facts: NoteFacts; spot: Spot & { label: string } }[]>();
+    for (const [path, facts] of this.notes) {
+      if (facts.patient === undefined || facts.visit === undefined) continue;
+      for (const spot of facts.labels) {
+        const key = [plainWord(facts.patient), facts.visit, plainWord(spot.label)].join('\n');
+        const same = used.get(key);
+        if (same === undefined) used.set(key, [{ path, facts, spot }]);
+        else same.push({ path, facts, spot });
+      }
+    }
+    return [...used.values()].flatMap((same) => {
+      const paths = new Set(same.map(({ path }) => path));
+      if (paths.size < 2) return [];
+      return same.map(({ path, facts, spot }) => {
+        const others = [...paths].filter((other) => other !== path).join(', ');
+        return look(path, facts, spot, `label ${spot.label} of this patient and day stands in ${others} too`);
+      });
+    });
+  }
+}
+
+const top: Spot = { start: 0, end: 0, line: 0 };
+
+const look = (path: string, facts: NoteFacts, { start, end, line }: Spot, what: string): OpenItem => ({
+  ...{ group: 'look', path, patient: facts.patient, visit: facts.visit, kind: 'note to look at' },
+  ...{ site: undefined, label: undefined, what, from: undefined, to: undefined, proposed: undefined },
+  ...{ state: 'due', urgent: false, overdue: 0, loudness: 1, start, end, line },
+});
+
+function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly OpenItem[] {
+  const { patient, visit, unread } = facts;
+  const items: OpenItem[] = unread === undefined ? [] : [look(path, facts, top, unread)];
+  for (const { done, begins, until, atHome, ...one } of facts.planned) {
+    const state = stateOn({ ...one, done, begins, until, atHome }, today);
+    if (state === undefined || state === 'done') continue;
+    const overdue = state === 'overdue' ? daysBetween(until, today) : 0;
+    const loudness = loudnessOf(overdue, one.urgent && state !== 'later');
+    items.push({ ...one, group: groups[one.kind], path, patient, visit, state, overdue, loudness });
+  }
+  for (const { why, ...one } of facts.undated)
+    items.push({
+      ...{ ...one, group: groups[one.kind], path, patient, visit, what: why, state: 'due', urgent: false },
+      ...{ from: undefined, to: undefined, proposed: undefined, overdue: 0, loudness: 1 },
+    });
+  return items;
+}
+
+const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
+
+const inOrder = (a: OpenItem, b: OpenItem): number =>
+  groupOrder.indexOf(a.group) - groupOrder.indexOf(b.group) ||
+  b.loudness - a.loudness ||
+  b.overdue - a.overdue ||
+  compare(a.proposed ?? '', b.proposed ?? '') ||
+  compare(a.path, b.path) ||
+  a.line - b.line;
