@@ -15,10 +15,13 @@ export interface Mention<Row> {
   readonly standing: Standing;
 }
 
-interface Branch<Value> {
-  readonly next: Map<string, Branch<Value>>;
-  value: Value | undefined;
+interface Phrase<Value> {
+  readonly words: readonly string[];
+  value: Value;
 }
+
+/** Phrases by their first word. */
+type Phrases<Value> = Map<string, Phrase<Value>[]>;
 
 interface Token {
   readonly text: string;
@@ -97,20 +100,20 @@ const hardBreaks: ReadonlySet<string> = new Set(['.', ';', ':', '!', '?', '(', '
 /** How many words a cue reaches. */
 const reach = 8;
 
-const cues = branchOf<readonly Cue[]>();
+const cues: Phrases<readonly Cue[]> = new Map();
 for (const [cue, words] of cueWords)
   for (const word of words.split('|')) {
-    const branch = grow(cues, word);
-    branch.value = [...(branch.value ?? []), cue];
+    const phrase = added(cues, word, []);
+    phrase.value = [...phrase.value, cue];
   }
 
 /** Finds the words of a table in free text, and how the text stands to each. */
 export class PhraseTable<Row extends WordRow> {
-  private readonly terms = branchOf<Row>();
+  private readonly terms: Phrases<Row> = new Map();
 
   constructor(rows: readonly Row[]) {
     for (const row of rows)
-      for (const word of [row.name, ...row.synonyms]) grow(this.terms, word).value = row;
+      for (const word of [row.name, ...row.synonyms]) added(this.terms, word, row).value = row;
   }
 
   /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */
@@ -274,21 +277,24 @@ function orAhead(tokens: readonly Token[]): boolean[] {
   return ahead;
 }
 
-function branchOf<Value>(): Branch<Value> {
-  return { next: new Map<string, Branch<Value>>(), value: undefined };
+/** The phrase with these words, which is added with a first value where there is none yet. */
+function added<Value>(phrases: Phrases<Value>, text: string, value: Value): Phrase<Value> {
+  const words = wordsOf(text);
+  const [first = ''] = words;
+  const same = phrases.get(first);
+  const found = same?.find(
+    (phrase) => phrase.words.length === words.length && phrase.words.every((word, at) => word === words[at]),
+  );
+  if (found !== undefined) return found;
+  const phrase = { words, value };
+  if (same === undefined) phrases.set(first, [phrase]);
+  else same.push(phrase);
+  return phrase;
 }
 
-function grow<Value>(root: Branch<Value>, words: string): Branch<Value> {
-  let branch = root;
-  for (const { text } of tokensOf(words)) {
-    let next = branch.next.get(text);
-    if (next === undefined) {
-      next = branchOf();
-      branch.next.set(text, next);
-    }
-    branch = next;
-  }
-  return branch;
+/** The words of a phrase of a table; most are plain letters and blanks, which need no pattern. */
+function wordsOf(text: string): readonly string[] {
+  return /^[a-z]+(?: [a-z]+)*$/.test(text) ? text.split(' ') : tokensOf(text).map((token) => token.text);
 }
 
 function tokensOf(text: string): Token[] {
@@ -299,19 +305,31 @@ function tokensOf(text: string): Token[] {
   }));
 }
 
-/** The longest entry that begins at a token; a plural `s` is overlooked. */
+/** The longest phrase that begins at a token; a plural `s` is overlooked. */
 function longest<Value>(
-  root: Branch<Value>,
+  phrases: Phrases<Value>,
   tokens: readonly Token[],
   at: number,
 ): { readonly value: Value; readonly end: number } | undefined {
-  let branch: Branch<Value> | undefined = root;
+  const first = tokens[at]!.text;
   let best: { readonly value: Value; readonly end: number } | undefined;
-  for (let end = at; end < tokens.length; end++) {
-    const word: string = tokens[end]!.text;
-    branch = branch.next.get(word) ?? (word.endsWith('s') ? branch.next.get(word.slice(0, -1)) : undefined);
-    if (branch === undefined) break;
-    if (branch.value !== undefined) best = { value: branch.value, end: end + 1 };
+  for (const begun of [
+    phrases.get(first),
+    first.endsWith('s') ? phrases.get(first.slice(0, -1)) : undefined,
+  ]) {
+    for (const { words, value } of begun ?? []) {
+      const end = at + words.length;
+      if (
+        end > (best?.end ?? at) &&
+        end <= tokens.length &&
+        words.every((word, index) => isWord(tokens[at + index]!, word))
+      ) {
+        best = { value, end };
+      }
+    }
   }
   return best;
 }
+
+const isWord = ({ text }: Token, word: string): boolean =>
+  text === word || (text.length === word.length + 1 && text.endsWith('s') && text.startsWith(word));

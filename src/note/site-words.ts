@@ -94,6 +94,7 @@ const sameWords: ReadonlyMap<string, string> = new Map(
 );
 
 const prefixes = wordSet('pre post infra supra sub peri retro inter para anti');
+const prefixed = new RegExp(`\\b(?:${[...prefixes].join('|')})\\b`);
 
 /** The words of a text, in their order; "post-auricular" is one word, "nose/cheek" are two. */
 export function tokensOf(text: string): Token[] {
@@ -171,6 +172,12 @@ export function indexOf(sites: WordTable<SiteRow>): SiteIndex {
   return built;
 }
 
+/** The words of a name of a table; most are plain letters and blanks, which need no taking apart. */
+const wordsOf = (phrase: string): readonly string[] =>
+  /^[a-z]+(?: [a-z]+)*$/.test(phrase) && !prefixed.test(phrase)
+    ? phrase.split(' ').map((word) => sameWords.get(word) ?? word)
+    : tokensOf(phrase).map(({ word }) => word);
+
 /** Each name and synonym of the rows, by its key. */
 function phrasesOf(rows: readonly SiteRow[]): {
   readonly phrases: readonly { readonly row: SiteRow; readonly key: string; readonly length: number }[];
@@ -179,15 +186,16 @@ function phrasesOf(rows: readonly SiteRow[]): {
   const split = rows.flatMap((row) =>
     [row.name, ...row.synonyms].map((phrase) => ({
       row,
-      words: tokensOf(phrase).filter(({ word }) => !fillers.has(word)),
+      words: wordsOf(phrase).filter((word) => !fillers.has(word)),
     })),
   );
   const vocabulary = new Map<string, Set<string>>();
-  for (const { word } of split.flatMap(({ words }) => words)) vocabulary.set(word, new Set());
+  for (const { words } of split)
+    for (const word of words) if (!vocabulary.has(word)) vocabulary.set(word, new Set());
   const phrases = split.map(({ row, words }) => {
-    const singular = words.map((token) => ({ ...token, word: known(token.word, vocabulary) }));
-    for (const { word } of singular) for (const other of singular) vocabulary.get(word)?.add(other.word);
-    return { row, key: phraseKey(singular, 0, singular.length), length: singular.length };
+    const singular = words.map((word) => known(word, vocabulary));
+    for (const word of singular) for (const other of singular) vocabulary.get(word)?.add(other);
+    return { row, key: [...singular].sort().join(' '), length: singular.length };
   });
   return { phrases, vocabulary };
 }
