@@ -26,7 +26,8 @@ export function acceptance(
   return { title, kind: 'record', sure: false, edits, code: finding.code, finding, does: 'accept' };
 }
 
-function isAcceptable(finding: Finding): boolean {
+/** Whether accepting is an answer to a finding: how a note is written is mended, and what was not judged stays so. */
+export function isAcceptable(finding: Finding): boolean {
   if (finding.accepted !== undefined || written.has(familyOf(finding.code))) return false;
   return !/^record\/(accepted-|check-failed|more-findings)/.test(finding.code);
 }

@@ -1,38 +1,22 @@
 import type { KeyShape } from '../note/shape.ts';
+import { spelled } from './british.ts';
 import { cursorAt, type Cursor } from './cursor.ts';
+import type { Completion } from './completion.ts';
+import { injectionsFor } from './injections.ts';
+import { Known } from './known.ts';
 import { valuesFor, type Offered } from './offered.ts';
 import type { Writing } from './writing.ts';
-
-/** One thing to type, as plain data. */
-export interface Completion {
-  readonly label: string;
-  readonly kind: 'key' | 'value';
-  /** A few words beside the label. */
-  readonly detail: string;
-  /** The help text of a key. */
-  readonly help: string;
-  readonly start: number;
-  readonly end: number;
-  readonly insert: string;
-  /** How many characters before its end the caret goes. */
-  readonly caretBack: number;
-  /** What typed letters are compared with. */
-  readonly filter: string;
-  /** Sorts as the schema does, what must be there first. */
-  readonly sort: string;
-  /** Whether to ask again at once for what can follow. */
-  readonly again: boolean;
-}
 
 /** What can be typed at an offset. The text may be half typed and broken; what is offered never breaks it. */
 export function completionsAt(text: string, offset: number, writing: Writing): readonly Completion[] {
   const cursor = cursorAt(text, offset, writing.shapes, writing.root);
-  if (cursor.place === 'key') return keysFor(cursor, text);
-  if (cursor.place === 'value') return valuesAt(cursor, text, writing);
-  return [];
+  if (cursor.place === 'key')
+    return [...injectionsFor(cursor, text, writing), ...keysFor(cursor, text, writing)];
+  if (cursor.place !== 'value') return [];
+  return [...injectionsFor(cursor, text, writing), ...valuesAt(cursor, text, writing)];
 }
 
-function keysFor(cursor: Cursor, text: string): readonly Completion[] {
+function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Completion[] {
   const { map, present, start, end } = cursor;
   if (map === undefined) return [];
   const colon = /^[ \t]*:/.test(text.slice(end, end + 20));
@@ -42,15 +26,16 @@ function keysFor(cursor: Cursor, text: string): readonly Completion[] {
   return map.shape.keys.flatMap((key, index): Completion[] => {
     if (present.has(key.key)) return [];
     const required = map.shape.required.includes(key.key);
+    const label = spelled(key.key, tables.practice.spelling, (word) => key.aliases.includes(word));
     return [
       {
-        label: key.key,
+        label,
         kind: 'key',
         detail: required ? 'needed' : '',
         help: key.description,
         start,
         end,
-        insert: `${pad}${cursor.lead}${key.key}${colon ? '' : opening(key, cursor)}${tail}`,
+        insert: `${pad}${cursor.lead}${label}${colon ? '' : opening(key, cursor)}${tail}`,
         caretBack: tail.length,
         filter: [key.key, ...key.aliases].join(' '),
         sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
@@ -74,7 +59,8 @@ function opening(key: KeyShape, { flow, column, lead }: Cursor): string {
 function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Completion[] {
   const { key, start, end, flow } = cursor;
   if (key === undefined) return [];
-  return valuesFor({ key, cursor, text, ...writing }).map((offered, index) => ({
+  const known = new Known(text, cursor, writing);
+  return valuesFor({ key, cursor, known, ...writing }).map((offered, index) => ({
     label: offered.text,
     kind: 'value',
     detail: offered.detail ?? '',

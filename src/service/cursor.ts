@@ -190,6 +190,8 @@ function flowKey(line: Line, typed: string, { keys }: FlowFrame, found: Followed
 function flowValue(line: Line, typed: string, found: Followed, shapes: Shapes): Cursor {
   const caret = line.start + line.column;
   const rest = /^[^,}\]#]*/.exec(line.text.slice(line.column))?.[0].trimEnd() ?? '';
+  // A list or map that stands here already would be cut in two.
+  if (/[[{]/.test(rest)) return nowhere(caret);
   const key = found.inner === undefined ? found.key : bareKey(found.key, shapes);
   return {
     ...nowhere(caret),

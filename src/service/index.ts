@@ -6,7 +6,8 @@
  * fit only the text that they were made for. `analysePractice` does the same for a practice file.
  */
 export { analyse, analysePractice, type Analysis } from './analysis.ts';
-export { completionsAt, type Completion } from './completions.ts';
+export type { Completion } from './completion.ts';
+export { completionsAt } from './completions.ts';
 export { diagnosticsOf, type Diagnostic, type LineRange } from './diagnostics.ts';
 export { fixAll, fixesAt } from './fixes.ts';
 export { foldsOf, type Fold } from './folding.ts';

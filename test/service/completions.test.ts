@@ -2,7 +2,8 @@ import assert from 'node:assert/strict';
 import { applyEdits } from '../../src/note/edit.ts';
 import { noteIndex, readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
-import { completionsAt, type Completion } from '../../src/service/completions.ts';
+import type { Completion } from '../../src/service/completion.ts';
+import { completionsAt } from '../../src/service/completions.ts';
 
 const writing = { tables: referenceTables, today: '2026-03-02', shapes: noteIndex, root: 'note' };
 

@@ -42,10 +42,12 @@ export interface Allergies {
   readonly cleared: () => ReadonlySet<string>;
 }
 
-const seen = new WeakMap<Subject, Allergies>();
+type Asking = Pick<Subject, 'note' | 'tables'>;
+
+const seen = new WeakMap<Asking, Allergies>();
 
 /** What the patient is allergic to, worked out once for each note. */
-export function allergiesOf(subject: Subject): Allergies {
+export function allergiesOf(subject: Asking): Allergies {
   const found = seen.get(subject);
   if (found !== undefined) return found;
   const made = new Reader(subject.tables).read(subject.note.patient?.allergies ?? []);

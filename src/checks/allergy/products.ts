@@ -9,7 +9,7 @@ import { rowsIn } from '../words.ts';
 import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
 
 /** A thing that touches the patient, with the allergens in it. */
-interface Product extends WordRow {
+export interface Product extends WordRow {
   readonly contains?: readonly string[];
   readonly mayContain?: readonly string[];
 }
@@ -28,7 +28,7 @@ interface Thing {
   readonly table: WordTable<Product>;
 }
 
-interface Conflict {
+export interface Conflict {
   readonly severity: Severity;
   readonly form: 'main' | 'eased' | 'may' | 'crosses';
   readonly product: string;
@@ -39,7 +39,7 @@ interface Conflict {
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 
 /** What stands between a product and the patient's allergies, the gravest of it. */
-function conflictOf(product: Product, allergies: Allergies): Conflict | undefined {
+export function conflictOf(product: Product, allergies: Allergies): Conflict | undefined {
   const found = [
     ...(product.contains ?? []).map((substance) => conflictWith(product, substance, true, allergies)),
     ...(product.mayContain ?? []).map((substance) => conflictWith(product, substance, false, allergies)),
