@@ -79,6 +79,10 @@ const multiplying: ReadonlySet<string> = new Set(
 
 const nothingGiven =
   /^(?:none|no|not used|(?:no|without) (?:local )?an(?:a)?esthe(?:tic|sia)(?: (?:used|given|needed))?)$/i;
+
+/** Whether a text in the place of an anesthetic says that none was given. */
+export const saysNothingGiven = (text: string): boolean => nothingGiven.test(text.trim());
+
 /**
  * Reads an injection dictated in one line: `1.5 mL lidocaine 1% with epinephrine 1:100,000`. The parts may stand in
  * any order. Every word is placed, passed over because it says nothing, or remarked on.

@@ -94,8 +94,12 @@ const graveWords: ReadonlySet<string> = new Set([
   'melanocytic',
 ]);
 
-const tokenPattern =
-  /(?:r\/o|w\/o|s\/p|h\/o|c\/w|d\/d)(?![\p{L}\p{N}])|[\p{L}\p{N}](?:[\p{L}\p{N}&%]|['’](?=\p{L}))*|[.,;:!?()\n]/giu;
+/** Letters and digits, as ranges: Unicode's own classes take a pattern longer to make than a whole note to read. */
+const letter = 'A-Za-z0-9\\u00c0-\\u024f\\u0370-\\u1fff\\u2c00-\\ud7ff';
+const tokenPattern = new RegExp(
+  `(?:r/o|w/o|s/p|h/o|c/w|d/d)(?![${letter}])|[${letter}](?:[${letter}&%]|['’](?=[${letter}]))*|[.,;:!?()\\n]`,
+  'gi',
+);
 const hardBreaks: ReadonlySet<string> = new Set(['.', ';', ':', '!', '?', '(', ')', '\n']);
 /** How many words a cue reaches. */
 const reach = 8;

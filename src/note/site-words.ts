@@ -17,11 +17,11 @@ export interface SiteIndex {
   readonly byPhrase: ReadonlyMap<string, SiteRow>;
   /** Most words that a name or synonym has. */
   readonly longest: number;
-  /** Every word that stands in a name or synonym, with the words that stand beside it in one. */
+  /** Every word that stands in a name or synonym, with the names and synonyms in which it does. */
   readonly vocabulary: Vocabulary;
 }
 
-export type Vocabulary = ReadonlyMap<string, ReadonlySet<string>>;
+export type Vocabulary = ReadonlyMap<string, readonly (readonly string[])[]>;
 
 export interface SideMeaning {
   readonly side: Side;
@@ -189,12 +189,12 @@ function phrasesOf(rows: readonly SiteRow[]): {
       words: wordsOf(phrase).filter((word) => !fillers.has(word)),
     })),
   );
-  const vocabulary = new Map<string, Set<string>>();
+  const vocabulary = new Map<string, (readonly string[])[]>();
   for (const { words } of split)
-    for (const word of words) if (!vocabulary.has(word)) vocabulary.set(word, new Set());
+    for (const word of words) if (!vocabulary.has(word)) vocabulary.set(word, []);
   const phrases = split.map(({ row, words }) => {
     const singular = words.map((word) => known(word, vocabulary));
-    for (const word of singular) for (const other of singular) vocabulary.get(word)?.add(other);
+    for (const word of singular) vocabulary.get(word)?.push(singular);
     return { row, key: [...singular].sort().join(' '), length: singular.length };
   });
   return { phrases, vocabulary };

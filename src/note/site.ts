@@ -176,8 +176,10 @@ function longestPhrase(words: readonly Token[], index: SiteIndex, byLandmark = f
 
 /** Whether each two neighbors among these words stand in one phrase: cheaper to ask than to look the phrase up. */
 function together(words: readonly Token[], from: number, to: number, { vocabulary }: SiteIndex): boolean {
-  for (let at = from + 1; at < to; at += 1)
-    if (vocabulary.get(words[at - 1]!.word)?.has(words[at]!.word) !== true) return false;
+  for (let at = from + 1; at < to; at += 1) {
+    const beside = words[at]!.word;
+    if (vocabulary.get(words[at - 1]!.word)?.some((phrase) => phrase.includes(beside)) !== true) return false;
+  }
   return true;
 }
 

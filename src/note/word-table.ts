@@ -2,21 +2,16 @@ import type { WordRow } from '../reference/types.ts';
 
 /** Rows by each of their words. Lookup ignores case and takes runs of spaces and hyphens for one space. */
 export class WordTable<Row extends WordRow> {
-  private readonly byWord = new Map<string, Row>();
+  private made: ReadonlyMap<string, Row> | undefined;
 
-  /** @throws Error where two rows claim the same word */
-  constructor(readonly rows: readonly Row[]) {
-    for (const row of rows) {
-      for (const word of [row.name, ...row.synonyms]) {
-        const key = plainWord(word);
-        const other = this.byWord.get(key);
-        if (other !== undefined && other !== row)
-          throw new Error(`"${word}" stands for ${other.name} and for ${row.name}`);
-        this.byWord.set(key, row);
-      }
-    }
+  constructor(readonly rows: readonly Row[]) {}
+
+  /** Made when first asked: most starts of the program need few of the tables. */
+  private get byWord(): ReadonlyMap<string, Row> {
+    return (this.made ??= wordsOf(this.rows));
   }
 
+  /** @throws Error where two rows of the table claim the same word */
   find(text: string): Row | undefined {
     // Most words are typed as the table has them.
     return this.byWord.get(text) ?? this.byWord.get(plainWord(text));
@@ -26,6 +21,20 @@ export class WordTable<Row extends WordRow> {
   get words(): Iterable<string> {
     return this.byWord.keys();
   }
+}
+
+function wordsOf<Row extends WordRow>(rows: readonly Row[]): ReadonlyMap<string, Row> {
+  const byWord = new Map<string, Row>();
+  for (const row of rows) {
+    for (const word of [row.name, ...row.synonyms]) {
+      const key = plainWord(word);
+      const other = byWord.get(key);
+      if (other !== undefined && other !== row)
+        throw new Error(`"${word}" stands for ${other.name} and for ${row.name}`);
+      byWord.set(key, row);
+    }
+  }
+  return byWord;
 }
 
 /** The form under which words are compared. */
