@@ -1,5 +1,4 @@
 import * as vscode from 'vscode';
-import type { Finding } from '../note/finding.ts';
 import {
   afterEdit,
   afterMove,
@@ -8,7 +7,9 @@ import {
   type Analysis,
   type Caret,
   type Change,
+  watched,
   type Shown,
+  type Watched,
 } from '../service/index.ts';
 import { changeBetween, overRows } from './change.ts';
 import { Timer } from './clock.ts';
@@ -90,8 +91,8 @@ export class OpenNote {
     this.pausing.clear();
   }
 
-  private readonly judge = (text: string): readonly Finding[] =>
-    this.desk.analyse(this.document, text).judgement.findings;
+  private readonly judge = (text: string): readonly Watched[] =>
+    watched(this.desk.analyse(this.document, text));
 
   private paused(): void {
     if (this.settling.isSet) return;

@@ -6,7 +6,7 @@ import { strings, stringsFile } from '../../src/build/strings.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const textOf = (path: string): string => readFileSync(join(root, path), 'utf8');
-const dataOf = <T>(path: string): T => JSON.parse(textOf(path)) as T;
+const dataOf = (path: string): unknown => JSON.parse(textOf(path));
 
 interface Manifest {
   readonly contributes: {
@@ -27,9 +27,9 @@ interface Manifest {
   };
 }
 
-const manifest = dataOf<Manifest>('package.json');
+const manifest = dataOf('package.json') as Manifest;
 const { commands, menus, walkthroughs } = manifest.contributes;
-const nls = dataOf<Record<string, string>>('package.nls.json');
+const nls = dataOf('package.nls.json') as Record<string, string>;
 const contributed = commands.map(({ command }) => command);
 
 /** The commands that code registers. */

@@ -21,10 +21,9 @@ export const status: Feature = (notes) => {
   const show = async (): Promise<void> => {
     const analysis = (await notes.front())?.analysis;
     if (analysis === undefined) return;
-    const { text, detail, spoken, severity, format } = statusOf(analysis);
+    const { text, detail, spoken, severity } = statusOf(analysis);
     item.text = text;
-    item.detail =
-      format === undefined ? detail : `${detail} ${vscode.l10n.t('Note format {0}.', format)}`.trim();
+    item.detail = detail;
     item.severity = severities[severity];
     item.accessibilityInformation = { label: spoken };
   };

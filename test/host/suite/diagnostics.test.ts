@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { closeAll, codes, equal, finding, inWorkspace, ok, open, pause, until } from './help.ts';
+import { Memory } from './memory.ts';
 
 const code = 'dose/over-limit';
 
@@ -44,13 +45,16 @@ describe('diagnostics', () => {
   it('come for a note that is not a file, and not for the old side of a comparison', async () => {
     const content = await vscode.workspace.fs.readFile(inWorkspace('over-limit.wheal.yaml'));
     const text = new TextDecoder().decode(content);
-    const provider = { provideTextDocumentContent: () => text };
-    const shown = ['elsewhere', 'git'].map((scheme) => ({
-      registration: vscode.workspace.registerTextDocumentContentProvider(scheme, provider),
-      uri: vscode.Uri.from({ scheme, path: '/over-limit.wheal.yaml' }),
-    }));
+    const path = '/over-limit.wheal.yaml';
+    const shown = [
+      vscode.workspace.registerFileSystemProvider('elsewhere', new Memory(new Map([[path, content]]))),
+      vscode.workspace.registerTextDocumentContentProvider('git', { provideTextDocumentContent: () => text }),
+    ];
+    const [elsewhere, git] = ['elsewhere', 'git'].map((scheme) => vscode.Uri.from({ scheme, path })) as [
+      vscode.Uri,
+      vscode.Uri,
+    ];
     try {
-      const [elsewhere, git] = shown.map(({ uri }) => uri) as [vscode.Uri, vscode.Uri];
       // Opened first, so that it would have its findings by the time the other has.
       const old = await vscode.workspace.openTextDocument(git);
       equal([old.languageId, old.getText()], ['wheal', text]);
@@ -59,7 +63,7 @@ describe('diagnostics', () => {
       await pause(1500);
       equal(codes(git), []);
     } finally {
-      vscode.Disposable.from(...shown.map(({ registration }) => registration)).dispose();
+      vscode.Disposable.from(...shown).dispose();
     }
   });
 });
