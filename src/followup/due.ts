@@ -1,3 +1,4 @@
+import type { Leaf } from '../note/leaf.ts';
 import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Sourced } from '../reference/types.ts';
@@ -50,6 +51,10 @@ export interface Planned extends Place, Sourced {
   readonly urgent: boolean;
   /** Done by the patient at home: nobody writes down that it was, so it is over when its time is. */
   readonly atHome: boolean;
+  /** Set where the step itself still has to be decided on. */
+  readonly unplanned: boolean;
+  /** Set where a word of the note about it can't be read, which is a fault of its own. */
+  readonly unclear: boolean;
   /** What in particular, in the words of the note: the next step, how often it was tried. */
   readonly what: string | undefined;
   /** Why then, in a sentence. */
@@ -84,3 +89,7 @@ export function stateOn(
   if (today > until) return atHome ? undefined : 'overdue';
   return today < from && today < proposed ? 'later' : 'due';
 }
+
+/** Whether something is written that can't be read. */
+export const isUnclear = (leaf: Leaf<unknown> | undefined): boolean =>
+  leaf !== undefined && leaf.value === undefined && !leaf.pending;

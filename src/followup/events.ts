@@ -78,7 +78,14 @@ export function eventItems(
   return { planned: planned.reverse(), undated: undated.reverse() };
 }
 
-const usual = { urgent: false, atHome: false, begins: undefined, steps: [] } as const;
+const usual = {
+  urgent: false,
+  atHome: false,
+  begins: undefined,
+  unplanned: false,
+  unclear: false,
+  steps: [],
+} as const;
 
 function outcomeItem(
   { event, kind, on, concerns }: Happened,

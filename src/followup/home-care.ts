@@ -31,7 +31,15 @@ export function daysToFirstChange(words: string): number | undefined {
 }
 
 const wholeVisit: Place = { procedure: undefined, site: undefined, label: undefined };
-const usual = { ...wholeVisit, urgent: false, begins: undefined, what: undefined, steps: [] } as const;
+const usual = {
+  ...wholeVisit,
+  urgent: false,
+  begins: undefined,
+  unplanned: false,
+  unclear: false,
+  what: undefined,
+  steps: [],
+} as const;
 
 /** What the patient does at home: the first change of the dressing, and washing. */
 export function homeItems(

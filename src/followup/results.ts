@@ -7,7 +7,7 @@ import type { Overdue } from '../practice/settings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
-import { dayNotSaid, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { dayNotSaid, isUnclear, type Day, type Place, type Planned, type Undated } from './due.ts';
 import { endOf, termText } from './terms.ts';
 import { timeIn } from './times.ts';
 
@@ -166,7 +166,15 @@ export function specimenItems(
   return falling;
 }
 
-const usual = { urgent: false, atHome: false, begins: undefined, what: undefined, steps: [] } as const;
+const usual = {
+  urgent: false,
+  atHome: false,
+  begins: undefined,
+  unplanned: false,
+  unclear: false,
+  what: undefined,
+  steps: [],
+} as const;
 
 function sendingItem(
   { sent, head }: Specimen,
@@ -186,6 +194,7 @@ function sendingItem(
     proposed: visit,
     until: to,
     done: sent?.value ?? arrived[0],
+    unclear: isUnclear(sent),
     reason: 'Tissue was taken; the note says when it left.',
     source: term.source,
     mark: term.mark,
@@ -213,6 +222,7 @@ function resultItems(
       proposed: to,
       until: to,
       done: arrived[index],
+      unclear: specimen.results?.some(({ received }) => isUnclear(received)) ?? false,
       what: test === 'the result' ? undefined : test,
       reason: `${test === 'the result' ? 'The result' : `The ${test}`} is overdue ${termText(term)} after ${base}.`,
       source,
@@ -244,6 +254,7 @@ function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): P
     ...place,
     ...{ kind: 'telling the patient', from: came, to, proposed: came, until: to, begins, urgent },
     done: loop.told,
+    unclear: result.told?.some(({ on }) => isUnclear(on)) ?? false,
     what: last === undefined ? undefined : `tried ${times(attempts.length)}, last on ${last}`,
     reason: `The result came on ${said}; the patient hears it within ${termText(term)}${urgent ? ', since this diagnosis cannot wait' : ''}.`,
     source: term.source,
@@ -284,7 +295,15 @@ function nextItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Plan
   const to = endOf(since, term, tables.closedDays);
   return {
     ...common,
-    ...{ from: since, to, proposed: since, until: to, begins: since, what: 'plan what happens next' },
+    ...{
+      from: since,
+      to,
+      proposed: since,
+      until: to,
+      begins: since,
+      what: 'plan what happens next',
+      unplanned: true,
+    },
     reason: 'This diagnosis asks for a plan, and the note has none.',
     source: term.source,
     mark: term.mark,

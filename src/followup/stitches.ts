@@ -1,8 +1,9 @@
 import type { Note, Procedure } from '../note/generated/types.ts';
 import type { SiteReading } from '../note/site.ts';
+import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
-import { dayNotSaid, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { dayNotSaid, isUnclear, type Day, type Place, type Planned, type Undated } from './due.ts';
 import type { Happened } from './events.ts';
 import { earliest } from './results.ts';
 import { sutureDay, sutureRemoval, type SutureRemoval, type SutureWindow } from './sutures.ts';
@@ -19,11 +20,12 @@ export function stitchesItem(
   const removal = sutureRemoval(note, procedure, reading, tables);
   if (removal.kind === 'none') return undefined;
   const wanted = procedure.suturesDue?.value;
-  const at = procedure.suturesDue ?? procedure.closure?.[0] ?? procedure.head;
+  const at = placeOf(procedure);
+  const unclear = isUnclear(procedure.suturesOut?.on);
   const done = removedOn(procedure, place, happened, note.procedures?.length === 1);
   if (removal.kind === 'window')
-    return { ...usual, ...place, ...inWindow(removal, wanted, tables), done, at };
-  if (wanted !== undefined) return { ...usual, ...place, ...asPlanned(wanted), done, at };
+    return { ...usual, ...place, ...inWindow(removal, wanted, tables), done, unclear, at };
+  if (wanted !== undefined) return { ...usual, ...place, ...asPlanned(wanted), done, unclear, at };
   return removal.why === 'closure' || done !== undefined ? undefined : noWindow(removal, place, at);
 }
 
@@ -45,19 +47,18 @@ const asPlanned = (wanted: IsoDate): When => ({
   reason: 'Planned in the note; no window is known for this site.',
 });
 
+const placeOf = ({ suturesDue, closure, head }: Procedure): Range => suturesDue ?? closure?.[0]?.head ?? head;
+
 const usual = {
   kind: 'suture removal',
   begins: undefined,
+  unplanned: false,
   urgent: false,
   atHome: false,
   what: undefined,
 } as const;
 
-function noWindow(
-  { why }: Extract<SutureRemoval, { kind: 'unknown' }>,
-  place: Place,
-  at: Undated['at'],
-): Undated {
+function noWindow({ why }: Extract<SutureRemoval, { kind: 'unknown' }>, place: Place, at: Range): Undated {
   const reason = why === 'visit' ? 'the note has no day of the visit' : 'no window is known for this site';
   return { ...place, kind: 'suture removal', why: reason, at };
 }

@@ -31,6 +31,8 @@ export interface SutureWindow extends Sourced {
   readonly days: DaySpan;
   /** The earliest and the latest day that any source or the practice gives, lengthened at its end. */
   readonly widest: DaySpan;
+  /** Whether something that makes wounds hold late lengthened it. */
+  readonly lengthened: boolean;
   readonly steps: readonly WindowStep[];
 }
 
@@ -147,6 +149,7 @@ export function sutureWindow(
     from: addDays(visit, days.from),
     to: addDays(visit, days.to),
     days,
+    lengthened: steps > 0,
     widest: {
       from: Math.min(...all.map(({ from }) => from)),
       to: Math.max(...all.map(({ to }) => to)) + steps * tables.lengtheningStep,

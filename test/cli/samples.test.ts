@@ -24,8 +24,8 @@ const shown: Readonly<Record<string, readonly string[]>> = {
   'misspelt-keys': ['shape/unknown-key', 'shape/unknown-key'],
   'over-the-limit': ['dose/over-limit'],
   'punch-without-closure': ['closure/missing'],
-  // Seen in the summary; the checks of follow-up are still to come.
-  'result-not-told': [],
+  'result-not-told': ['follow-up/not-told'],
+  // Seen in the summary; a check of removal outside of the window is still to come.
   'sutures-out-early': [],
   'unit-slips': ['dose/weight-implausible'],
 };

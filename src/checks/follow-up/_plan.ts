@@ -1,0 +1,62 @@
+import { planOf, type DueKind, type Planned } from '../../followup/schedule.ts';
+import { daysBetween } from '../../followup/days.ts';
+import { stateOn } from '../../followup/due.ts';
+import type { Severity } from '../../note/finding.ts';
+import type { IsoDate } from '../../note/values.ts';
+import type { Report, Subject } from '../check.ts';
+
+/** Something that a day finds overdue, with the days that it is late. */
+export interface Late {
+  readonly item: Planned;
+  readonly days: number;
+  readonly today: IsoDate;
+}
+
+const plans = new WeakMap<Subject, readonly Late[]>();
+
+/**
+ * What is overdue on the day of a check. Nothing where no day is known, nor where part of the note can't be read:
+ * what seems open may stand there.
+ */
+function lateIn(subject: Subject): readonly Late[] {
+  const before = plans.get(subject);
+  if (before !== undefined) return before;
+  const { note, tables, today, source, siteOf } = subject;
+  const late =
+    today === undefined ||
+    source.damage.length > 0 ||
+    note.visit?.value === undefined ||
+    note.visit.value.date >= today
+      ? []
+      : planOf(note, tables, siteOf).planned.flatMap((item) =>
+          stateOn(item, today) === 'overdue' && !item.unclear
+            ? [{ item, days: daysBetween(item.until, today), today }]
+            : [],
+        );
+  plans.set(subject, late);
+  return late;
+}
+
+/** What of one kind is overdue. */
+export const lateOf = (subject: Subject, kind: DueKind): readonly Late[] =>
+  lateIn(subject).filter(({ item }) => item.kind === kind);
+
+/** Everything overdue that belongs to the specimen of an item. */
+export const sameSpecimen = (a: Planned, b: Planned): boolean =>
+  a.procedure === b.procedure && a.label === b.label;
+
+/** What a message calls the specimen or the site. */
+export function nameOf({ label, site }: Planned): string {
+  if (label !== undefined) return `specimen ${label}`;
+  return site === undefined ? 'this specimen' : `the specimen from ${site}`;
+}
+
+/** A report on what is overdue: its days, its last day in order, and its words. */
+export const lateReport = (
+  { item, days }: Late,
+  more: { readonly form?: string; readonly args?: Report['args']; readonly severity?: Severity } = {},
+): Report => ({
+  ...more,
+  at: item.at,
+  args: { name: nameOf(item), days, to: item.until, what: item.what ?? '', ...more.args },
+});
