@@ -29,6 +29,7 @@ export async function wheal(
     errorIsTerminal: false,
     readInput: () => Promise.resolve(Buffer.from(input)),
     today: () => '2026-03-02',
+    now: () => new Date('2026-03-02T10:05:00Z'),
     cwd: '/nowhere',
     ...rest,
   });

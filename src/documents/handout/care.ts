@@ -1,0 +1,150 @@
+import { daysToFirstChange } from '../../followup/home-care.ts';
+import { stitchesLeft } from './dates.ts';
+import type { Facts, Section } from './model.ts';
+import { inOintments, ointmentWords } from './ointment.ts';
+import { listed } from './language.ts';
+import type { Wound } from './wounds.ts';
+
+/** Care of what is open or sewn; nothing for a needle's mark. */
+export function careSection(facts: Facts): Section | undefined {
+  const { wording } = facts;
+  const wounds = facts.wounds.filter(({ leaves }) => leaves !== 'prick');
+  if (wounds.length === 0) return undefined;
+  const sewn = stitchesLeft(facts);
+  const dry = wounds.filter((wound) => !isWet(wound));
+  const items = [
+    ...(dry.length === 0
+      ? []
+      : [
+          firstDressing(dry, facts),
+          wording.say('care-wash'),
+          ...ointmentItems(dry, facts),
+          ...coverItems(dry, facts),
+        ]),
+    ...placeItems(wounds, facts),
+    ...(dry.length === 0 ? [] : [wording.say('care-water')]),
+    ...(sewn ? [wording.say('care-rest'), wording.say('care-stretch')] : []),
+    ...painItems(facts),
+  ];
+  return { heading: wording.say('care-title'), items };
+}
+
+/** Mouth, rim of the lid, inside of nose and ear: no place for soap and ointment. The red of the lip bears both. */
+const isWet = ({ reading }: Wound): boolean =>
+  reading?.base.earCanal === true ||
+  (reading?.base.dressable === 'no' && reading.base.mucosa && !reading.base.name.includes('vermilion'));
+
+/** When the first dressing comes off, or how long a wound without one stays dry. */
+function firstDressing(wounds: readonly Wound[], { tables, wording }: Facts): string {
+  const covered = wounds.some((wound) => wound.covered);
+  const { firstChange } = tables.practice.woundCare;
+  const id = (when: string): string => `care-${covered ? 'first' : 'dry'}-${when}`;
+  if (firstChange === '') return wording.say(id('hours'), { hours: tables.aftercare.firstChangeHours.value });
+  const hours = /\b(\d{1,3})\s*(?:h|hrs?|hours?)\b/i.exec(firstChange)?.[1];
+  if (hours !== undefined) return wording.say(id('hours'), { hours });
+  const days = daysToFirstChange(firstChange);
+  if (days === 1) return wording.say(id('morning'));
+  if (days !== undefined && days > 1) return wording.say(id('days'), { days });
+  return wording.say(id('other'), { when: firstChange });
+}
+
+const isGlued = ({ held }: Wound): boolean => held.includes('glue') || held.includes('strips');
+
+function ointmentItems(wounds: readonly Wound[], facts: Facts): readonly string[] {
+  const { ointment, wording, avoided, tables } = facts;
+  const name = ointment.kind === 'none' ? undefined : ointment.name;
+  const avoid = inOintments(avoided, tables).map((one) => ointmentWords(one, wording.language));
+  return [
+    ...(wounds.every(isGlued)
+      ? []
+      : [
+          name === undefined
+            ? wording.say('care-no-ointment')
+            : wording.say('care-ointment', { ointment: ointmentWords(name, wording.language) }),
+        ]),
+    ...(avoid.length === 0 ? [] : [wording.say('care-avoid', { things: listed(avoid, wording.language) })]),
+    ...(wounds.some(({ held }) => held.includes('glue')) ? [wording.say('care-glue')] : []),
+    ...(wounds.some(({ held }) => held.includes('strips')) ? [wording.say('care-strips')] : []),
+  ];
+}
+
+function coverItems(wounds: readonly Wound[], { tables, wording, avoided }: Facts): readonly string[] {
+  const holds = wounds.some(({ reading }) => coverOf(reading?.base.dressable) !== 'none');
+  const cover = tables.practice.woundCare.open === true ? 'care-open' : 'care-cover';
+  return [
+    ...(holds ? [wording.say(cover)] : []),
+    ...(avoided.allergens.has('adhesive') ? [wording.say('care-no-tape')] : []),
+  ];
+}
+
+/** Whether a dressing can be told to be put there; what is not known holds one. */
+const coverOf = (dressable: 'yes' | 'hair' | 'fold' | 'no' = 'yes'): 'some' | 'none' =>
+  dressable === 'yes' || dressable === 'fold' ? 'some' : 'none';
+
+const byDressable: Readonly<Record<'yes' | 'hair' | 'fold' | 'no', string | undefined>> = {
+  yes: undefined,
+  hair: 'place-hair',
+  fold: 'place-fold',
+  no: 'place-uncovered',
+};
+
+/** What is particular to the places, each once. */
+function placeItems(wounds: readonly Wound[], { wording }: Facts): readonly string[] {
+  const ids = wounds.flatMap((wound) => {
+    if (wound.reading === undefined) return [];
+    const { dressable, friction, nearEye, slowHealing } = wound.reading.base;
+    return [
+      isWet(wound) ? 'place-wet' : byDressable[dressable],
+      friction === undefined ? undefined : `place-${friction}`,
+      nearEye ? 'place-eye' : undefined,
+      slowHealing ? 'place-slow' : undefined,
+    ];
+  });
+  return [...new Set(ids)].flatMap((id) => (id === undefined ? [] : wording.say(id)));
+}
+
+/** What makes acetaminophen a matter for the clinician. */
+const notForAcetaminophen = /acetaminophen|paracetamol|liver|hepat|cirrho/i;
+
+function painItems({ note: { patient }, wording }: Facts): readonly string[] {
+  const said = [
+    ...(patient?.allergies ?? []).map(({ to }) => to?.text ?? ''),
+    ...(patient?.conditions ?? []).map(({ text }) => text),
+  ];
+  return said.some((text) => notForAcetaminophen.test(text)) ? [] : [wording.say('care-pain')];
+}
+
+/** What need not worry anybody. */
+export function normalSection(facts: Facts): Section {
+  const { wounds, wording } = facts;
+  const numbed = numbedIn(facts);
+  const open = wounds.some(({ leaves }) => leaves === 'wound');
+  const mouth = numbed && wounds.some(({ reading }) => reading?.base.region === 'mouth');
+  return {
+    heading: wording.say('normal-title'),
+    items: [
+      ...(numbed ? [wording.say('normal-numb')] : []),
+      ...(mouth ? [wording.say('place-mouth')] : []),
+      wording.say('normal-sore'),
+      ...(open ? [wording.say('normal-ooze')] : []),
+      ...(wounds.some(({ leaves }) => leaves === 'frozen') ? [wording.say('normal-blister')] : []),
+      ...(wounds.some((wound) => stains(wound, facts)) ? [wording.say('normal-dark')] : []),
+    ],
+  };
+}
+
+/** Whether an anesthetic was injected: a spray or a cream wears off before the patient leaves. */
+function numbedIn({ note, tables }: Facts): boolean {
+  const given = [
+    note.anesthetic ?? [],
+    ...(note.procedures ?? []).map(({ anesthetic }) => anesthetic ?? []),
+  ].flat();
+  return given.some(({ volume, agent, product }) => {
+    const row = tables.agents.find(agent?.value ?? '');
+    const known = agent?.value !== undefined || product?.value !== undefined;
+    return known && volume?.value !== undefined && row?.form !== 'spray' && row?.class !== 'none';
+  });
+}
+
+const stains = ({ procedure }: Wound, { tables }: Facts): boolean =>
+  (procedure.hemostasis ?? []).some(({ value }) => tables.hemostasis.find(value ?? '')?.stains === true);

@@ -1,0 +1,143 @@
+import { sentences } from './sentence.ts';
+
+/** Bleeding, infection, medicines, and where to turn. */
+export const watchSentences = [
+  ...sentences('leaflet-press-twice', 'Q', [
+    ['bleed-title', 'If it bleeds', 'Si sangra'],
+    [
+      'bleed-press',
+      'Press hard on it with a clean cloth for {minutes} minutes by the clock. Do not look under it before then.',
+      'Apriete fuerte con una tela limpia por {minutes} minutos de reloj. No la levante antes para mirar.',
+    ],
+    [
+      'bleed-again',
+      'If it still bleeds, press again. Do this {times} times in all.',
+      'Si sigue sangrando, apriete otra vez. Hágalo {times} veces en total.',
+    ],
+    [
+      'bleed-call',
+      'If it has not stopped by then, call us. If you can not reach us, go to an emergency room.',
+      'Si no para, llámenos. Si no nos encuentra, vaya a una sala de emergencias.',
+    ],
+  ]),
+  ...sentences('leaflet-fever', 'Q', [
+    ['call-title', 'Call us if', 'Llámenos si'],
+    [
+      'call-fever',
+      'You have a fever of {fahrenheit} °F ({celsius} °C) or more.',
+      'Tiene fiebre de {celsius} °C ({fahrenheit} °F) o más.',
+    ],
+    [
+      'call-red',
+      'The red area grows or has red streaks, or the skin feels hot.',
+      'Lo rojo crece, hay rayas rojas o la piel está caliente.',
+    ],
+    ['call-pus', 'There is pus or a bad smell.', 'Sale pus o huele mal.'],
+    [
+      'call-pain',
+      'Pain or swelling gets worse, not better.',
+      'El dolor o la hinchazón empeora en vez de mejorar.',
+    ],
+  ]),
+  ...sentences('common', 'common', [
+    ['call-open', 'The wound opens.', 'Se abre la herida.'],
+    [
+      'call-rash',
+      'You get an itchy rash where the dressing was.',
+      'Le sale una erupción con picor donde estaba el vendaje.',
+    ],
+    ['er-title', 'Go to an emergency room', 'Vaya a una sala de emergencias'],
+    [
+      'er-bleed',
+      'Blood keeps soaking through while you press.',
+      'La sangre sigue pasando la tela mientras aprieta.',
+    ],
+    [
+      'er-sick',
+      'You have a fever and feel very ill or confused.',
+      'Tiene fiebre y se siente muy mal o confuso.',
+    ],
+    [
+      'er-breath',
+      'You can not breathe well, your face or throat swells, or you faint: call your emergency number (911 in the United States).',
+      'No respira bien, se le hincha la cara o la garganta, o se desmaya: llame al número de emergencias (911 en Estados Unidos).',
+    ],
+  ]),
+  ...sentences('accp-anticoagulants', 'Q', [
+    ['medicine-title', 'Your medicines', 'Sus medicinas'],
+    [
+      'medicine-keep',
+      'Keep taking {medicine} as prescribed, unless your clinician says to stop.',
+      'Siga tomando {medicine} como se lo recetaron, si no le dicen que pare.',
+    ],
+    [
+      'medicine-ask',
+      'Ask your clinician when and how to take {medicine}.',
+      'Pregunte a su médico cuándo y cómo tomar {medicine}.',
+    ],
+  ]),
+  ...sentences('format', 'format', [
+    ['stitches-title', 'Taking out the stitches', 'Cuándo se quitan los puntos'],
+    ['stitches-on', 'They come out on {date}.', 'Se quitan el {date}.'],
+    ['stitches-between', 'They come out between {from} and {to}.', 'Se quitan entre el {from} y el {to}.'],
+    [
+      'stitches-ask',
+      'They have to come out. If we have not given you a day, call us.',
+      'Hay que quitarlos. Si no le dimos un día, llámenos.',
+    ],
+    [
+      'stitches-where',
+      'We take them out at {practice}. Do not do it yourself. Call us if you have no appointment.',
+      'Se los quitamos en {practice}. No lo haga usted. Llame si no tiene cita.',
+    ],
+    [
+      'stitches-where-us',
+      'We take them out. Do not do it yourself. Call us if you have no appointment.',
+      'Se los quitamos nosotros. No lo haga usted. Llame si no tiene cita.',
+    ],
+    ['phone-title', 'How to reach us', 'Cómo llamarnos'],
+    ['phone', 'Telephone: {phone}', 'Teléfono: {phone}'],
+    ['phone-after-hours', 'After hours: {phone}', 'Fuera de horario: {phone}'],
+    [
+      'phone-blank',
+      'Telephone (please write the number here): ____________________',
+      'Teléfono (escriba aquí el número): ____________________',
+    ],
+    [
+      'foot-told',
+      'If we told you something else in person, do what we told you.',
+      'Si en persona le dijimos otra cosa, haga lo que le dijimos.',
+    ],
+    [
+      'foot-review',
+      'Draft wording: not yet reviewed by a clinician or a certified translator.',
+      'Texto en borrador: aún no lo ha revisado un médico ni un traductor certificado.',
+    ],
+  ]),
+  ...sentences('result-leaflets', 'Q', [
+    ['result-title', 'Your result', 'Su resultado'],
+    ['result-by', 'It should be here by {date}.', 'Debe llegar a más tardar el {date}.'],
+    ['result-slow', 'One test takes longer, until {date}.', 'Una prueba tarda más, hasta el {date}.'],
+    [
+      'result-call',
+      'If nobody has called you by then, call us. No news does not mean good news.',
+      'Si nadie le ha llamado para entonces, llámenos. Que no haya noticias no quiere decir que todo está bien.',
+    ],
+    [
+      'result-ask',
+      'Ask us when your result will be here, and call us if nobody calls you.',
+      'Pregunte cuándo llega su resultado, y llame si nadie le llama.',
+    ],
+    [
+      'result-in',
+      'Your result is here. Call us if nobody has talked with you about it.',
+      'Su resultado ya llegó. Llame si nadie le ha hablado de él.',
+    ],
+    [
+      'result-not-sent',
+      'Nothing was sent to a laboratory. There is no result to wait for.',
+      'No se envió nada al laboratorio. No hay resultado que esperar.',
+    ],
+    ['result-diagnosis', 'As we told you: {diagnosis}.', 'Como le dijimos: {diagnosis}.'],
+  ]),
+];
