@@ -1,3 +1,4 @@
+import { familyOf } from '../checks/danger.ts';
 import { checkOf } from '../checks/index.ts';
 import type { Finding } from '../note/finding.ts';
 import type { Analysis } from './analysis.ts';
@@ -6,7 +7,7 @@ import { insertion, unknownYet } from './insert.ts';
 import { entryOf, type PlacedMap } from './maps.ts';
 
 /** A key that a finding misses in a map. */
-interface Missing {
+export interface Missing {
   readonly finding: Finding;
   readonly map: PlacedMap;
   readonly key: string;
@@ -18,10 +19,11 @@ export function fills(
   asked: readonly Finding[],
   maps: readonly PlacedMap[],
 ): readonly OfferedFix[] {
-  const wanted = asked.flatMap((finding) => missingOf(finding, maps) ?? []);
+  const whole = maps.filter((map) => isWhole(map, analysis));
+  const wanted = asked.flatMap((finding) => missingOf(finding, whole) ?? []);
   const parts = new Set(wanted.map(({ map }) => map));
   if (wanted.length === 0) return [];
-  const all = analysis.judgement.findings.flatMap((finding) => missingOf(finding, maps) ?? []);
+  const all = analysis.judgement.findings.flatMap((finding) => missingOf(finding, whole) ?? []);
   return [
     ...wanted.map((one) => fill(analysis, `Add ${one.key} as ??`, [one])),
     ...[...parts].flatMap((part) => {
@@ -32,6 +34,13 @@ export function fills(
     }),
   ];
 }
+
+/** Whether nothing is wrong with the YAML between the brackets of a map: a word more could be read as part of the fault. */
+const isWhole = ({ node }: PlacedMap, { judgement }: Analysis): boolean =>
+  !node.flow ||
+  !judgement.findings.some(
+    ({ code, start }) => familyOf(code) === 'yaml' && start >= node.start && start < node.end,
+  );
 
 function fill({ text }: Analysis, title: string, missing: readonly Missing[]): OfferedFix {
   const [{ finding, map }] = missing as readonly [Missing, ...Missing[]];
@@ -52,7 +61,7 @@ function fill({ text }: Analysis, title: string, missing: readonly Missing[]): O
  * What a finding misses, and the map in which it does: the one that the finding points to, or else the only one that
  * could have the key and does not.
  */
-function missingOf(finding: Finding, maps: readonly PlacedMap[]): Missing | undefined {
+export function missingOf(finding: Finding, maps: readonly PlacedMap[]): Missing | undefined {
   const key = checkOf(finding.code)?.misses?.(finding);
   if (key === undefined) return undefined;
   const able = maps.filter((map) => map.index.byName.has(key) && entryOf(map, key) === undefined);

@@ -27,4 +27,5 @@ export {
   type Shown,
 } from './quiet-row.ts';
 export { statusOf, type Status } from './status.ts';
+export { watched, type Watched } from './watched.ts';
 export type { Writing } from './writing.ts';

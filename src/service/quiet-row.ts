@@ -1,13 +1,13 @@
 import { isDanger } from '../checks/danger.ts';
-import type { Finding } from '../note/finding.ts';
 import { Lines } from '../note/lines.ts';
+import type { Watched } from './watched.ts';
 
 /** What an editor shows while a note is being written. Plain data: each event makes a new one. */
 export interface Shown {
   readonly text: string;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly Watched[];
   /** What is missing from a part that is still being written: shown once the caret leaves that part. */
-  readonly held: readonly Finding[];
+  readonly held: readonly Watched[];
   /** The row that is being typed; undefined while the note rests. */
   readonly typing: number | undefined;
 }
@@ -25,7 +25,7 @@ export interface Caret {
   readonly character: number;
 }
 
-export type Judge = (text: string) => readonly Finding[];
+export type Judge = (text: string) => readonly Watched[];
 
 /** A note that was opened, saved by hand, or checked on demand: everything shows. */
 export function atRest(text: string, judge: Judge): Shown {
@@ -96,9 +96,9 @@ function released(shown: Shown, caret: Caret): Shown {
   return { ...shown, findings: [...shown.findings, ...free].sort(inOrder), held };
 }
 
-const inOrder = (a: Finding, b: Finding): number => a.start - b.start;
+const inOrder = (a: Watched, b: Watched): number => a.start - b.start;
 
-const identity = ({ code, start, end }: Finding): string => `${code} ${start} ${end}`;
+const identity = ({ code, start, end }: Watched): string => `${code} ${start} ${end}`;
 
 /** Whether the caret stands in a part, or on blank rows below it that would still belong to it. */
 function holds(part: { readonly start: number; readonly end: number }, caret: Caret, lines: Lines): boolean {
@@ -112,7 +112,7 @@ function holds(part: { readonly start: number; readonly end: number }, caret: Ca
 }
 
 /** A finding after a change before or behind it; none where the change reaches into it. */
-function moved(finding: Finding, { start, end, inserted }: Change): Finding[] {
+function moved(finding: Watched, { start, end, inserted }: Change): Watched[] {
   const by = inserted.length - (end - start);
   if (end <= finding.start && !(start === finding.start && end === finding.end))
     return [shifted(finding, by)];
@@ -120,7 +120,7 @@ function moved(finding: Finding, { start, end, inserted }: Change): Finding[] {
   return [];
 }
 
-function shifted(finding: Finding, by: number): Finding {
+function shifted(finding: Watched, by: number): Watched {
   const shift = <T extends { readonly start: number; readonly end: number }>(range: T): T => ({
     ...range,
     start: range.start + by,

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict';
-import type { Finding } from '../../src/note/finding.ts';
 import { afterEdit, afterMove, afterPause, atRest, type Shown } from '../../src/service/quiet-row.ts';
+import type { Watched } from '../../src/service/watched.ts';
 
-const finding = (code: string, start: number, end: number, rest: Partial<Finding> = {}): Finding => ({
+const finding = (code: string, start: number, end: number, rest: Partial<Watched> = {}): Watched => ({
   code,
   severity: 'error',
   start,
@@ -14,7 +14,7 @@ const finding = (code: string, start: number, end: number, rest: Partial<Finding
 });
 
 /** Finds each `bad` as record/bad and each `40 mL` as a danger. */
-const judge = (text: string): Finding[] => [
+const judge = (text: string): Watched[] => [
   ...[...text.matchAll(/bad/g)].map((match) => finding('record/bad', match.index, match.index + 3)),
   ...[...text.matchAll(/40 mL/g)].map((match) => finding('dose/over-limit', match.index, match.index + 5)),
   ...[...text.matchAll(/\bm$/gm)].map((match) => finding('quantity/unit', match.index, match.index + 1)),
@@ -61,7 +61,7 @@ describe('the quiet row', () => {
   });
 
   it('takes away what the row has mended elsewhere, after a pause', () => {
-    const sum = (text: string): Finding[] => (text.includes('big') ? [] : [finding('record/bad', 0, 3)]);
+    const sum = (text: string): Watched[] => (text.includes('big') ? [] : [finding('record/bad', 0, 3)]);
     const rest = atRest('one\n\nthree\n', sum);
     const edited = afterEdit(
       rest,
@@ -75,7 +75,7 @@ describe('the quiet row', () => {
   });
 
   it('asks for nothing missing from the part that is being written, until it is left', () => {
-    const missing = (text: string): Finding[] =>
+    const missing = (text: string): Watched[] =>
       text.includes('item')
         ? [
             finding('record/missing', text.indexOf('item'), text.indexOf('item') + 4, {
@@ -104,7 +104,7 @@ describe('the quiet row', () => {
   });
 
   it('goes on asking for what was asked for before', () => {
-    const missing = (text: string): Finding[] => [
+    const missing = (text: string): Watched[] => [
       finding('record/missing', 0, 3, { missingFrom: { start: 0, end: text.length } }),
     ];
     const rest = atRest('top\none\n', missing);

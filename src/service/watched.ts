@@ -1,0 +1,22 @@
+import type { Finding } from '../note/finding.ts';
+import type { Range } from '../note/tree.ts';
+import type { Analysis } from './analysis.ts';
+import { missingOf } from './fill.ts';
+import { mapsOf } from './maps.ts';
+
+/** A finding, with what an editor must know to show it at the right moment. */
+export interface Watched extends Finding {
+  /** The part that something is missing from: while it is being written, nobody is asked for the rest. */
+  readonly missingFrom?: Range;
+}
+
+/** The findings of a note that is being written. */
+export function watched({ kind, root, shapes, judgement }: Analysis): readonly Watched[] {
+  const maps = mapsOf(root, shapes, kind);
+  return judgement.findings.map((finding) => {
+    if (finding.code === 'shape/empty-value')
+      return { ...finding, missingFrom: { start: finding.start, end: finding.end } };
+    const missing = missingOf(finding, maps);
+    return missing === undefined ? finding : { ...finding, missingFrom: missing.map.node };
+  });
+}
