@@ -85,10 +85,7 @@ describe('typing', () => {
   });
 
   it('goes on showing a true fault on another row in every state', () => {
-    const note = readFileSync(join(samples, 'punch-sutured.wheal.yaml'), 'utf8').replace(
-      /volume: .*/,
-      'volume: 90 mL',
-    );
+    const note = overLimit;
     const fault = new Lines(note).at(note.indexOf('90 mL')).line;
     note.split('\n').forEach((_, row) => {
       if (row === fault) return;
@@ -102,10 +99,7 @@ describe('typing', () => {
   });
 
   it('shows a finished over-limit volume on its own row after a pause, with the caret still there', () => {
-    const note = readFileSync(join(samples, 'punch-sutured.wheal.yaml'), 'utf8').replace(
-      /volume: .*/,
-      'volume: 90 mL',
-    );
+    const note = overLimit;
     const row = new Lines(note).at(note.indexOf('90 mL')).line;
     const last = retype(note, row, () => undefined);
     assert.deepEqual(
