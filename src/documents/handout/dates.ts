@@ -38,13 +38,12 @@ export function stitchesSection(facts: Facts): Section | undefined {
 
 const uncapital = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-/** The day that is planned, or where none is the window; a day behind the window where the practice is closed in it. */
-function removal({ procedure }: Wound, { from, to, proposed }: Planned, { wording }: Facts): string {
-  const { language } = wording;
-  const one = procedure.suturesDue?.value !== undefined || proposed > to || from === to;
-  return one
-    ? wording.say('stitches-on', { date: dateWords(proposed, language) })
-    : wording.say('stitches-between', { from: dateWords(from, language), to: dateWords(to, language) });
+/** The day that is planned, or else the days from the first working day of the window to its end. */
+function removal({ procedure }: Wound, { to, proposed }: Planned, { wording }: Facts): string {
+  const date = dateWords(proposed, wording.language);
+  return procedure.suturesDue?.value !== undefined || proposed >= to
+    ? wording.say('stitches-on', { date })
+    : wording.say('stitches-between', { from: date, to: dateWords(to, wording.language) });
 }
 
 /** What becomes of what was sent; undefined where the note says nothing of a specimen, or the patient knows it all. */

@@ -305,6 +305,13 @@ describe('stitches', () => {
       out('closure: {material: nylon}', 'suture-windows: [{site: face, from: 4, to: 7}]')!,
       /between Friday, March 6, 2026 and Monday, March 9, 2026/,
     );
+    // Day 5 is Saturday 7 March: the practice is closed until Monday.
+    const weekend = 'suture-windows: [{site: face, from: 5, to: 8}]';
+    assert.match(
+      out('closure: {material: nylon}', weekend)!,
+      /between Monday, March 9, 2026 and Tuesday, March 10, 2026/,
+    );
+    assert.match(out('closure: {material: nylon}', weekend.replace('8', '6'))!, /on Monday, March 9, 2026/);
     assert.match(out('closure: {material: nylon}', 'name: Example Skin')!, /at Example Skin/);
   });
 

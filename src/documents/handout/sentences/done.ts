@@ -93,6 +93,10 @@ export const doneSentences = [
     ['closed-staples', 'It was closed with staples.', 'Se cerró con grapas.'],
     ['closed-glue', 'It was closed with skin glue.', 'Se cerró con pegamento para la piel.'],
     ['closed-strips', 'It was closed with strips of tape.', 'Se cerró con tiras adhesivas.'],
-    ['closed-open', 'There are no stitches. It heals on its own.', 'No hay puntos. Sana por sí sola.'],
+    [
+      'closed-open',
+      'There are no stitches. The wound heals on its own.',
+      'No hay puntos. La herida sana sola.',
+    ],
   ]),
 ];
