@@ -25,8 +25,7 @@ const shown: Readonly<Record<string, readonly string[]>> = {
   'over-the-limit': ['dose/over-limit'],
   'punch-without-closure': ['closure/missing'],
   'result-not-told': ['follow-up/not-told'],
-  // Seen in the summary; a check of removal outside of the window is still to come.
-  'sutures-out-early': [],
+  'sutures-out-early': ['closure/removal-early'],
   'unit-slips': ['dose/weight-implausible'],
 };
 

@@ -5,6 +5,7 @@ import { handout } from './handout.ts';
 import { open } from './open.ts';
 import { schedule } from './schedule.ts';
 import { summary } from './summary.ts';
+import { verify } from './verify.ts';
 import type { Command } from './command.ts';
 
 /** The commands by the name that is typed, in the order of the help. */
@@ -16,4 +17,5 @@ export const commands: ReadonlyMap<string, Command> = new Map([
   ['open', open],
   ['dose', dose],
   ['checks', checks],
+  ['verify', verify],
 ]);
