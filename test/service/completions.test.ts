@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict';
 import { applyEdits } from '../../src/note/edit.ts';
-import { noteIndex, readNote } from '../../src/note/read.ts';
+import { noteIndex, practiceIndex, readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 import type { Completion } from '../../src/service/completion.ts';
 import { completionsAt } from '../../src/service/completions.ts';
+import { sampleTables } from './notes.ts';
 
 const writing = { tables: referenceTables, today: '2026-03-02', shapes: noteIndex, root: 'note' };
 
@@ -97,6 +98,100 @@ describe('completions', () => {
   it('know today and the day of the visit', () => {
     assert.deepEqual(labels('visit: |'), ['2026-03-02']);
     assert.deepEqual(labels('visit: 2026-02-27\nevents:\n  - on: |'), ['2026-03-02', '2026-02-27']);
+  });
+
+  const withStock = { ...writing, tables: sampleTables };
+  const at = (marked: string, given = withStock): readonly Completion[] => {
+    const offset = marked.indexOf('|');
+    return completionsAt(marked.slice(0, offset) + marked.slice(offset + 1), offset, given);
+  };
+  const texts = (marked: string, given = withStock): string[] => at(marked, given).map(({ label }) => label);
+
+  it('offer the products in stock, and whole injections with them but for the volume', () => {
+    assert.deepEqual(texts('procedures:\n  - anesthetic: {product: |}'), ['lido 1% epi', 'lido 1% plain']);
+    const begun = 'procedures:\n  - site: nose\n    anesthetic:\n      - |';
+    const [first] = at(begun);
+    assert.equal(first?.label, 'lido 1% epi');
+    assert.equal(first.insert, 'product: lido 1% epi\n        volume: ');
+    assert.equal(
+      at('procedures:\n  - site: nose\n    anesthetic: |')[0]?.insert,
+      '\n      - product: lido 1% epi\n        volume: ',
+    );
+    assert.equal(at('procedures:\n  - anesthetic: [{|}]')[0]?.insert, 'product: lido 1% epi, volume: ');
+    assert.equal(at('procedures:\n  - anesthetic: [{agent: lidocaine, |}]')[0]?.kind, 'key');
+  });
+
+  it('offer the strengths that the agent of the same injection is made in', () => {
+    const note = (agent: string): string =>
+      `procedures:\n  - anesthetic:\n      - agent: ${agent}\n        concentration: |\n        volume: 1 mL\n`;
+    assert.deepEqual(texts(note('bupivacaine')), ['0.25%', '0.5%', '0.75%']);
+    assert.deepEqual(texts(note('nothing known')), []);
+  });
+
+  it('leave out what holds an allergen of the patient', () => {
+    const note = (allergies: string): string =>
+      `patient: {allergies: ${allergies}}\nprocedures:\n  - site: left cheek\n    dressing: [gauze, |]\n`;
+    assert.ok(texts(note('none')).includes('bacitracin'));
+    assert.ok(!texts(note('[bacitracin]')).includes('bacitracin'));
+    assert.ok(texts(note('[bacitracin]')).includes('petrolatum'));
+  });
+
+  it('put dressings last that hold badly on the site', () => {
+    const note = 'procedures:\n  - site: vertex\n    dressing: |\n';
+    assert.equal(at(note).at(-1)?.detail, 'holds badly on this site');
+    assert.ok(at(note.replace('vertex', 'left cheek')).every(({ detail }) => detail === ''));
+  });
+
+  it('offer for taking stitches out the working days of the window alone', () => {
+    const note = `visit: 2026-03-02\nprocedures:\n  - site: left cheek\n    method: punch\n    closure: {material: nylon}\n    sutures-due: |\n`;
+    const days = at(note);
+    assert.ok(days.length > 0);
+    for (const { label, detail } of days) {
+      const weekday = new Date(`${label}T12:00:00Z`).getUTCDay();
+      assert.ok(weekday >= 1 && weekday <= 5, label);
+      assert.match(detail, /^(Mon|Tues|Wednes|Thurs|Fri)day, \d+ days after the visit$/);
+    }
+    assert.deepEqual(texts(note.replace('nylon', 'polyglactin')), []);
+    assert.deepEqual(texts(note.replace('left cheek', 'nowhere known')), []);
+  });
+
+  it('offer the codes of what is open in this note', () => {
+    const note = `visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: left cheek\n    method: punch\n    accepted: [{check: |}]\n`;
+    assert.ok(texts(note).includes('closure/missing'));
+    assert.ok(!texts(note).includes('hemostasis/fire'));
+    assert.ok(!texts(note).some((code) => code.startsWith('shape/')));
+  });
+
+  it('offer labels of this note and the people in it', () => {
+    const note =
+      'clinician: K.O.\nprocedures:\n  - site: nose\n    specimen: {label: A}\n  - site: nose\n    same-as: |\n';
+    assert.deepEqual(texts(note), ['A']);
+    assert.deepEqual(texts(`clinician: K.O.\naccepted: [{by: |}]`), ['K.O.']);
+  });
+
+  it('offer today and the day of the visit where a patient was told, the answers where one is asked', () => {
+    assert.deepEqual(
+      texts('visit: 2026-02-27\nprocedures:\n  - specimen:\n      results:\n        - told: |'),
+      ['2026-03-02', '2026-02-27'],
+    );
+    assert.deepEqual(texts('patient:\n  allergies: |').slice(0, 2), ['none', 'unknown']);
+    assert.equal(texts('patient:\n  implants: |')[0], 'none');
+    assert.equal(texts('procedures:\n  - closure: |')[0], 'none');
+  });
+
+  it('write the British spelling where the practice wants it', () => {
+    const tables = { ...sampleTables, practice: { ...sampleTables.practice, spelling: 'british' as const } };
+    const british = { ...writing, tables };
+    assert.ok(texts('procedures:\n  - site: nose\n    |', british).includes('haemostasis'));
+    assert.ok(texts('procedures:\n  - anesthetic: {|}', british).includes('adrenaline'));
+    assert.ok(texts('procedures:\n  - hemostasis: |', british).includes('aluminium chloride'));
+    assert.ok(texts('procedures:\n  - hemostasis: |').includes('aluminum chloride'));
+  });
+
+  it('offer in a practice file what belongs there', () => {
+    const practice = { ...withStock, shapes: practiceIndex, root: 'practice' };
+    assert.deepEqual(texts('spelling: |', practice), ['american', 'british']);
+    assert.deepEqual(texts('stock:\n  - product: |', practice), []);
   });
 
   it('leave every row that was good as it was, and break nothing, wherever they are accepted', () => {
