@@ -23,16 +23,16 @@ function misspeltIn(subject: Subject): Misspelt {
 }
 
 /**
- * Whether a part lacks a key: it is neither there under one of its names, nor misspelt, which is one fault and
- * reported as such, nor possibly swallowed by a syntax error in the part.
+ * Whether a part has none of these keys: not one is there, nor misspelt, which is one fault and reported as such,
+ * nor possibly swallowed by a syntax error in the part. A key that has other spellings is named in each of them.
  */
-export function isAbsent(subject: Subject, part: Part, key: string, ...aliases: string[]): boolean {
-  if (part.keys.has(key)) return false;
+export function isAbsent(subject: Subject, part: Part, ...keys: readonly string[]): boolean {
+  if (keys.some((key) => part.keys.has(key))) return false;
   const start = Math.min(part.start, part.head.start);
   const { damage } = subject.source;
   if (damage.some((spot) => spot >= start && spot <= part.end)) return false;
   const misspelt = misspeltIn(subject);
-  return ![key, ...aliases].some((name) => {
+  return !keys.some((name) => {
     const starts = misspelt.get(name);
     return starts !== undefined && hasWithin(starts, start, part.end);
   });

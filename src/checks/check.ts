@@ -1,7 +1,6 @@
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Args, Finding, Fix, Problem, Severity } from '../note/finding.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
-import type { Part } from '../note/leaf.ts';
 import type { Source } from '../note/read.ts';
 import type { SiteReading } from '../note/site.ts';
 import type { Range } from '../note/tree.ts';
@@ -22,8 +21,6 @@ export interface Subject {
   readonly siteOf: (procedure: Procedure) => SiteReading | undefined;
   /** What reading and the schema noticed under a code. */
   readonly problems: (code: string) => readonly Problem[];
-  /** Whether a part has none of these keys, as far as its text could be read: behind a damaged row they may only seem to be missing. */
-  readonly lacks: (part: Part, ...keys: readonly string[]) => boolean;
   /** The codes of every check that there is. */
   readonly codes: readonly string[];
 }
@@ -37,8 +34,6 @@ export interface Report {
   readonly args?: Args;
   readonly related?: Finding['related'];
   readonly data?: unknown;
-  /** The part from which something is missing: while it is being written, the editor does not ask for the rest. */
-  readonly missingFrom?: Range;
 }
 
 /** What a fix may ask: the text of its finding, and the words of the practice. */

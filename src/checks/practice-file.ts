@@ -23,9 +23,10 @@ export function judgePractice(
     .flatMap(({ code, start, end, ...rest }) => {
       const check = byCode.get(code);
       if (check === undefined) return [];
-      return (
-        withSeverity(findingOf(check, { at: { start, end }, ...rest }), tables.severities.get(code)) ?? []
-      );
+      // What to begin with is not what a note begins with.
+      const own = check.messages['practice'] === undefined ? {} : { form: 'practice' };
+      const finding = findingOf(check, { at: { start, end }, ...rest, ...own });
+      return withSeverity(finding, tables.severities.get(code)) ?? [];
     })
     .sort((a, b) => a.start - b.start || a.end - b.end);
 }

@@ -170,9 +170,6 @@ function subjectOf(
       return sites.get(text);
     },
     problems: (code) => byCode.get(code) ?? noProblems,
-    lacks: (part, ...keys) =>
-      !keys.some((key) => part.keys.has(key)) &&
-      !source.damage.some((spot) => part.start <= spot && spot <= part.end),
     get codes() {
       return catalogue.map(({ code }) => code);
     },
@@ -192,7 +189,6 @@ export function findingOf(check: Check, report: Report): Finding {
     args: report.args ?? {},
     related: report.related ?? [],
     ...(report.data === undefined ? {} : { data: report.data }),
-    ...(report.missingFrom === undefined ? {} : { missingFrom: report.missingFrom }),
   };
 }
 

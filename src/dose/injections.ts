@@ -1,3 +1,4 @@
+import { saysNothingGiven } from '../note/dictated.ts';
 import type { Injection } from '../note/generated/types.ts';
 import type { Leaf } from '../note/leaf.ts';
 import type { Range } from '../note/tree.ts';
@@ -77,6 +78,10 @@ export function agentOf(injection: Injection, tables: Tables): AgentRow | undefi
   if (injection.agent === undefined) return productOf(injection, tables)?.agent;
   return injection.agent.value === undefined ? undefined : tables.agents.find(injection.agent.value);
 }
+
+/** Whether an entry of `anesthetic` says no more than that none was given. */
+export const isNothing = ({ agent, keys }: Injection): boolean =>
+  keys.size === 1 && agent?.value !== undefined && saysNothingGiven(agent.value);
 
 /** Reads one entry of `anesthetic`, as given on a day. */
 export function itemOf(injection: Injection, day: IsoDate | undefined, tables: Tables): Item {

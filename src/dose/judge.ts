@@ -4,6 +4,7 @@ import type { StockProduct, Tables } from '../practice/tables.ts';
 import { ceilTo, floorTo, isOver } from './arithmetic.ts';
 import { creamDoses, type CreamDose } from './creams.ts';
 import {
+  isNothing,
   itemOf,
   lockedBy,
   shareOf,
@@ -25,9 +26,9 @@ export type * from './types.ts';
 /** Judges the anesthetic of a whole visit, and of the later days on which its events tell of more. */
 export function judgeDose(note: Note, tables: Tables): DoseJudgement {
   const day = note.visit?.value?.date;
-  const injections: Injection[] = [...(note.anesthetic ?? [])];
-  for (const procedure of note.procedures ?? [])
-    if (procedure.anesthetic !== undefined) injections.push(...procedure.anesthetic);
+  const injections: Injection[] = [];
+  addGiven(note.anesthetic, injections);
+  for (const procedure of note.procedures ?? []) addGiven(procedure.anesthetic, injections);
   const later = addEvents(note.events, day, injections);
   return new Judged(
     injections,
@@ -36,6 +37,10 @@ export function judgeDose(note: Note, tables: Tables): DoseJudgement {
     tables,
     later.map(([on, given]) => new Judged(given, on, factsOn(note, on), tables, [])),
   );
+}
+
+function addGiven(from: readonly Injection[] | undefined, injections: Injection[]): void {
+  if (from !== undefined) for (const one of from) if (!isNothing(one)) injections.push(one);
 }
 
 type DayOfEvents = readonly [IsoDate, readonly Injection[]];

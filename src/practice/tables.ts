@@ -6,6 +6,7 @@ import { aftercare } from '../reference/aftercare.ts';
 import { allergens, reactions, type AllergenRow, type ReactionRow } from '../reference/allergens.ts';
 import { authorities, type AuthorityRow } from '../reference/authorities.ts';
 import { bloodThinners, type BloodThinnerRow } from '../reference/blood-thinners.ts';
+import { cautions, toleranceFrom, weightAges, type CautionRow } from '../reference/cautions.ts';
 import { closures, type ClosureRow } from '../reference/closures.ts';
 import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
@@ -28,8 +29,10 @@ import {
 } from '../reference/follow-up.ts';
 import { hemostasis, type HemostasisRow } from '../reference/hemostasis.ts';
 import { implants, type ImplantRow } from '../reference/implants.ts';
+import { abbreviations } from '../reference/abbreviations.ts';
 import { laboratoryTests, type TestRow } from '../reference/laboratory-tests.ts';
 import { layers } from '../reference/layers.ts';
+import { lesions, type LesionRow } from '../reference/lesions.ts';
 import { infantReduction, limits, weightRanges, type LimitRow } from '../reference/limits.ts';
 import { materials, type MaterialRow } from '../reference/materials.ts';
 import { media, type MediumRow } from '../reference/media.ts';
@@ -45,6 +48,7 @@ import {
   type PracticeSutureWindow,
   type SutureWindowRow,
 } from '../reference/suture-windows.ts';
+import { openPunch, sutureSizes } from '../reference/suture-sizes.ts';
 import type { WordRow } from '../reference/types.ts';
 import { WordTable } from '../note/word-table.ts';
 import { closedDaysOf, weekend, type ClosedDays } from './closed-days.ts';
@@ -78,6 +82,10 @@ export interface Tables {
   readonly authorities: WordTable<AuthorityRow>;
   readonly bloodThinners: WordTable<BloodThinnerRow>;
   readonly cardiacConditions: WordTable<WordRow>;
+  /** Conditions and medicines with which an anesthetic calls for care. */
+  readonly cautions: WordTable<CautionRow>;
+  readonly toleranceFrom: number;
+  readonly weightAges: typeof weightAges;
   readonly closures: WordTable<ClosureRow>;
   readonly consents: WordTable<WordRow>;
   readonly creams: readonly CreamRow[];
@@ -90,6 +98,8 @@ export interface Tables {
   readonly hemostasis: WordTable<HemostasisRow>;
   readonly implants: WordTable<ImplantRow>;
   readonly layers: WordTable<WordRow>;
+  readonly lesions: WordTable<LesionRow>;
+  readonly abbreviations: typeof abbreviations;
   readonly materials: WordTable<MaterialRow>;
   readonly media: WordTable<MediumRow>;
   readonly methods: WordTable<MethodRow>;
@@ -104,6 +114,8 @@ export interface Tables {
   /** By the name of the product in plain form. */
   readonly stock: ReadonlyMap<string, StockProduct>;
   readonly weightRanges: typeof weightRanges;
+  readonly sutureSizes: typeof sutureSizes;
+  readonly openPunch: typeof openPunch;
   readonly sutureWindows: readonly SutureWindowRow[];
   /** What makes a wound hold late, and by how many days one step lengthens its window. */
   readonly lengthening: WordTable<LengtheningRow>;
@@ -144,6 +156,9 @@ export const referenceTables: Tables = {
   authorities: new WordTable(authorities),
   bloodThinners: new WordTable(bloodThinners),
   cardiacConditions: new WordTable<WordRow>(cardiacConditions),
+  cautions: new WordTable(cautions),
+  toleranceFrom,
+  weightAges,
   closures: new WordTable(closures),
   consents: new WordTable(consents),
   creams,
@@ -155,6 +170,8 @@ export const referenceTables: Tables = {
   hemostasis: new WordTable(hemostasis),
   implants: new WordTable(implants),
   layers: new WordTable(layers),
+  lesions: new WordTable(lesions),
+  abbreviations,
   materials: new WordTable(materials),
   media: new WordTable(media),
   methods: new WordTable(methods),
@@ -167,6 +184,8 @@ export const referenceTables: Tables = {
   limits,
   stock: new Map(),
   weightRanges,
+  sutureSizes,
+  openPunch,
   sutureWindows,
   lengthening: new WordTable(lengthening),
   lengtheningStep,

@@ -1,7 +1,7 @@
 import type { WordRow } from './types.ts';
 
 /** What a suspected disease asks of the sample. */
-export type SampleNeed = 'whole lesion' | 'hair' | 'fat' | 'beside the blister';
+export type SampleNeed = 'whole lesion' | 'hair' | 'fat' | 'beside the blister' | 'a fresh lesion';
 
 export interface DiagnosisRow extends WordRow {
   readonly needs: SampleNeed;
@@ -76,5 +76,33 @@ export const diagnoses: readonly DiagnosisRow[] = [
       'epidermolysis bullosa acquisita',
     ],
     needs: 'beside the blister',
+  },
+  {
+    name: 'vasculitis',
+    synonyms: ['leukocytoclastic vasculitis', 'LCV', 'urticarial vasculitis', 'small vessel vasculitis'],
+    needs: 'a fresh lesion',
+  },
+  {
+    name: 'inflammatory dermatosis',
+    synonyms: [
+      'dermatitis',
+      'eczema',
+      'atopic dermatitis',
+      'contact dermatitis',
+      'spongiotic dermatitis',
+      'psoriasis',
+      'lichen planus',
+      'lichenoid drug eruption',
+      'drug eruption',
+      'urticaria',
+      'pityriasis',
+      'pityriasis rosea',
+      'prurigo',
+      'lupus',
+      'lupus erythematosus',
+      'cutaneous lupus',
+      'dermatitis herpetiformis',
+    ],
+    needs: 'a fresh lesion',
   },
 ];

@@ -7,7 +7,7 @@ import { infantReduction, limits, weightRanges, type LimitRow } from '../../src/
 import { citation } from '../../src/reference/sources/index.ts';
 import { rulesOf, ceilingOf, advisoryCeilings } from '../../src/dose/rules.ts';
 import { catalogue } from '../../src/checks/index.ts';
-import { bounded } from '../../src/checks/dose/_days.ts';
+import { bounded } from '../../src/checks/bounded.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 
 const nameOf = ({ agent, epinephrine: kind, authority, population }: LimitRow): string =>

@@ -1,9 +1,7 @@
 import { isOver } from '../../dose/arithmetic.ts';
 import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
 import { allowedMgText, authorityText, bindingText, kindText, mgText } from '../../dose/words.ts';
-import type { Severity } from '../../note/finding.ts';
 import type { Injection } from '../../note/generated/types.ts';
-import type { Mark } from '../../reference/types.ts';
 
 /** The visit, and the later days on which more was given. */
 export const daysOf = (dose: DoseJudgement): readonly DoseJudgement[] =>
@@ -50,16 +48,3 @@ export function shareOf(one: Given, { agents }: DoseJudgement): number {
   const dose = agents.find(({ given }) => given.includes(one));
   return dose === undefined ? 0 : one.mg / dose.limitMg;
 }
-
-const loudest: Readonly<Record<Mark, Severity>> = {
-  Q: 'error',
-  Q2: 'warning',
-  M: 'information',
-  common: 'information',
-  format: 'error',
-};
-const order: readonly Severity[] = ['hint', 'information', 'warning', 'error'];
-
-/** A severity, no louder than the mark of the value behind it allows. */
-export const bounded = (severity: Severity, mark: Mark): Severity =>
-  order.indexOf(severity) <= order.indexOf(loudest[mark]) ? severity : loudest[mark];

@@ -1,8 +1,9 @@
 import { overLimit, type Advisory, type DoseJudgement } from '../../dose/judge.ts';
 import { ceilingBy } from '../../dose/rules.ts';
 import { allowedMgText, bindingText, kindText, mgText } from '../../dose/words.ts';
+import { bounded } from '../bounded.ts';
 import type { Check, Report } from '../check.ts';
-import { bounded, crossing, dayText, daysOf } from './_days.ts';
+import { crossing, dayText, daysOf } from './_days.ts';
 
 /** For each agent the one to tell of: the surest, and of these the lowest. */
 function lowestByAgent(advisories: readonly Advisory[]): readonly Advisory[] {

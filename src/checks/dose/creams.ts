@@ -1,8 +1,9 @@
 import type { CreamDose } from '../../dose/judge.ts';
 import { isAdult } from '../../dose/patient.ts';
 import { formatNumber } from '../../note/format.ts';
+import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { bounded, daysOf } from './_days.ts';
+import { daysOf } from './_days.ts';
 
 const units = { grams: 'g', area: 'cm²', time: 'minutes' } as const;
 

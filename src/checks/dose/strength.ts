@@ -5,8 +5,9 @@ import { formatNumber } from '../../note/format.ts';
 import type { Finding, Fix } from '../../note/finding.ts';
 import type { Quantity } from '../../note/values.ts';
 import type { AgentRow } from '../../reference/agents.ts';
+import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { bounded, injectionsOf } from './_days.ts';
+import { injectionsOf } from './_days.ts';
 
 const isSame = (a: number, b: number): boolean => !isOver(a, b) && !isOver(b, a);
 

@@ -1,56 +1,10 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf, type Mention } from '../../note/phrases.ts';
-import { within, type Range } from '../../note/tree.ts';
-import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
-
-/** A disease that the question suspects, and where it stands. */
-interface Suspected {
-  readonly name: string;
-  readonly at: Range;
-}
-
-type Mentions = readonly Mention<DiagnosisRow>[];
-
-const read = new WeakMap<Subject, Map<Procedure, Mentions>>();
-
-/** The diseases that a question mentions, read once for all checks of a note. */
-function mentionsIn(procedure: Procedure, subject: Subject): Mentions {
-  const known = read.get(subject) ?? new Map<Procedure, Mentions>();
-  read.set(subject, known);
-  const before = known.get(procedure);
-  if (before !== undefined) return before;
-  const mentions = phrasesOf(subject.tables.diagnoses).mentionsIn(procedure.question?.value ?? '');
-  known.set(procedure, mentions);
-  return mentions;
-}
-
-/** The disease of a kind that a question suspects; what it denies, thinks unlikely or tells of the past does not count. */
-function suspected(procedure: Procedure, need: SampleNeed, subject: Subject): Suspected | undefined {
-  const { question } = procedure;
-  const mention = mentionsIn(procedure, subject).find(
-    ({ row, standing }) => row.needs === need && (standing === 'asserted' || standing === 'asked'),
-  );
-  if (question === undefined || mention === undefined) return undefined;
-  return { name: mention.row.name, at: within(question.node, mention.from, mention.to) };
-}
-
-type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;
-
-/** A check of every procedure whose question suspects a disease of one kind. */
-const ofSuspected = (need: SampleNeed, judge: Judge): NonNullable<Check['find']> =>
-  function* (subject) {
-    for (const procedure of subject.note.procedures ?? []) {
-      const disease = suspected(procedure, need, subject);
-      const report = disease && judge(procedure, subject);
-      if (disease === undefined || report === undefined) continue;
-      const related = { ...disease.at, form: 'question', args: {} };
-      yield { ...report, args: { disease: disease.name, ...report.args }, related: [related] };
-    }
-  };
+import { ofSuspected, type Judge } from './_suspected.ts';
 
 const methodName = ({ method }: Procedure, { tables }: Subject): string | undefined =>
   rowsIn(tables.methods, method)[0]?.name;
@@ -90,18 +44,8 @@ const melanoma: Judge = (procedure, subject) => {
   return deep ? undefined : { at: method, args: { method: name ?? '' } };
 };
 
-/** The size of a punch in mm. */
-function punchOf(
-  { size, method }: Procedure,
-  { tables }: Subject,
-): { mm: number; at: Leaf<unknown> } | undefined {
-  const [mm] = size?.value?.mm ?? [];
-  if (size === undefined || mm === undefined) return undefined;
-  return rowsIn(tables.methods, method)[0]?.diameter === true ? { mm, at: size } : undefined;
-}
-
 function partial(procedure: Procedure, subject: Subject): Report | undefined {
-  const punch = punchOf(procedure, subject);
+  const punch = punchOf(procedure, subject.tables);
   const lesion = lesionMm(procedure);
   if (punch === undefined || lesion === undefined || lesion >= large || punch.mm >= lesion) return undefined;
   return { at: punch.at, form: 'partial', severity: 'information', args: { size: punch.at.text, lesion } };
@@ -116,7 +60,7 @@ const hair: Judge = (procedure, subject) => {
   const name = methodName(procedure, subject);
   if (superficial.has(name) || name === 'deep shave')
     return { at: method, form: 'shave', args: { method: name ?? '' } };
-  const punch = punchOf(procedure, subject);
+  const punch = punchOf(procedure, subject.tables);
   if (punch !== undefined && punch.mm < hairDisc) return { at: punch.at, args: { size: punch.at.text } };
   return depth === undefined ? undefined : shallow(depth, subject);
 };
@@ -154,7 +98,37 @@ const blister: Judge = (procedure, subject) => {
 
 const question = 'what is asked';
 
+/** Words that say that the diagnosis is made already, and that this is its treatment. */
+const treatment = /\b(?:re-?excision|wide|wider|residual|proven|known|confirmed|scar|definitive)\b/i;
+
+/** The margin in mm of a sample that takes out the whole of a suspected melanoma. */
+const narrow = { from: 1, to: 3 } as const;
+
+const melanomaMargin: Judge = ({ margin, method, question: asked, lesion }) => {
+  const mm = margin?.value?.amount;
+  if (margin === undefined || mm === undefined || (mm >= narrow.from && mm <= narrow.to)) return undefined;
+  if ([method, asked, lesion].some((leaf) => treatment.test(leaf?.text ?? ''))) return undefined;
+  const form = mm < narrow.from ? 'thin' : 'main';
+  return { at: margin, form, args: { margin: margin.text, from: narrow.from, to: narrow.to } };
+};
+
 export const checks: readonly Check[] = [
+  {
+    code: 'method/melanoma-margin',
+    severity: 'information',
+    title: 'A margin that does not suit a suspected melanoma',
+    why: 'For the diagnosis a margin of 1 to 3 mm is advised: enough to see the whole lesion, and narrow enough to leave the drainage for a later sentinel node as it is. Treatment of a melanoma that is known has wider margins and is not meant.',
+    sources: [
+      { source: 'melanoma-aad', mark: 'Q' },
+      { source: 'melanoma-nccn-2018', mark: 'Q' },
+    ],
+    messages: {
+      main: 'Melanoma is asked about, and the margin is {margin}; for the diagnosis {from} to {to} mm is advised. Check the number, or say that this is the treatment.',
+      thin: 'Melanoma is asked about, and the margin is {margin}; {from} to {to} mm is advised, so that the whole lesion is seen. Check the number.',
+      question,
+    },
+    find: ofSuspected('whole lesion', melanomaMargin),
+  },
   {
     code: 'method/melanoma-sample',
     severity: 'warning',

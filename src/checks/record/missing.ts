@@ -2,11 +2,12 @@ import type { Severity } from '../../note/finding.ts';
 import type { Part } from '../../note/leaf.ts';
 import type { Note, Procedure } from '../../note/generated/types.ts';
 import type { Sourced } from '../../reference/types.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check } from '../check.ts';
 
 interface Row {
   readonly code: string;
-  /** Any one of these keys will do. */
+  /** Any one of these keys will do; the first is the one to put in. */
   readonly keys: readonly string[];
   readonly severity: Severity;
   readonly title: string;
@@ -25,7 +26,7 @@ const format: Sourced = { source: 'format', mark: 'format' };
 const ofPatient: readonly Row[] = [
   {
     code: 'record/missing-age',
-    keys: ['born', 'age'],
+    keys: ['born', 'age', 'dob', 'date-of-birth'],
     severity: 'warning',
     title: 'Neither date of birth nor age',
     why: 'Dose limits of children differ from those of adults, and a laboratory asks for the date of birth as an identifier.',
@@ -107,7 +108,7 @@ const ofProcedure: readonly ProcedureRow[] = [
   },
   {
     code: 'record/missing-question',
-    keys: ['question'],
+    keys: ['question', 'clinical-question'],
     severity: 'information',
     title: 'No question to the pathologist',
     why: 'Laboratories ask for the clinical information or the differential diagnosis; a slide that is read without it may be read wrongly.',
@@ -127,7 +128,7 @@ const ofProcedure: readonly ProcedureRow[] = [
   },
   {
     code: 'record/missing-dressing',
-    keys: ['dressing'],
+    keys: ['dressing', 'dressings'],
     severity: 'information',
     title: 'No dressing recorded',
     why: 'Whoever sees the wound next wants to know what was on it, and a reaction under tape can only be explained by what is written.',
@@ -147,17 +148,17 @@ const ofProcedure: readonly ProcedureRow[] = [
 
 const visitCheck = (row: Row, partOf: (note: Note) => Part | undefined): Check => ({
   ...wordsOf(row),
-  find({ note, lacks }) {
-    const part = partOf(note);
-    return part !== undefined && lacks(part, ...row.keys) ? [{ at: part.head }] : [];
+  find(subject) {
+    const part = partOf(subject.note);
+    return part !== undefined && isAbsent(subject, part, ...row.keys) ? [{ at: part.head }] : [];
   },
 });
 
 const procedureCheck = (row: ProcedureRow): Check => ({
   ...wordsOf(row),
-  find: ({ note, lacks }) =>
-    (note.procedures ?? [])
-      .filter((procedure) => lacks(procedure, ...row.keys) && row.unless?.(procedure) !== true)
+  find: (subject) =>
+    (subject.note.procedures ?? [])
+      .filter((procedure) => isAbsent(subject, procedure, ...row.keys) && row.unless?.(procedure) !== true)
       .map(({ head }) => ({ at: head })),
 });
 

@@ -5,8 +5,8 @@ import type { Leaf } from '../../note/leaf.ts';
 import type { IsoDate } from '../../note/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Effect } from '../../reference/media.ts';
-import type { Mark } from '../../reference/types.ts';
 import { isAbsent } from '../absent.ts';
+import { bounded } from '../bounded.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { sentSpecimens } from './_sent.ts';
@@ -18,20 +18,10 @@ interface Harm {
   readonly severity: Severity;
 }
 
-const bound: Readonly<Record<Mark, Severity>> = {
-  Q: 'error',
-  format: 'error',
-  Q2: 'warning',
-  M: 'information',
-  common: 'information',
-};
-
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 
 /** How grave it is that a medium does this to a test: never more than its source bears. */
-function severityOf({ on, mark }: Effect): Severity {
-  return on === 'poor' && bound[mark] === 'error' ? 'warning' : bound[mark];
-}
+const severityOf = ({ on, mark }: Effect): Severity => bounded(on === 'poor' ? 'warning' : 'error', mark);
 
 function harms(specimen: Specimen, tables: Tables): readonly Harm[] {
   const [medium] = rowsIn(tables.media, specimen.medium);

@@ -37,7 +37,11 @@ const rows: readonly Row[] = [
     code: 'yaml/empty',
     title: 'An empty note',
     why: 'An empty file, or one with comments only, records nothing.',
-    messages: { main: 'There is nothing in this note yet. Begin with `visit`, `patient` and `procedures`.' },
+    messages: {
+      main: 'There is nothing in this note yet. Begin with `visit`, `patient` and `procedures`.',
+      practice:
+        'There is nothing in this practice file yet, so it changes nothing. Begin with `name` and `telephone`.',
+    },
   },
   {
     code: 'yaml/anchor-or-alias',
@@ -55,6 +59,8 @@ const rows: readonly Row[] = [
       main: 'This is not a note. Begin with keys: `visit: YYYY-MM-DD`, `patient`, `procedures`.',
       list: 'This is a list, not a note. Begin with keys: `visit: YYYY-MM-DD`, `patient`, `procedures`.',
       text: 'This is a bare text, not a note. Begin with keys: `visit: YYYY-MM-DD`, `patient`, `procedures`.',
+      practice:
+        'This is not a practice file, and nothing in it is used. Begin with keys: `name`, `telephone`, `stock`.',
     },
   },
 ];

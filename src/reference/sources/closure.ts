@@ -12,6 +12,10 @@ export const closureSources = {
   'ear-page': 'secondary page on ear wounds',
   'laceration-table':
     'Am Fam Physician, laceration repair, timing of suture removal (Forsch 2008; Forsch et al. 2017), from memory',
+  'tissue-glue-reference':
+    'Medscape drug reference, 2-octyl cyanoacrylate: not on mucosa, near the eye or in dense hair, not under tension (knuckles, elbows)',
+  'tissue-glue-leaflets':
+    'two leaflets on wounds closed with tissue glue: no ointment or other liquid on the film, no tape straight on it',
   'punch-closure-2005':
     'Christenson et al., Arch Dermatol 2005;141:1093-1099: 4 mm and 8 mm punch wounds, sutured or left open',
 };

@@ -84,6 +84,10 @@ export const dangerSources = {
   'biopsy-guide-afp': 'Am Fam Physician 2011;84:995-1002: skin biopsy techniques',
   'biopsy-msd': 'MSD Manual Professional, diagnostic tests for skin disorders: biopsy',
   'melanoma-aad': 'American Academy of Dermatology, Melanoma: biopsy recommendations',
+  'lesion-choice':
+    'PathologyOutlines, biopsies of inflammatory skin disease: typical lesions, not ruptured, scratched, infected or involuting ones',
+  'immunofluorescence-sizes':
+    'Collection pages of an academic immunodermatology laboratory: a punch of 4 to 5 mm, 5 mm or more where it is divided; an older laboratory entry has 3 mm',
   'melanoma-nccn-2018':
     'NCCN Guidelines for Patients: Melanoma 2018, p. 52: excision, deep shave or punch of the whole lesion with 1 to 3 mm, in part if it is very large or awkward',
   'melanoma-afp-2005': 'Am Fam Physician, 15 July 2005, p. 269: never shave a suspected melanoma',

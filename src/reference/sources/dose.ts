@@ -42,6 +42,26 @@ export const doseSources = {
     'Therapeutic Guidelines (Australia): Toxicology, local anesthetics, table of toxic doses',
   'aad-2016':
     'Kouba et al., Guidelines for the use of local anesthesia in office-based dermatologic surgery, J Am Acad Dermatol 2016;74:1201-19',
+  'aad-2016-summary':
+    'Kouba et al., J Am Acad Dermatol 2016;74:1201-19, summary of the National Guideline Clearinghouse: topical lidocaine in pregnancy, not enough evidence for others',
+  'us-label-reduced-doses':
+    'US prescribing information, lidocaine hydrochloride injection, dosage and precautions: less for the elderly and debilitated and with cardiac or liver disease; severe liver disease raises plasma levels',
+  'us-label-end-arteries':
+    'US prescribing information, lidocaine hydrochloride and epinephrine injection, precautions: end arteries, peripheral vascular disease',
+  'us-label-prilocaine-methemoglobin':
+    'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, warnings: methemoglobinemia, G6PD deficiency, infants under 12 months who take drugs that cause it',
+  'prilocaine-benzocaine-course':
+    'Dental continuing education course ce449: methemoglobinemia from prilocaine and benzocaine',
+  'methemoglobin-drugs-australia':
+    'Therapeutic Guidelines (Australia): Toxicology, drugs and toxins that cause methemoglobinemia',
+  'methemoglobin-drugs-ers':
+    'European Respiratory Society, Breathe 9/3 p. 225, table 1: drugs and toxins that can cause methemoglobinemia',
+  'epinephrine-conditions':
+    'Questions and answers text on skin disease: epinephrine with pheochromocytoma, hyperthyroidism, heart disease and hypertension',
+  'beta-blocker-interactions':
+    'Two interaction monographs: epinephrine with non-selective beta blockers; with small local doses unlikely',
+  'epinephrine-interactions':
+    'PMC9275172, table 4, and a text on skin disease: epinephrine with tricyclics, MAO inhibitors, phenothiazines and cocaine, from caution to contraindicated',
   'aap-2019':
     'AAP/AAPD, Guidelines for monitoring and management of pediatric patients before, during and after sedation, 2019, table of local anesthetics',
   'abc-procedures': 'ABC of Practical Procedures, chapter 4, Box 4.1',

@@ -95,6 +95,26 @@ describe('dose/unknown-product', () => {
   });
 });
 
+describe('an anesthetic that was not given', () => {
+  it('is no injection, as a map or as a word', () => {
+    for (const none of ['{agent: none}', 'none', '{agent: No anesthetic}', '[{agent: none}]'])
+      for (const code of [
+        'dose/unknown-agent',
+        'dose/concentration-missing',
+        'dose/volume-missing',
+        'dose/agent-missing',
+      ])
+        silent(
+          code,
+          `visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: chin\n    method: shave\n    anesthetic: ${none}\n`,
+        );
+  });
+
+  it('is one where something else is said of it', () => {
+    flags('dose/unknown-agent', note(['agent: ⟦none⟧, concentration: 1%, volume: 1 mL']));
+  });
+});
+
 describe('what an injection lacks', () => {
   it('flags agent, strength and volume at the entry', () => {
     const severity = 'error';

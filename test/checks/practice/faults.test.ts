@@ -109,4 +109,20 @@ words: {sites: [{name: my place, like: thigh}], tests: [special stain X]}
       [['practice/unknown-choice', 'hint']],
     );
   });
+
+  it('says of an empty file, a list or a text what a practice file begins with', () => {
+    for (const [code, text] of [
+      ['yaml/empty', '# nothing yet\n'],
+      ['shape/not-a-note', '- lidocaine\n'],
+      ['shape/not-a-note', 'closed on Mondays\n'],
+    ] as const) {
+      const found = checkPractice(readPractice(text));
+      assert.deepEqual(
+        found.map((finding) => finding.code),
+        [code],
+      );
+      assert.match(messageOf(found[0]!), /practice file.* `telephone`/);
+      assert.doesNotMatch(messageOf(found[0]!), /visit|procedures/);
+    }
+  });
 });

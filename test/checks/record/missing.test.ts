@@ -99,3 +99,25 @@ describe('keys that a careful record has', () => {
     );
   });
 });
+
+describe('a key that is there, misspelt or behind damage', () => {
+  for (const [code, right, wrong] of [
+    ['record/missing-consent', 'consent: written', 'consnet: written'],
+    ['record/missing-clinician', 'clinician: K.O.', 'clincian: K.O.'],
+    ['record/missing-allergies', 'allergies: none', 'alergies: none'],
+    ['record/missing-age', 'born: 1961-08-09', 'bron: 1961-08-09'],
+    ['record/missing-depth', 'depth: deep dermis', 'dpeth: deep dermis'],
+    ['record/missing-dressing', 'dressing: none', 'dresing: none'],
+  ] as const)
+    it(`${code}: ${wrong} is one fault`, () => {
+      const text = full.replace(right, wrong);
+      silent(code, text);
+      flags('shape/unknown-key', text.replace(wrong.split(':')[0]!, `⟦${wrong.split(':')[0]!}⟧`));
+    });
+
+  it('asks for nothing that a damaged row may have swallowed', () => {
+    const damaged = full.replace('    depth: deep dermis\n', '    depth deep dermis\n');
+    silent('record/missing-depth', damaged);
+    silent('record/missing-consent', full.replace('consent: written', 'consent written'));
+  });
+});

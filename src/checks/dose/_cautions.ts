@@ -1,0 +1,33 @@
+import type { Note } from '../../note/generated/types.ts';
+import { phrasesOf } from '../../note/phrases.ts';
+import { within, type Range } from '../../note/tree.ts';
+import type { CautionRow } from '../../reference/cautions.ts';
+import type { Subject } from '../check.ts';
+
+/** A condition or medicine that calls for care, and where the note says that the patient has it. */
+export interface Caution {
+  readonly row: CautionRow;
+  readonly at: Range;
+}
+
+const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalmic)\b/i;
+
+const read = new WeakMap<Note, readonly Caution[]>();
+
+/** What of the patient's conditions and medicines calls for care, each thing once; read once for a note. */
+export function cautionsOf({ note, tables }: Subject): readonly Caution[] {
+  const before = read.get(note);
+  if (before !== undefined) return before;
+  const { conditions = [], medications = [] } = note.patient ?? {};
+  const found = new Map<CautionRow, Caution>();
+  const phrases = phrasesOf(tables.cautions);
+  for (const leaf of [...conditions, ...medications]) {
+    if (leaf.value === undefined || onTheSkinOnly.test(leaf.value)) continue;
+    for (const { row, from, to, standing } of phrases.mentionsIn(leaf.value))
+      if (standing === 'asserted' && !found.has(row))
+        found.set(row, { row, at: within(leaf.node, from, to) });
+  }
+  const all = [...found.values()];
+  read.set(note, all);
+  return all;
+}

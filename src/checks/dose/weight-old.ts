@@ -1,0 +1,37 @@
+import { daysBetween } from '../../dose/injections.ts';
+import type { Note } from '../../note/generated/types.ts';
+import type { Check, Report, Subject } from '../check.ts';
+
+const daysOfWeek = 7;
+
+/** Days from weighing to the visit, where the note says both. */
+function ageOfWeight({ patient, visit }: Note): number | undefined {
+  const on = patient?.weighed?.value?.on;
+  const day = visit?.value?.date;
+  return on === undefined || day === undefined ? undefined : daysBetween(on, day);
+}
+
+function* old({ note, dose, tables }: Subject): Iterable<Report> {
+  const { months } = dose.facts;
+  const days = ageOfWeight(note);
+  const at = note.patient?.weighed;
+  if (at === undefined || days === undefined || months === undefined) return;
+  const limit = tables.weightAges.find(({ belowMonths }) => months < belowMonths)?.days;
+  const used = dose.given.length > 0 || dose.creams.length > 0;
+  if (used && limit !== undefined && days > limit)
+    yield { at, args: { days, weeks: Math.floor(limit / daysOfWeek) } };
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'dose/weight-old',
+    severity: 'information',
+    title: 'A dose for a child by an old weight',
+    why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12.',
+    sources: [{ source: 'common', mark: 'common' }],
+    messages: {
+      main: 'This weight is {days} days old; at this age it is taken again after {weeks} weeks. Weigh the child before the dose is worked out.',
+    },
+    find: old,
+  },
+];

@@ -1,0 +1,107 @@
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { DressingRow } from '../../reference/dressings.ts';
+import type { SiteRow } from '../../reference/sites.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { rowsIn } from '../words.ts';
+
+const rowsOf = ({ dressing = [] }: Procedure, tables: Tables): readonly DressingRow[] =>
+  dressing.flatMap((leaf) => rowsIn(tables.dressings, leaf));
+
+const because = {
+  hair: 'tape does not hold on hair',
+  fold: 'tape does not hold in a fold',
+  no: 'tape does not hold on a wet or open place',
+} as const;
+
+/** The adhesive of a dressing that nothing else holds, where tape does not stick. */
+function loose(procedure: Procedure, { dressable, name }: SiteRow, tables: Tables): Report | undefined {
+  if (dressable === 'yes' || rowsOf(procedure, tables).some(({ presses }) => presses === true))
+    return undefined;
+  const at = procedure.dressing?.find((leaf) =>
+    rowsIn(tables.dressings, leaf).some(({ adhesive }) => adhesive === true),
+  );
+  return at && { at, args: { word: at.text, site: name, because: because[dressable] } };
+}
+
+const rubs = {
+  waistband: 'a waistband',
+  strap: 'a strap',
+  collar: 'a collar',
+  shoe: 'a shoe',
+  seat: 'sitting',
+} as const;
+
+/** An uncovered wound where clothes rub; where the practice leaves wounds open it is its routine. */
+function rubbed(procedure: Procedure, base: SiteRow, tables: Tables): Report | undefined {
+  const [only] = procedure.dressing ?? [];
+  if (base.friction === undefined || only === undefined || tables.practice.woundCare.open === true)
+    return undefined;
+  if (tables.methods.find(procedure.method?.value ?? '')?.takesTissue !== true) return undefined;
+  const bare = rowsOf(procedure, tables).every(({ name }) => name === 'none') && only.value !== undefined;
+  const known = rowsOf(procedure, tables).length > 0;
+  return bare && known ? { at: only, args: { site: base.name, rubs: rubs[base.friction] } } : undefined;
+}
+
+type Judge = (procedure: Procedure, base: SiteRow, tables: Tables) => Report | undefined;
+
+const atSites = (judge: Judge) =>
+  function* (subject: Subject): Iterable<Report> {
+    for (const procedure of subject.note.procedures ?? []) {
+      const base = procedure.dressing === undefined ? undefined : subject.siteOf(procedure)?.base;
+      const report = base && judge(procedure, base, subject.tables);
+      if (report !== undefined) yield report;
+    }
+  };
+
+function* onGlue({ note, tables }: Subject): Iterable<Report> {
+  for (const { closure, dressing } of note.procedures ?? []) {
+    const glue = closure?.find((one) =>
+      rowsIn(tables.closures, one.how).some(({ name }) => name === 'tissue glue'),
+    );
+    if (glue?.how === undefined) continue;
+    const { start, end } = glue.how;
+    for (const leaf of dressing ?? [])
+      if (rowsIn(tables.dressings, leaf).some(({ ointment }) => ointment === true))
+        yield { at: leaf, args: { word: leaf.text }, related: [{ start, end, form: 'glue', args: {} }] };
+  }
+}
+
+const common = { source: 'common', mark: 'common' } as const;
+
+export const checks: readonly Check[] = [
+  {
+    code: 'dressing/does-not-hold',
+    severity: 'information',
+    title: 'Tape on hair, in a fold or on a wet place',
+    why: 'There tape comes off within hours. A wrap, pressure by hand or ointment alone serves better.',
+    sources: [common],
+    messages: {
+      main: '{word} on the {site}: {because}. Ointment alone, or a wrap where one can go round, does.',
+    },
+    find: atSites(loose),
+  },
+  {
+    code: 'dressing/rubbed',
+    severity: 'information',
+    title: 'An open wound where clothes rub',
+    why: 'A waistband, strap, collar or shoe opens a fresh wound again. Where the practice leaves wounds open as a routine (`wound-care` in its file), nothing is said.',
+    sources: [common],
+    messages: {
+      main: 'The wound on the {site} is left uncovered, and {rubs} rubs there. A dressing for the first days spares it.',
+    },
+    find: atSites(rubbed),
+  },
+  {
+    code: 'dressing/ointment-on-glue',
+    severity: 'warning',
+    title: 'Ointment on tissue glue',
+    why: 'Ointment softens the film of glue, and the wound opens before it has healed.',
+    sources: [{ source: 'tissue-glue-leaflets', mark: 'Q' }],
+    messages: {
+      main: '{word} on tissue glue loosens its film. Leave the glue bare, or cover it dry.',
+      glue: 'tissue glue here',
+    },
+    find: onGlue,
+  },
+];

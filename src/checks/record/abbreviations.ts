@@ -1,0 +1,78 @@
+import type { Note } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/leaf.ts';
+import type { Respelling } from '../../note/reading.ts';
+import { within } from '../../note/tree.ts';
+import type { AbbreviationRow } from '../../reference/abbreviations.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { respell } from '../quantity/_respell.ts';
+
+/** The free texts in which orders, doses and sides are written. */
+function* textsOf(note: Note): Generator<Leaf<string> | undefined> {
+  yield* note.patient?.medications ?? [];
+  for (const { site, landmarks, lesion, complications, remarks, specimen } of note.procedures ?? []) {
+    yield site;
+    yield landmarks;
+    yield lesion;
+    yield complications;
+    yield remarks;
+    for (const { results } of specimen ?? []) for (const { next } of results ?? []) yield next;
+  }
+  for (const { action, signs, outcome } of note.events ?? []) {
+    yield action;
+    yield signs;
+    yield outcome;
+  }
+}
+
+const patterns = new WeakMap<readonly AbbreviationRow[], RegExp>();
+
+/** All abbreviations as one expression, the first group that matches is that of the row. */
+function patternOf(rows: readonly AbbreviationRow[]): RegExp {
+  let pattern = patterns.get(rows);
+  if (pattern === undefined) {
+    const all = rows.map((row) => `(${row.pattern})`).join('|');
+    patterns.set(rows, (pattern = new RegExp(all, 'gu')));
+  }
+  return pattern;
+}
+
+/** Whether a text can hold one at all: most have nothing of the kind. */
+const worthALook = /q\.?[doh]|Q|TIW|tiw|D\/C|d\/c|\d ?(?:IU|u|U|cc)|os\b|O[DSU]|TAC/;
+
+function* found({ note, tables }: Subject): Iterable<Report> {
+  const rows = tables.abbreviations;
+  for (const leaf of textsOf(note)) {
+    if (leaf?.value === undefined || !worthALook.test(leaf.value)) continue;
+    for (const match of leaf.value.matchAll(patternOf(rows))) {
+      const row = rows[match.slice(1).findIndex((group: string | undefined) => group !== undefined)];
+      if (row === undefined) continue;
+      const typed = match[0];
+      const { instead, takenFor } = row;
+      const data: Respelling = { typed, instead, sure: instead.length === 1 };
+      yield {
+        at: within(leaf.node, match.index, match.index + typed.length),
+        args: { typed, takenFor, instead: instead.join(' or ') },
+        data,
+      };
+    }
+  }
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'record/misread-abbreviation',
+    severity: 'information',
+    title: 'An abbreviation that has been misread',
+    why: 'These abbreviations stand on a published list, since patients were harmed when they were taken for something else. Those of the list that mean a skin disease are left out.',
+    sources: [
+      { source: 'ismp-error-prone', mark: 'Q' },
+      { source: 'do-not-use-list', mark: 'Q' },
+      { source: 'ismp-drug-names', mark: 'M' },
+    ],
+    messages: {
+      main: '"{typed}" has been taken for {takenFor}. Write {instead}.',
+    },
+    find: found,
+    fix: respell,
+  },
+];

@@ -1,0 +1,41 @@
+import type { IsoDate } from '../../note/values.ts';
+import { isAbsent } from '../absent.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { sentSpecimens } from './_sent.ts';
+
+function* leftBehind(subject: Subject): Iterable<Report> {
+  const all = [...sentSpecimens(subject.note)].map(({ specimen }) => specimen);
+  const sent = all.flatMap(({ sent: on }) => (on?.value === undefined ? [] : [on]));
+  const [first] = sent;
+  if (all.length < 2 || first === undefined) return;
+  const latest = sent.reduce<IsoDate>((day, { value = '' }) => (value > day ? value : day), '');
+  // On the day itself the other may still go out.
+  const over = subject.today !== undefined && subject.today > latest;
+  for (const specimen of all) {
+    if (specimen.results !== undefined || !isAbsent(subject, specimen, 'sent')) continue;
+    yield {
+      at: specimen.head,
+      severity: over ? 'warning' : 'information',
+      args: { sent: sent.length, count: all.length },
+      related: [{ start: first.start, end: first.end, form: 'sent', args: {} }],
+    };
+  }
+}
+
+export const checks: readonly Check[] = [
+  {
+    code: 'specimen/left-behind',
+    severity: 'warning',
+    title: 'Fewer specimens sent than taken',
+    why: 'Specimens are lost on the way out more often than in the laboratory. What was sent is counted against what was taken; where none has a date yet, nothing is said.',
+    sources: [
+      { source: 'insurer-tips', mark: 'Q' },
+      { source: 'closed-loop', mark: 'Q' },
+    ],
+    messages: {
+      main: '{sent} of {count} specimens have a date on which they were sent, and this one has none. Look whether it is still in the house.',
+      sent: 'sent',
+    },
+    find: leftBehind,
+  },
+];

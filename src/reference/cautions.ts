@@ -1,0 +1,168 @@
+import type { SiteRegion } from './sites.ts';
+import type { Sourced, WordRow } from './types.ts';
+
+/** A condition or medicine of the patient with which a local anesthetic or its epinephrine calls for care. */
+export interface CautionRow extends WordRow {
+  /** With epinephrine: with any amount, or only with more than the maximum for cardiac disease. */
+  readonly epinephrine?: Sourced & { readonly anyAmount: boolean };
+  /** With epinephrine where end arteries supply the skin, in these regions. */
+  readonly endArtery?: Sourced & { readonly regions: ReadonlySet<SiteRegion> };
+  /** Less anesthetic is borne. */
+  readonly tolerance?: Sourced;
+  /** With prilocaine: a metabolite turns hemoglobin into methemoglobin. */
+  readonly methemoglobin?: Sourced & { readonly by: 'disease' | 'enzyme' | 'medicine' };
+  readonly pregnancy?: Sourced;
+}
+
+/** From this share of the limit on it is said that a patient bears less: Wheal's own number, labels name none. */
+export const toleranceFrom = 0.5;
+
+const label: Sourced = { source: 'us-label-reduced-doses', mark: 'Q' };
+const small = { anyAmount: false, source: 'epinephrine-interactions', mark: 'Q' } as const;
+const blocker = { anyAmount: false, source: 'beta-blocker-interactions', mark: 'Q' } as const;
+const digits: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail']);
+const extremities: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail', 'ear', 'nose']);
+
+const medicines = (
+  effect: Pick<CautionRow, 'epinephrine' | 'methemoglobin'>,
+  names: string,
+): readonly CautionRow[] => names.split(', ').map((name) => ({ name, synonyms: [], ...effect }));
+
+const oxidant = (source: string): Pick<CautionRow, 'methemoglobin'> => ({
+  methemoglobin: { by: 'medicine', source, mark: 'Q' },
+});
+
+const conditions: readonly CautionRow[] = [
+  {
+    name: 'pheochromocytoma',
+    synonyms: ['phaeochromocytoma', 'paraganglioma'],
+    epinephrine: { anyAmount: true, source: 'epinephrine-conditions', mark: 'Q' },
+  },
+  {
+    name: 'hyperthyroidism',
+    synonyms: ['hyperthyroid', 'thyrotoxicosis', 'overactive thyroid', 'thyroid storm'],
+    epinephrine: { anyAmount: false, source: 'epinephrine-conditions', mark: 'Q' },
+  },
+  {
+    name: 'Raynaud phenomenon',
+    synonyms: [
+      'Raynaud',
+      'Raynauds',
+      "Raynaud's",
+      "Raynaud's disease",
+      'Raynaud syndrome',
+      'Raynaud disease',
+    ],
+    endArtery: { regions: extremities, source: 'digit-raynaud-2022', mark: 'Q' },
+  },
+  {
+    name: 'peripheral vascular disease',
+    synonyms: [
+      'peripheral arterial disease',
+      'peripheral artery disease',
+      'PAD',
+      'PVD',
+      'PAOD',
+      'critical limb ischemia',
+      'limb ischemia',
+      'claudication',
+      'thromboangiitis obliterans',
+      'Buerger disease',
+      'systemic sclerosis',
+      'scleroderma',
+      'CREST',
+    ],
+    endArtery: { regions: digits, source: 'us-label-end-arteries', mark: 'Q' },
+  },
+  {
+    name: 'liver disease',
+    synonyms: [
+      'hepatic disease',
+      'hepatic impairment',
+      'liver impairment',
+      'liver failure',
+      'hepatic failure',
+      'cirrhosis',
+      'liver cirrhosis',
+      'hepatitis',
+    ],
+    tolerance: label,
+  },
+  {
+    name: 'cardiac disease',
+    synonyms: [
+      'heart disease',
+      'heart failure',
+      'cardiac failure',
+      'CHF',
+      'congestive heart failure',
+      'heart block',
+    ],
+    tolerance: label,
+  },
+  {
+    name: 'frailty',
+    synonyms: ['frail', 'debilitated', 'debility', 'cachexia', 'cachectic', 'malnourished', 'acutely ill'],
+    tolerance: label,
+  },
+  {
+    name: 'pregnancy',
+    synonyms: ['pregnant', 'gravid', 'first trimester', 'second trimester', 'third trimester'],
+    pregnancy: { source: 'aad-2016-summary', mark: 'Q' },
+  },
+  {
+    name: 'methemoglobinemia',
+    synonyms: [
+      'methaemoglobinaemia',
+      'congenital methemoglobinemia',
+      'hereditary methemoglobinemia',
+      'idiopathic methemoglobinemia',
+      'cytochrome b5 reductase deficiency',
+      'hemoglobin M disease',
+    ],
+    methemoglobin: { by: 'disease', source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
+  },
+  {
+    name: 'G6PD deficiency',
+    synonyms: [
+      'G6PD',
+      'G6PDD',
+      'G-6-PD deficiency',
+      'glucose-6-phosphate dehydrogenase deficiency',
+      'favism',
+    ],
+    methemoglobin: { by: 'enzyme', source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
+  },
+];
+
+/** Conditions and medicines with which care is called for. Medicines by their generic names, and by their class. */
+export const cautions: readonly CautionRow[] = [
+  ...conditions,
+  ...medicines(
+    { epinephrine: blocker },
+    'propranolol, nadolol, timolol, sotalol, pindolol, penbutolol, carvedilol, labetalol, non-selective beta blocker',
+  ),
+  ...medicines(
+    { epinephrine: small },
+    'amitriptyline, nortriptyline, imipramine, desipramine, clomipramine, doxepin, trimipramine, protriptyline, ' +
+      'tricyclic antidepressant, tricyclic, TCA, phenelzine, tranylcypromine, isocarboxazid, MAOI, MAO inhibitor, ' +
+      'chlorpromazine, promethazine, prochlorperazine, perphenazine, fluphenazine, thioridazine, phenothiazine, cocaine',
+  ),
+  ...medicines(
+    oxidant('methemoglobin-drugs-australia'),
+    'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole, co-trimoxazole, sulfadiazine, sulfonamide, ' +
+      'chloroquine, primaquine, nitroglycerin, glyceryl trinitrate, isosorbide dinitrate, isosorbide mononitrate, ' +
+      'nitroprusside, amyl nitrite, nitrate',
+  ),
+  ...medicines(
+    oxidant('methemoglobin-drugs-ers'),
+    'phenytoin, valproate, sodium valproate, valproic acid, sulfasalazine, phenazopyridine, rasburicase',
+  ),
+];
+
+/** A weight of a child is taken for old after so many days; children grow, and no source was found for the numbers. */
+export const weightAges: readonly { readonly belowMonths: number; readonly days: number }[] = [
+  { belowMonths: 12, days: 31 },
+  { belowMonths: 36, days: 92 },
+  { belowMonths: 144, days: 183 },
+];
