@@ -47,8 +47,11 @@ const number = '\\d+(?:\\.\\d+)?';
 export function grammar(): unknown {
   const keys = oneOf([...keysOf('note'), ...keysOf('practice')]);
   const words = unitRows.flatMap((row) => row.words).filter((word) => /[\p{L}%]/u.test(word));
-  const patterns = [
-    { name: 'support.type.property-name.wheal', match: `${before}(?:${keys})(?=[ \\t]*:(?:\\s|$))` },
+  const known = {
+    name: 'support.type.property-name.wheal',
+    match: `${before}(?:${keys})(?=[ \\t]*:(?:\\s|$))`,
+  };
+  const values = [
     { name: 'keyword.control.pending.wheal', match: `${before}\\?\\?${after}` },
     {
       name: 'constant.numeric.date.wheal',
@@ -72,7 +75,13 @@ export function grammar(): unknown {
     scopeName: 'source.wheal',
     name: 'Wheal note',
     patterns: [{ include: 'source.yaml' }],
-    injections: { 'L:source.wheal -comment -string.quoted -string.unquoted.block': { patterns } },
+    // YAML must see a key itself, since its first key begins the document: ours only adds a name to it.
+    injections: {
+      'L:entity.name.tag.yaml': { patterns: [known] },
+      'L:meta.document.yaml -comment -string.quoted -string.unquoted.block -entity.name.tag': {
+        patterns: values,
+      },
+    },
   };
 }
 

@@ -62,13 +62,28 @@ export class Tally {
   get words(): string {
     const { l10n } = vscode;
     const notes = this.notes === 1 ? l10n.t('1 note') : l10n.t('{0} notes', this.notes);
-    const [errors, warnings, rest] = [
-      this.found.get('error') ?? 0,
-      this.found.get('warning') ?? 0,
-      (this.found.get('information') ?? 0) + (this.found.get('hint') ?? 0),
-    ];
-    return errors + warnings + rest === 0
+    const counts = severities.flatMap((severity) => {
+      const count = this.found.get(severity) ?? 0;
+      return count === 0 ? [] : [counted(severity, count)];
+    });
+    return counts.length === 0
       ? l10n.t('{0}: nothing found.', notes)
-      : l10n.t('{0}: errors {1}, warnings {2}, worth a look {3}.', notes, errors, warnings, rest);
+      : l10n.t('{0}: {1}.', notes, counts.join(', '));
+  }
+}
+
+const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
+
+function counted(severity: Severity, count: number): string {
+  const { l10n } = vscode;
+  switch (severity) {
+    case 'error':
+      return count === 1 ? l10n.t('1 error') : l10n.t('{0} errors', count);
+    case 'warning':
+      return count === 1 ? l10n.t('1 warning') : l10n.t('{0} warnings', count);
+    case 'information':
+      return l10n.t('{0} worth a look', count);
+    case 'hint':
+      return count === 1 ? l10n.t('1 hint') : l10n.t('{0} hints', count);
   }
 }

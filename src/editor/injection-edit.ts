@@ -9,7 +9,7 @@ import { entryOf, lastOffset, mapsOf, type PlacedMap } from '../service/maps.ts'
 export type InjectionEntry = readonly (readonly [key: string, value: string])[];
 
 /**
- * The edit that adds an injection to the procedure at an offset, or to the visit where there is none.
+ * The edit that adds an injection to the procedure at an offset or to the only one, otherwise to the visit.
  * @returns undefined where the note has no place for it that is sure: it is broken, signed, or written as one map
  */
 export function injectionEdit(
@@ -21,8 +21,9 @@ export function injectionEdit(
   if (root === null || note === null || damage.length > 0 || note.signed !== undefined) return undefined;
   const maps = mapsOf(root, shapes, 'note');
   const row = endOfRow(text, offset);
-  const procedures = maps.filter(({ index, node }) => index === shapes.get('procedure') && node.start <= row);
-  const map = procedures.at(-1) ?? maps[0];
+  const procedures = maps.filter(({ index }) => index === shapes.get('procedure'));
+  const above = procedures.filter(({ node }) => node.start <= row);
+  const map = above.at(-1) ?? (procedures.length === 1 ? procedures[0] : maps[0]);
   if (map === undefined) return undefined;
   const there = entryOf(map, 'anesthetic');
   return there === undefined

@@ -1,7 +1,10 @@
-/** An invented note with faults in it, for whoever tries the tool for the first time. */
-export const sampleNote = `# An invented patient. The rows marked below are wrong on purpose.
+/**
+ * An invented note with faults in it, for whoever tries the tool for the first time.
+ * @param today the day of its visit, so that nothing in it is overdue
+ */
+export const sampleNote = (today: string): string => `# An invented visit
 wheal: 1
-visit: 2026-03-02 10:05
+visit: ${today}
 clinician: K.O.
 scribe: T.L.
 patient:
@@ -17,24 +20,28 @@ time-out: 10:12
 procedures:
   - site: left upper back
     landmarks: 4 cm from midline, 9 cm below the hairline
-    lesion: brown-black macule 7 mm
+    lesion: brown-black macule 3 mm
     question: rule out melanoma
-    method: punch
-    size: 4 mm
-    depth: subcutis
+    method: deep shave
+    size: 6 x 6 mm
+    margin: 1 mm
+    depth: mid dermis
     preparation: isopropyl alcohol
     anesthetic:
+      # Over the limit: was it 4.5 mL?
       - agent: lidocaine
         concentration: 1%
         epinephrine: 1:100,000
-        volume: 45 mL        # over the limit: was it 4.5 mL?
-    hemostasis: presure      # misspelt
-    closure: {material: nylon, size: 4-0, technique: simple interrupted, count: 2}
+        volume: 45 mL
+    # Misspelt.
+    hemostasis: presure
+    closure: second intention
     specimen:
       label: A
+      # Formalin destroys what this test looks for.
       medium: formalin
-      tests: [direct immunofluorescence]   # formalin destroys this test
-      sent: 2026-03-02
+      tests: [direct immunofluorescence]
+      sent: ${today}
     dressing: [petrolatum, gauze, paper tape]
     complications: none
 aftercare: {given: [spoken, printed], language: en}

@@ -107,14 +107,17 @@ describe('the grammar', () => {
     assert.deepEqual(dataOf('src/editor/wheal.tmLanguage.json'), made);
   });
 
-  const [injection] = Object.values(
-    (made as { injections: Record<string, { patterns: readonly { match: string }[] }> }).injections,
-  );
+  const { injections } = made as {
+    readonly injections: Readonly<
+      Record<string, { readonly patterns: readonly { readonly match: string }[] }>
+    >;
+  };
+  const patterns = Object.values(injections).flatMap((one) => one.patterns);
   /** What the patterns find in a row, in turn: the first that fits at the earliest place. */
   const marked = (row: string): readonly string[] => {
     const found: string[] = [];
     for (let at = 0; at < row.length;) {
-      const [first] = injection!.patterns
+      const [first] = patterns
         .map(({ match }) => {
           const pattern = new RegExp(match.replace('(?i)', ''), match.startsWith('(?i)') ? 'giu' : 'gu');
           pattern.lastIndex = at;

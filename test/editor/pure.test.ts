@@ -105,6 +105,11 @@ describe('an entry of an injection', () => {
       `${head}  - site: nose\n    method: shave\n    anesthetic:\n      - agent: lidocaine\n        epinephrine: 1:100,000\n        volume: ??\n    hemostasis: pressure\n  - site: chin\n`,
     ],
     [
+      'goes to the only procedure, wherever the caret is',
+      `visit: 2026-03-02|\nprocedures:\n  - site: nose\n`,
+      `visit: 2026-03-02\nprocedures:\n  - site: nose\n    anesthetic:\n      - agent: lidocaine\n        epinephrine: 1:100,000\n        volume: ??\n`,
+    ],
+    [
       'comes behind the entries that are there',
       `${head}  - site: nose\n    anesthetic:\n    - agent: articaine # first\n      volume: 1 mL\n    hemostasis: pressure|\n`,
       `${head}  - site: nose\n    anesthetic:\n    - agent: articaine # first\n      volume: 1 mL\n    - agent: lidocaine\n      epinephrine: 1:100,000\n      volume: ??\n    hemostasis: pressure\n`,
@@ -149,7 +154,7 @@ describe('an entry of an injection', () => {
 
 describe('the sample note', () => {
   it('has the faults that it is to show, and no other of weight', () => {
-    const { findings } = analyse(sampleNote, { ...context, today: '2026-03-02' }).judgement;
+    const { findings } = analyse(sampleNote('2026-03-02'), context).judgement;
     const grave = findings.filter(({ severity }) => severity === 'error' || severity === 'warning');
     assert.deepEqual(grave.map(({ code }) => code).sort(), [
       'dose/over-limit',

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { localDate } from '../clock.ts';
 import { sampleNote } from '../sample-note.ts';
 import { givenUri, type Command } from './command.ts';
 
@@ -14,7 +15,10 @@ export const newNote: Command = async () => {
 
 /** Opens an invented note with faults in it, to try things on. */
 export const openSample: Command = async () => {
-  const document = await vscode.workspace.openTextDocument({ language: 'wheal', content: sampleNote });
+  const document = await vscode.workspace.openTextDocument({
+    language: 'wheal',
+    content: sampleNote(localDate(new Date())),
+  });
   await vscode.window.showTextDocument(document);
 };
 
