@@ -3,7 +3,9 @@ import { checks } from './checks.ts';
 import { dose } from './dose.ts';
 import { handout } from './handout.ts';
 import { open } from './open.ts';
+import { requisition } from './requisition.ts';
 import { schedule } from './schedule.ts';
+import { specimens } from './specimens.ts';
 import { summary } from './summary.ts';
 import { verify } from './verify.ts';
 import type { Command } from './command.ts';
@@ -16,6 +18,8 @@ export const commands: ReadonlyMap<string, Command> = new Map([
   ['schedule', schedule],
   ['open', open],
   ['dose', dose],
+  ['requisition', requisition],
+  ['specimens', specimens],
   ['checks', checks],
   ['verify', verify],
 ]);
