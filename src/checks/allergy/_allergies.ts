@@ -19,6 +19,8 @@ export interface Named {
   readonly ease: () => Ease | undefined;
   /** Whether it is at most a warning, as the table of allergens says. */
   readonly mild: boolean;
+  /** What the entry says was had since without a reaction. */
+  readonly tolerates: readonly Leaf<string>[] | undefined;
 }
 
 export interface Crossed {
@@ -84,7 +86,7 @@ class Reader {
   }
 
   private entry(entry: Allergy): void {
-    const { to } = entry;
+    const { to, tolerates } = entry;
     if (to?.value === undefined) return;
     const { agents, allergens } = this.tables;
     const exact = allergens.find(to.value);
@@ -93,9 +95,22 @@ class Reader {
     // What one table knows as it stands is in no need of a search in the other.
     for (const row of exact === undefined ? rowsIn(agents, to) : [])
       for (const word of partsOf(row))
-        add(this.agents, word, { leaf: to, word, mild: false, ease: ease(word), class: row.class });
+        add(this.agents, word, {
+          leaf: to,
+          word,
+          mild: false,
+          ease: ease(word),
+          tolerates,
+          class: row.class,
+        });
     for (const row of exact === undefined ? rowsSaid(allergens, to.value) : [exact])
-      this.allergen(row, { leaf: to, word: row.name, mild: row.mild === true, ease: ease(row.name) });
+      this.allergen(row, {
+        leaf: to,
+        word: row.name,
+        mild: row.mild === true,
+        ease: ease(row.name),
+        tolerates,
+      });
   }
 
   /** What an entry says against one of its things being an allergy. */

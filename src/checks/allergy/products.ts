@@ -67,12 +67,17 @@ function conflictWith(
   return { ...base, named: cross.named, severity, form: 'crosses' };
 }
 
+/** Whether the very product was tolerated since, and is another than the one that the entry names. */
+const isTolerated = (row: Product, table: WordTable<Product>, { tolerates, leaf }: Named): boolean =>
+  !rowsIn(table, leaf).includes(row) && tolerates?.some((one) => rowsIn(table, one).includes(row)) === true;
+
 function* conflicts(things: Iterable<Thing>, allergies: Allergies): Generator<Report> {
   for (const { leaf, table } of things)
     for (const row of rowsIn(table, leaf)) {
       const conflict = conflictOf(row, allergies);
       if (conflict === undefined) continue;
       const { severity, form, product, substance, named } = conflict;
+      if (severity !== 'error' && isTolerated(row, table, named)) continue;
       const args = { product, substance, allergy: named.word };
       yield { at: leaf, severity, form, args, related: entryOf(named) };
       break;

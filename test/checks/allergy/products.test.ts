@@ -198,6 +198,18 @@ describe('products and allergies', () => {
     });
   });
 
+  it('is silent on a product of another name that was tolerated since', () => {
+    const code = 'allergy/dressing';
+    silent(code, note('{to: tape, reaction: rash, tolerates: paper tape}', 'dressing: [gauze, paper tape]'));
+    flags(code, note('{to: tape, reaction: rash, tolerates: paper tape}', 'dressing: [⟦cloth tape⟧]'));
+    flags(code, note('{to: paper tape, tolerates: paper tape}', 'dressing: [⟦paper tape⟧]'));
+    flags(
+      code,
+      note('{to: neomycin, tolerates: triple antibiotic ointment}', 'dressing: [⟦triple antibiotic⟧]'),
+      { severity: 'error' },
+    );
+  });
+
   it('is silent on what is denied, not known, or not there', () => {
     silent('allergy/dressing', note('not allergic to bacitracin', 'dressing: [bacitracin]'));
     silent('allergy/dressing', note('bacitracin', 'dressing: [??]'));
