@@ -43,7 +43,7 @@ const cueWords: readonly (readonly [Cue, string])[] = [
   ],
   [
     { when: 'before', as: 'denied' },
-    'no|not|nor|neither|never|without|w/o|no concern for|not concerning for|not suspicious for|no evidence of|' +
+    'no|not|nor|neither|never|without|w/o|no concern for|low concern for|low suspicion of|low suspicion for|not concerning for|not suspicious for|no evidence of|' +
       'no sign of|no signs of|absence of|ruled out|unlikely to be|doubt|rather than|instead of|other than|excluded',
   ],
   [
