@@ -34,12 +34,25 @@ describe('method/melanoma-sample', () => {
   });
 
   for (const question of [
+    'melanoma of the left thigh in 2026',
+    'rule out melanoma of the left thigh in 2014',
+    'melanoma, changing since 2014',
+    'nevus since 2014, melanoma',
+  ])
+    it(`flags the question ${question}`, () => {
+      flags(code, note('left upper back', 'method: ⟦shave⟧', `question: "${question}"`));
+    });
+
+  for (const question of [
     'no concern for melanoma',
     'not melanoma',
     'history of melanoma',
     'seborrheic keratosis, favor benign, r/o melanoma',
     'melanoma unlikely',
+    'seborrheic keratosis, low suspicion of melanoma',
     'family history of melanoma; nevus',
+    'basal cell carcinoma; melanoma of the left thigh in 2014',
+    'melanoma 2014, now nevus',
     'dysplastic nevus',
     '??',
   ])
