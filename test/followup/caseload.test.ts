@@ -1,0 +1,140 @@
+import assert from 'node:assert/strict';
+import { Caseload, factsOf, unreadFacts, type OpenItem } from '../../src/followup/caseload.ts';
+import { inSlices } from '../../src/followup/slices.ts';
+import { readNote } from '../../src/note/read.ts';
+import { referenceTables } from '../../src/practice/tables.ts';
+
+const note = (rest: string, id = 'C-1'): string => `visit: 2026-03-02
+patient: {id: ${id}}
+procedures:
+  - site: chin
+    method: shave
+    closure: none
+    specimen: {label: A, sent: 2026-03-02${rest}}
+`;
+
+function caseloadOf(texts: Readonly<Record<string, string>>): Caseload {
+  const caseload = new Caseload();
+  for (const [path, text] of Object.entries(texts))
+    caseload.set(path, factsOf(readNote(text), referenceTables));
+  return caseload;
+}
+
+const brief = (items: readonly OpenItem[]): readonly string[] =>
+  items.map(({ path, group }) => `${path} ${group}`);
+
+describe('caseload', () => {
+  it('lists what is open by what is to be done', () => {
+    const caseload = caseloadOf({
+      a: note(''),
+      b: note(', result: {received: 2026-03-09, diagnosis: nevus}', 'C-2'),
+      c: note(
+        ', result: {received: 2026-03-09, diagnosis: nevus, told: 2026-03-10, next: none needed}',
+        'C-3',
+      ),
+    });
+    assert.deepEqual(brief(caseload.openOn('2026-03-10')), ['b tell', 'a results']);
+  });
+
+  it('says it louder with time, and never ends in silence', () => {
+    const caseload = caseloadOf({ a: note('') });
+    const loudness = (day: string): number => caseload.openOn(day)[0]!.loudness;
+    assert.deepEqual(
+      ['2026-03-10', '2026-03-17', '2026-04-01', '2026-06-01', '2046-06-01'].map(loudness),
+      [0, 1, 2, 3, 3],
+    );
+  });
+
+  it('puts what cannot wait first', () => {
+    const caseload = caseloadOf({
+      a: note(', result: {received: 2026-03-03, diagnosis: nevus}'),
+      b: note(', result: {received: 2026-03-09, diagnosis: melanoma}', 'C-2'),
+    });
+    assert.deepEqual(brief(caseload.openOn('2026-03-12')), ['b tell', 'a tell']);
+  });
+
+  it('keeps a note that cannot be read, or not in part, on the list', () => {
+    const caseload = caseloadOf({ a: '- no\n- note\n', b: note('').replace('{label: A,', '{label: A, ]') });
+    caseload.set('c', unreadFacts('you are not permitted to read it'));
+    const open = caseload.openOn('2026-03-10');
+    assert.deepEqual(brief(open.filter(({ group }) => group === 'look')), ['a look', 'b look', 'c look']);
+  });
+
+  it('keeps tissue of which nothing more is said on the list', () => {
+    const caseload = caseloadOf({ a: note('').replace(/ +specimen:.*\n/, '') });
+    assert.deepEqual(brief(caseload.openOn('2026-03-10')), ['a send']);
+  });
+
+  it('sees the same label twice for one patient and day, and only then', () => {
+    const looks = (texts: Readonly<Record<string, string>>): readonly string[] =>
+      brief(caseloadOf(texts).openOn('2026-03-03')).filter((item) => item.endsWith('look'));
+    assert.deepEqual(looks({ a: note(''), b: note('') }), ['a look', 'b look']);
+    assert.deepEqual(looks({ a: note(''), b: note('', 'C-2') }), []);
+    assert.deepEqual(
+      looks({ a: note(''), b: note('').replace('visit: 2026-03-02', 'visit: 2026-03-03') }),
+      [],
+    );
+    assert.deepEqual(looks({ a: note(''), b: note('').replace('label: A', 'label: B') }), []);
+  });
+
+  it('takes one changed file for what it now says, and forgets one that is gone', () => {
+    const caseload = caseloadOf({ a: note(''), b: note('', 'C-2') });
+    caseload.set(
+      'a',
+      factsOf(
+        readNote(note(', result: {received: 2026-03-09, diagnosis: nevus, told: 2026-03-10}')),
+        referenceTables,
+      ),
+    );
+    caseload.delete('b');
+    assert.deepEqual(caseload.openOn('2026-03-11'), []);
+    assert.equal(caseload.size, 1);
+  });
+
+  it('has facts that survive being kept as JSON', () => {
+    const facts = factsOf(
+      readNote(note(', result: {received: 2026-03-09, diagnosis: melanoma}')),
+      referenceTables,
+    );
+    const again = new Caseload();
+    again.set('a', JSON.parse(JSON.stringify(facts)) as typeof facts);
+    const straight = new Caseload();
+    straight.set('a', facts);
+    for (const day of ['2026-03-01', '2026-03-09', '2026-05-01'])
+      assert.deepEqual(JSON.stringify(again.openOn(day)), JSON.stringify(straight.openOn(day)));
+  });
+});
+
+describe('work in slices', () => {
+  it('lets others have their turn every 10 ms, and does everything in order', async () => {
+    let time = 0;
+    let pauses = 0;
+    const done: number[] = [];
+    const count = await inSlices(
+      [1, 2, 3, 4, 5, 6],
+      (item) => {
+        done.push(item);
+        time += 4;
+      },
+      {
+        now: () => time,
+        pause: () => {
+          pauses += 1;
+          time += 100;
+          return Promise.resolve();
+        },
+      },
+    );
+    assert.deepEqual([done, count, pauses], [[1, 2, 3, 4, 5, 6], 6, 2]);
+  });
+
+  it('stops between slices where it is no longer wanted', async () => {
+    let time = 0;
+    const count = await inSlices([1, 2, 3], () => void (time += 20), {
+      now: () => time,
+      pause: () => Promise.resolve(),
+      wanted: () => time < 40,
+    });
+    assert.equal(count, 2);
+  });
+});
