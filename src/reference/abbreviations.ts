@@ -10,7 +10,7 @@ export interface AbbreviationRow extends Sourced {
 }
 
 const listed = { source: 'ismp-error-prone', mark: 'Q' } as const;
-const end = '(?!\\.?[\\p{L}\\p{N}])';
+const end = '(?!\\.?[\\p{L}\\p{N}]|-)';
 /** A word by itself, and one behind a number. */
 const word = (pattern: string): string => `(?<![\\p{L}\\p{N}/.-])(?:${pattern})${end}`;
 const behindNumber = (pattern: string): string => `(?<=\\d ?)(?:${pattern})${end}`;
