@@ -19,6 +19,7 @@ export function fills(
   asked: readonly Finding[],
   maps: readonly PlacedMap[],
 ): readonly OfferedFix[] {
+  if (!asked.some(({ code }) => checkOf(code)?.misses !== undefined)) return [];
   const whole = maps.filter((map) => isWhole(map, analysis));
   const wanted = asked.flatMap((finding) => missingOf(finding, whole) ?? []);
   const parts = new Set(wanted.map(({ map }) => map));

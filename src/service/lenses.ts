@@ -32,7 +32,7 @@ export function lensesOf({ note, judgement }: Analysis): readonly Lens[] {
     over(openWords(findings), 'findings'),
     over('Summary', 'summary'),
     over('Handout', 'handout'),
-    ...(note.procedures ?? []).flatMap((one, index) => procedureLens(one, index, dose)),
+    ...procedureLenses(note.procedures ?? [], dose),
   ];
 }
 
@@ -42,19 +42,19 @@ function visitWords(dose: DoseJudgement | null): string {
   return dose.given.length === 0 ? 'No anesthetic yet' : `${percentText(dose.fraction)}% of the limit`;
 }
 
-function procedureLens(
-  { anesthetic = [], head }: Procedure,
-  procedure: number,
-  dose: DoseJudgement | null,
-): readonly Lens[] {
-  const given = (dose?.given ?? []).filter(({ injection }) => anesthetic.includes(injection));
-  if (dose === null || given.length === 0) return [];
-  const { start, end } = head;
-  return [{ start, end, title: procedureWords(given, dose), command: 'dose', procedure }];
+function procedureLenses(procedures: readonly Procedure[], dose: DoseJudgement | null): readonly Lens[] {
+  if (dose === null || dose.given.length === 0) return [];
+  const left = dose.left;
+  return procedures.flatMap(({ anesthetic = [], head: { start, end } }, procedure): readonly Lens[] => {
+    const given = dose.given.filter(({ injection }) => anesthetic.includes(injection));
+    return given.length === 0
+      ? []
+      : [{ start, end, title: procedureWords(given, left), command: 'dose', procedure }];
+  });
 }
 
 /** What was given here, and how much of each of its products may still be given in this visit. */
-function procedureWords(given: readonly Given[], { left }: DoseJudgement): string {
+function procedureWords(given: readonly Given[], left: DoseJudgement['left']): string {
   const kinds = new Map<string, number>();
   for (const one of given) {
     const kind = kindText(one.agent.name, one.withEpinephrine);

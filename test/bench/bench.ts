@@ -4,12 +4,12 @@ import { join } from 'node:path';
 import { coldStart } from './cold.ts';
 import { compare, type Row } from './measure.ts';
 import { faultyNote, noteOf } from './notes.ts';
+import { serviceRows } from './service.ts';
 import type * as Subject from './subject.ts';
 
 const root = join(import.meta.dirname, '..', '..');
-const { parseDocument, check, readNote, referenceTables } = createRequire(import.meta.url)(
-  join(root, 'dist', 'bench-subject.cjs'),
-) as typeof Subject;
+const subject = createRequire(import.meta.url)(join(root, 'dist', 'bench-subject.cjs')) as typeof Subject;
+const { parseDocument, check, readNote, referenceTables } = subject;
 
 const parse = (text: string): unknown => parseDocument(text);
 const whole = (text: string): unknown =>
@@ -22,6 +22,7 @@ const rows: readonly Row[] = [
   compare('whole check to parse, note of 60 rows', 1.3, noteOf(60), whole, parse, 400),
   compare('whole check to parse, file of 2,000 rows', 1.3, noteOf(2000), whole, parse, 40),
   compare(`whole check to parse, note with ${found} findings`, 1.3, faulty, whole, parse, 400),
+  ...serviceRows(subject),
   coldStart(join(root, 'dist', 'wheal.cjs'), noteOf(60)),
 ];
 

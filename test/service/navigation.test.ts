@@ -53,9 +53,7 @@ describe('ways through a note', () => {
     const texts = ranges.map(({ start, end }) => note.slice(start, end));
     assert.deepEqual(texts.slice(0, 3), ['formalin', 'medium: formalin', '{label: A, medium: formalin}']);
     assert.equal(texts.at(-1), note);
-    assert.equal(
-      note.slice(...Object.values(selectionsAt(analysis, note.indexOf('method') + 1)[0]!)),
-      'method',
-    );
+    const [onKey] = selectionsAt(analysis, note.indexOf('method') + 1);
+    assert.equal(note.slice(onKey?.start, onKey?.end), 'method');
   });
 });

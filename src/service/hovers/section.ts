@@ -13,22 +13,40 @@ export interface Section {
   readonly rows: readonly Row[];
 }
 
-const caution =
-  'Decision support: the treating clinician, local protocol and the current label decide. Verify every value.';
+/** On one row, escaped, with nothing that only a machine sees. */
+function plain(text: string): string {
+  return escaped(odd.test(text) ? text.replace(blanks, ' ') : text).trim();
+}
+
+const odd = /[^\S ]| {2}|[\p{Cc}\p{Cf}]/u;
+const blanks = /[\s\p{Cc}\p{Cf}]+/gu;
+
+const caution = `_${plain(
+  'Decision support: the treating clinician, local protocol and the current label decide. Verify every value.',
+)}_`;
 
 /** Sections as Markdown. All words are escaped: those of the note may hold anything. */
 export function markdownOf(sections: readonly Section[], withCaution: boolean): string {
   const blocks = sections.map(({ title, rows }) =>
     [...(title === '' ? [] : [`**${plain(title)}**`, '']), ...rows.map(rowOf)].join('\n'),
   );
-  return [...blocks, ...(withCaution ? [`_${plain(caution)}_`] : [])].join('\n\n');
+  return [...blocks, ...(withCaution ? [caution] : [])].join('\n\n');
 }
 
 const rowOf = ({ text, source }: Row): string =>
-  `- ${plain(text)}${source === undefined ? '' : ` _(${plain(citation(source))})_`}`;
+  `- ${plain(text)}${source === undefined ? '' : cited(source)}`;
 
-/** On one row, escaped, with nothing that only a machine sees. */
-const plain = (text: string): string => escaped(text.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim());
+const citations = new Map<string, string>();
+
+/** A source as it stands behind a row; each is put into words once. */
+function cited(source: string): string {
+  let words = citations.get(source);
+  if (words === undefined) {
+    words = ` _(${plain(citation(source))})_`;
+    citations.set(source, words);
+  }
+  return words;
+}
 
 /** A list of words as long as anybody reads. */
 export function someOf(words: readonly string[], most = 10): string {

@@ -1,0 +1,72 @@
+import type { Analysis } from '../../src/service/index.ts';
+import { compare, compareReady, type Row } from './measure.ts';
+import { faultyNote, noteOf } from './notes.ts';
+import type * as Subject from './subject.ts';
+
+const rounds = 200;
+const today = '2026-04-30';
+
+/** Places in the note of the bench at which something can be typed: a key, a word, and values that need the rest of the note. */
+const places: readonly (readonly [name: string, goal: number, before: string])[] = [
+  ['a key', 1.3, '    photo: yes\n    '],
+  ['a site', 1.3, '  - site: '],
+  ['a strength, the repaired text parsed too', 2.1, '        concentration: '],
+  ['a dressing, the repaired text parsed too', 2.1, '    dressing: ['],
+];
+
+/** Costs of the features of the language service, each against one parse of the same text. */
+export function serviceRows({
+  parseDocument,
+  service,
+  noteIndex,
+  referenceTables: tables,
+}: typeof Subject): readonly Row[] {
+  const parse = (text: string): unknown => parseDocument(text);
+  const writing = { tables, today, shapes: noteIndex, root: 'note' };
+  const note = noteOf(60);
+  const complete = (before: string) => (text: string) =>
+    service.completionsAt(text, text.indexOf(before) + before.length, writing);
+  const accepting = note.replace('    photo: yes', '    accepted: [{check: }]\n    photo: yes');
+  return [
+    ...places.map(([name, goal, before]) =>
+      compare(`completion to parse: ${name}`, goal, note, complete(before), parse, rounds),
+    ),
+    compare(
+      'completion to parse: an open code, the repaired text parsed and judged too',
+      2.1,
+      accepting,
+      complete('{check: '),
+      parse,
+      rounds,
+    ),
+    ...featuresOf(service).map(([name, text, measured]) =>
+      compareReady(
+        { name: `${name} to parse, once parsed`, goal: 0.1, text, rounds },
+        (fresh) => service.analyse(fresh, { tables, today }),
+        measured,
+        parse,
+      ),
+    ),
+  ];
+}
+
+type Feature = readonly [name: string, text: string, measured: (analysis: Analysis) => unknown];
+
+function featuresOf(service: typeof Subject.service): readonly Feature[] {
+  const note = noteOf(60);
+  const faulty = faultyNote();
+  const on = (words: string) => (analysis: Analysis) =>
+    service.hoverAt(analysis, analysis.text.indexOf(words) + 1);
+  const row = faulty.indexOf('metod');
+  return [
+    ['hover on a volume', note, on('0.1 mL')],
+    ['hover on a site', note, on('right upper back')],
+    ['fixes of a row', faulty, (analysis) => service.fixesAt(analysis, row, row + 12)],
+    ['fix all', faulty, service.fixAll],
+    ['hints', note, (analysis) => service.hintsIn(analysis, 0, note.length)],
+    ['lenses', note, service.lensesOf],
+    ['status', note, service.statusOf],
+    ['outline', note, ({ note: read }) => (read === null ? [] : service.outlineOf(read))],
+    ['folds', note, ({ text, root }) => service.foldsOf(text, root)],
+  ];
+}
