@@ -14,6 +14,7 @@ export function headerOf(note: Note): readonly Fact[] {
     ['age', 'Age', ageOf(note)],
     ['sex', 'Sex', said(patient?.sex)],
     ['weight', 'Weight', joined([said(patient?.weight), said(patient?.weighed)])],
+    ['height', 'Height', said(patient?.height)],
     ['allergies', 'Allergies', allergiesOf(patient)],
     ['implants', 'Implants', joined((patient?.implants ?? []).map(implantOf), '; ')],
     ['medications', 'Medications', saidList(patient?.medications)],
