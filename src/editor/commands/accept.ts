@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { quoted } from '../../note/quote.ts';
 import { fixesAt, type OfferedFix } from '../../service/index.ts';
+import { placeCaret } from '../caret.ts';
 import { rangeIn, workspaceEdit } from '../convert.ts';
 import type { OpenNote } from '../open-note.ts';
 import { givenUri, type Command } from './command.ts';
@@ -38,7 +39,9 @@ export const acceptFinding: Command = async ({ notes }, given, wanted) => {
       .replace(/(reason: )\?\?/, (_, key: string) => `${key}${quoted(reason)}`)
       .replace(/(by: )\?\?/, (_, key: string) => `${key}${quoted(by)}`),
   }));
-  if (await vscode.workspace.applyEdit(workspaceEdit(note.document, edits))) note.rest();
+  if (!(await vscode.workspace.applyEdit(workspaceEdit(note.document, edits)))) return;
+  placeCaret(note.document, undefined);
+  note.rest();
 };
 
 const isMeant = (wanted: unknown): wanted is Meant =>

@@ -5,6 +5,7 @@ import { formatNumber } from '../../note/format.ts';
 import type { Age, Dilution, Quantity } from '../../note/values.ts';
 import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
+import { placeCaret } from '../caret.ts';
 import { workspaceEdit } from '../convert.ts';
 import { ageText, doseAnswer, readText } from '../dose-answer.ts';
 import { isPractice } from '../files.ts';
@@ -83,10 +84,8 @@ async function begin(note: OpenNote, entry: InjectionEntry): Promise<void> {
   const edit = editFor(note, entry);
   if (edit === undefined) return;
   await vscode.workspace.applyEdit(workspaceEdit(note.document, [edit]));
-  const editor = await vscode.window.showTextDocument(note.document);
-  const at = note.document.getText().indexOf('??', edit.start);
-  if (at >= 0)
-    editor.selection = new vscode.Selection(note.document.positionAt(at), note.document.positionAt(at + 2));
+  await vscode.window.showTextDocument(note.document);
+  placeCaret(note.document, edit.start);
 }
 
 function editFor(note: OpenNote, entry: InjectionEntry): ReturnType<typeof injectionEdit> {

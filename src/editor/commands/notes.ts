@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { localDate } from '../clock.ts';
 import { sampleNote } from '../sample-note.ts';
+import { placeCaret } from '../caret.ts';
 import { givenUri, type Command } from './command.ts';
 
 /** Opens a new note, in which nothing is filled in, with its first gap selected. */
@@ -29,9 +30,11 @@ export const fixAll: Command = () =>
     apply: 'first',
   });
 
-/** A fix was applied: everything shows again. */
-export const afterFix: Command = async ({ notes }, given) => {
+/** A fix was applied: everything shows again, and the caret goes to the first gap that the fix has left. */
+export const afterFix: Command = async ({ notes }, given, from) => {
   const uri = givenUri(given)?.toString();
   const document = vscode.workspace.textDocuments.find((one) => one.uri.toString() === uri);
-  (document && (await notes.find(document)))?.rest();
+  if (document === undefined) return;
+  (await notes.find(document))?.rest();
+  placeCaret(document, typeof from === 'number' ? from : undefined);
 };

@@ -48,16 +48,16 @@ function actionOf(
     return action;
   }
   action.edit = workspaceEdit(document, edits);
-  action.command = afterFix(document);
+  action.command = afterFix(document, does === 'fill' ? edits[0]?.start : undefined);
   if (kind === 'spelling' && sure && does === 'mend') action.isPreferred = true;
   return action;
 }
 
-/** A fix is a finished edit, so its row need not stay quiet. */
-const afterFix = ({ uri }: vscode.TextDocument): vscode.Command => ({
+/** A fix is a finished edit, so its row need not stay quiet; `from` is where the first gap is to be looked for. */
+const afterFix = ({ uri }: vscode.TextDocument, from?: number): vscode.Command => ({
   command: 'wheal.afterFix',
   title: '',
-  arguments: [uri],
+  arguments: [uri, from],
 });
 
 const codeOf = ({ code }: vscode.Diagnostic): unknown => (typeof code === 'object' ? code.value : code);
