@@ -1,3 +1,4 @@
+import type { Elsewhere } from '../dose/day-doses.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';
@@ -14,6 +15,8 @@ import { checkFailed, moreFindings } from './record/not-whole.ts';
 export interface Context {
   readonly tables: Tables;
   readonly today: IsoDate | undefined;
+  /** What other notes of the same patient say was given on a day; absent where nobody looked at them. */
+  readonly elsewhere?: Elsewhere;
 }
 
 /** A fault in Wheal itself that stopped a check. */
@@ -161,7 +164,7 @@ function subjectOf(
     source,
     ...context,
     get dose() {
-      return (dose ??= judgeDose(note, context.tables));
+      return (dose ??= judgeDose(note, context.tables, context.elsewhere));
     },
     siteOf(procedure) {
       const text = procedure.site?.value;

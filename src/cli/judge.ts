@@ -1,4 +1,5 @@
-import { check, checkOf, checkPractice, messageOf, type Judgement } from '../checks/index.ts';
+import { check, checkOf, checkPractice, messageOf, type Context, type Judgement } from '../checks/index.ts';
+import type { DayDoses } from '../dose/day-doses.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Severity } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';
@@ -57,13 +58,25 @@ export async function openNote(
   today: IsoDate,
   console: Console,
   practices: Practices,
+  days?: DayDoses,
 ): Promise<Opened | { readonly fault: FileFault }> {
   const loaded = await loadFrom(path, console);
   if ('fault' in loaded) return loaded;
   const practice = await practices.of(path === standardInput ? 'note' : path);
   const tables = practice?.tables ?? referenceTables;
   const source = readNote(loaded.text);
-  return { source, judgement: check(source, { tables, today }), tables, practice };
+  const context = { tables, today, ...elsewhereFor(path, source, days) };
+  return { source, judgement: check(source, context), tables, practice };
+}
+
+/** What other files say of the patient of a note; nothing where nobody looked, or the note is none of the files. */
+function elsewhereFor(
+  path: string,
+  { value }: Source<Note>,
+  days: DayDoses | undefined,
+): Pick<Context, 'elsewhere'> {
+  if (days === undefined || path === standardInput) return {};
+  return { elsewhere: (day) => days.besides(path, value?.patient?.id?.value, day) };
 }
 
 /** Checks one file, whatever it holds. Never throws for what stands in it. */
@@ -72,9 +85,10 @@ export async function checkFile(
   today: IsoDate,
   console: Console,
   practices: Practices,
+  days?: DayDoses,
 ): Promise<Checked> {
   if (isPractice(path)) return checkPracticeFile(path, await practices.of(path));
-  const opened = await openNote(path, today, console, practices);
+  const opened = await openNote(path, today, console, practices, days);
   if ('fault' in opened) return notRead(path, 'note', opened.fault);
   const { source, judgement, practice } = opened;
   const lines = new Lines(source.text);
@@ -94,7 +108,7 @@ export function checkPracticeFile(path: string, practice: PracticeFile | undefin
     return notRead(path, 'practice', { code: unreadable, words: 'it is not there; a link may lead nowhere' });
   if ('fault' in practice.loaded) return notRead(path, 'practice', practice.loaded.fault);
   const lines = new Lines(practice.source.text);
-  const findings = checkPractice(practice.source).map((finding) => reported(finding, lines));
+  const findings = checkPractice(practice.source, practice.trust).map((finding) => reported(finding, lines));
   return { path, kind: 'practice', findings, dose: null, row: (line) => lines.row(line) };
 }
 

@@ -147,9 +147,12 @@ function applied(injection: Injection, named: AgentRow, tables: Tables): Item {
   };
 }
 
+const minutesOfDay = 24 * 60;
+
 function minutesBetween(on: Occasion | undefined, off: Occasion | undefined): number | undefined {
-  if (on?.minutes === undefined || off?.minutes === undefined || off.minutes < on.minutes) return undefined;
-  return off.minutes - on.minutes;
+  if (on?.minutes === undefined || off?.minutes === undefined) return undefined;
+  // What came off at an earlier hour came off the next day, or one of the two is wrong: never too short.
+  return off.minutes - on.minutes + (off.minutes < on.minutes ? minutesOfDay : 0);
 }
 
 function injected(injection: Injection, agent: AgentRow, day: IsoDate | undefined, tables: Tables): Item {

@@ -3,6 +3,7 @@ import type { IsoDate } from '../note/values.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import { ceilTo, floorTo, isOver } from './arithmetic.ts';
 import { creamDoses, type CreamDose } from './creams.ts';
+import type { Elsewhere, OthersOn } from './day-doses.ts';
 import {
   isNothing,
   itemOf,
@@ -23,8 +24,11 @@ export type { Given } from './injections.ts';
 export type { CreamDose } from './creams.ts';
 export type * from './types.ts';
 
-/** Judges the anesthetic of a whole visit, and of the later days on which its events tell of more. */
-export function judgeDose(note: Note, tables: Tables): DoseJudgement {
+/**
+ * Judges the anesthetic of a whole visit, and of the later days on which its events tell of more.
+ * @param elsewhere what other notes of the patient say of a day; absent where nobody looked
+ */
+export function judgeDose(note: Note, tables: Tables, elsewhere: Elsewhere = () => undefined): DoseJudgement {
   const day = note.visit?.value?.date;
   const injections: Injection[] = [];
   addGiven(note.anesthetic, injections);
@@ -35,7 +39,8 @@ export function judgeDose(note: Note, tables: Tables): DoseJudgement {
     day,
     factsOn(note, day),
     tables,
-    later.map(([on, given]) => new Judged(given, on, factsOn(note, on), tables, [])),
+    later.map(([on, given]) => new Judged(given, on, factsOn(note, on), tables, [], elsewhere(on))),
+    day === undefined ? undefined : elsewhere(day),
   );
 }
 
@@ -88,6 +93,7 @@ export function unjudged(why: string): DoseJudgement {
     creams: [],
     elsewhere: [],
     neededKg: undefined,
+    others: undefined,
     later: [],
   };
 }
@@ -135,6 +141,7 @@ class Judged implements DoseJudgement {
     readonly facts: Facts,
     private readonly tables: Tables,
     readonly later: readonly DoseJudgement[],
+    readonly others: OthersOn | undefined,
   ) {
     this.rules = rulesOf(tables);
     const applied: Applied[] = [];
@@ -149,9 +156,11 @@ class Judged implements DoseJudgement {
         if (item.unread.atLeast !== undefined) this.given.push(item.unread.atLeast);
       }
     }
+    const elsewhere = others?.given ?? [];
     for (const one of this.given) micrograms += one.epinephrineMicrograms;
+    for (const one of elsewhere) micrograms += one.epinephrineMicrograms;
     this.epinephrineMicrograms = micrograms;
-    this.groups = grouped(this.given);
+    this.groups = grouped(this.given, elsewhere);
     this.creams = applied.length === 0 ? [] : creamDoses(applied, facts, tables);
     for (const group of this.groups) this.judge(group);
     this.atLeast = sumOf(this.agents);
@@ -236,6 +245,8 @@ class Judged implements DoseJudgement {
     const [unlimited] = this.noLimit;
     if (unlimited !== undefined)
       return `no limit is known for ${kindText(unlimited.agent, unlimited.epinephrine)} in such a patient`;
+    if (this.others?.unjudged === true)
+      return 'another note of this patient on that day has an anesthetic that cannot be counted';
     if (this.groups.length === 0) return undefined;
     if (this.facts.kg === undefined) return 'no weight';
     return needsAge(this.facts) ? 'no age, and a weight under 50 kg' : undefined;
@@ -261,22 +272,25 @@ function fractionAt(kg: number, groups: readonly Group[], facts: Facts, rules: R
 
 /** The share of the limit that the counted injections would have at another weight. */
 export function fractionAtWeight(dose: DoseJudgement, kg: number, tables: Tables): number {
-  return fractionAt(kg, grouped(dose.given), dose.facts, rulesOf(tables));
+  return fractionAt(kg, grouped(dose.given, dose.others?.given ?? []), dose.facts, rulesOf(tables));
 }
 
-function grouped(given: readonly Given[]): readonly Group[] {
+/** What was given by agent; what other notes say adds to the amounts, and is not listed. */
+function grouped(given: readonly Given[], elsewhere: readonly Given[]): readonly Group[] {
   const groups: Group[] = [];
+  const groupOf = ({ agent: { name }, withEpinephrine }: Given): Group => {
+    const known = groups.find(({ agent, epinephrine }) => agent === name && epinephrine === withEpinephrine);
+    if (known !== undefined) return known;
+    const group: Group = { agent: name, epinephrine: withEpinephrine, mg: 0, given: [] };
+    groups.push(group);
+    return group;
+  };
   for (const one of given) {
-    const group = groups.find(
-      ({ agent, epinephrine }) => agent === one.agent.name && epinephrine === one.withEpinephrine,
-    );
-    if (group === undefined)
-      groups.push({ agent: one.agent.name, epinephrine: one.withEpinephrine, mg: one.mg, given: [one] });
-    else {
-      group.mg += one.mg;
-      group.given.push(one);
-    }
+    const group = groupOf(one);
+    group.mg += one.mg;
+    group.given.push(one);
   }
+  for (const one of elsewhere) groupOf(one).mg += one.mg;
   return groups;
 }
 

@@ -28,6 +28,7 @@ export function stepsOf(dose: DoseJudgement, tables: Tables): readonly Step[] {
       text: `${agent.name}: no dose limit of this kind`,
       source: agent.source,
     })),
+    ...otherSteps(dose),
     ...agents.flatMap((one) => agentSteps(one, dose.facts)),
     ...dose.noLimit.map(({ agent, epinephrine }) => ({
       text: `${kindText(agent, epinephrine)}: no limit is known for such a patient`,
@@ -61,6 +62,15 @@ const leftSteps = (left: DoseJudgement['left']): readonly Step[] =>
 
 const whySteps = ({ why }: DoseJudgement): readonly Step[] =>
   why === undefined ? [] : [{ text: `Not judged: ${why}` }];
+
+/** What other notes of the day add, or that nobody looked at them. */
+function otherSteps({ given, others }: DoseJudgement): readonly Step[] {
+  if (others === undefined)
+    return given.length === 0 ? [] : [{ text: 'Other notes of this patient and day were not looked at' }];
+  return others.given.map((one) => ({
+    text: `Another note of that day, ${productText(one)}: ${formatNumber(one.ml)} mL = ${mgText(one.mg)} mg`,
+  }));
+}
 
 /** Weight and age, and what was assumed. */
 export function factsStep({ kg, months }: Facts): Step {

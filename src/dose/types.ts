@@ -2,6 +2,7 @@ import type { Injection } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { CreamDose } from './creams.ts';
+import type { OthersOn } from './day-doses.ts';
 import type { Given, Unlimited, Unread } from './injections.ts';
 import type { Facts } from './patient.ts';
 
@@ -79,6 +80,8 @@ export interface DoseJudgement {
   readonly elsewhere: readonly Advisory[];
   /** Without a weight: from which body weight on the dose is within its limit, in kg, rounded up to 0.1. */
   readonly neededKg: number | undefined;
+  /** What other notes say of this patient and day, counted with it; undefined where nobody looked. */
+  readonly others: OthersOn | undefined;
   /** Of a visit, the doses of later days that its events tell of. */
   readonly later: readonly DoseJudgement[];
 }

@@ -11,9 +11,23 @@ export const daysOf = (dose: DoseJudgement): readonly DoseJudgement[] =>
 export const injectionsOf = (dose: DoseJudgement): readonly Injection[] =>
   dose.later.length === 0 ? dose.injections : daysOf(dose).flatMap(({ injections }) => injections);
 
-/** What a message calls the day. */
-export const dayText = (day: DoseJudgement, visit: DoseJudgement): string =>
-  day === visit ? 'the visit' : (day.day ?? 'that day');
+/** What a message calls the day, and with how many other notes it counts. */
+export function dayText(day: DoseJudgement, visit: DoseJudgement): string {
+  const name = day === visit ? 'the visit' : (day.day ?? 'that day');
+  const given = day.others?.given.length ?? 0;
+  const notes = day.others?.notes ?? 0;
+  if (given === 0) return name;
+  return `${name} together with ${notes === 1 ? 'another note' : `${notes} other notes`} of this patient on that day`;
+}
+
+/** The share of the limit that other notes of the day take. */
+export function shareElsewhere(day: DoseJudgement): number {
+  if (day.others === undefined || day.others.given.length === 0) return 0;
+  return Math.max(
+    0,
+    day.given.reduce((rest, one) => rest - shareOf(one, day), day.atLeast),
+  );
+}
 
 /** Each agent with its amount, its limit and what binds. */
 export const sumText = ({ agents, facts }: DoseJudgement): string =>

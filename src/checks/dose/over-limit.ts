@@ -3,7 +3,7 @@ import { overLimit, type DoseJudgement, type Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/format.ts';
 import type { Check, Report } from '../check.ts';
-import { crossing, dayText, daysOf, shareOf, sumText } from './_days.ts';
+import { crossing, dayText, daysOf, shareElsewhere, shareOf, sumText } from './_days.ts';
 
 /** From here on a dose is near its limit. */
 const near = 0.8;
@@ -21,7 +21,10 @@ const sources: Check['sources'] = [
 
 /** mL of an injection that keep the day within its limits, the others left as they are. */
 function allowedMl(one: Given, day: DoseJudgement): number {
-  const others = day.given.reduce((sum, other) => (other === one ? sum : sum + shareOf(other, day)), 0);
+  const others = day.given.reduce(
+    (sum, other) => (other === one ? sum : sum + shareOf(other, day)),
+    shareElsewhere(day),
+  );
   const own = day.agents.find(({ given }) => given.includes(one));
   return Math.max(0, floorTo(((1 - others) * (own?.limitMg ?? 0)) / one.mgPerMl, 0.1));
 }
@@ -33,7 +36,7 @@ function leftMl(one: Given, day: DoseJudgement): number {
 }
 
 function report(day: DoseJudgement, visit: DoseJudgement, bound: number): Report | undefined {
-  const at = crossing(day.given, (one) => shareOf(one, day), bound);
+  const at = crossing(day.given, (one) => shareOf(one, day), bound - shareElsewhere(day));
   if (at === undefined) return undefined;
   const ml = allowedMl(at, day);
   return {
@@ -46,7 +49,7 @@ function report(day: DoseJudgement, visit: DoseJudgement, bound: number): Report
       product: productText(at),
       ml: formatNumber(ml),
       left: formatNumber(leftMl(at, day)),
-      beside: day.given.length > 1 ? ' beside the rest' : '',
+      beside: day.given.length > 1 || shareElsewhere(day) > 0 ? ' beside the rest' : '',
     },
     related: day.given
       .filter((one) => one !== at)

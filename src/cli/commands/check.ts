@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
+import { dayDosesOf } from '../same-day.ts';
 import { Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
 import { jsonReport } from '../report/json.ts';
@@ -28,6 +29,7 @@ export const check: Command = {
     const practices = new Practices(console.cwd);
     const progress = new Progress(console, paths.length);
     const report = forms[format](console.color);
+    const days = await dayDosesOf(paths, console, practices);
     let withErrors = 0;
     const write = (checked: Checked): void => {
       progress.clear();
@@ -37,7 +39,7 @@ export const check: Command = {
     console.write(report.begin());
     for (const [done, path] of paths.entries()) {
       progress.at(done);
-      write(await checkFile(path, today, console, practices));
+      write(await checkFile(path, today, console, practices, days));
     }
     for (const checked of await unnamed(practices, paths, console.cwd)) write(checked);
     progress.clear();

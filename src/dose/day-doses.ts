@@ -1,0 +1,50 @@
+import { plainWord } from '../note/word-table.ts';
+import type { IsoDate } from '../note/values.ts';
+import type { Given } from './injections.ts';
+import type { DoseJudgement } from './types.ts';
+
+/** What other notes say was given to the same patient on one day. */
+export interface OthersOn {
+  /** How many other notes there are of that patient and day. */
+  readonly notes: number;
+  readonly given: readonly Given[];
+  /** Set where one of them has an anesthetic that can't be counted. */
+  readonly unjudged: boolean;
+}
+
+/** Answers for a day what other notes say; undefined where nobody looked. */
+export type Elsewhere = (day: IsoDate) => OthersOn | undefined;
+
+interface Entry {
+  readonly path: string;
+  readonly dose: DoseJudgement;
+}
+
+/** What many notes say was given, by patient and day, so that notes of one day count together. */
+export class DayDoses {
+  private readonly byPatient = new Map<string, Map<IsoDate, Entry[]>>();
+
+  /** Adds the visit of a note and the later days on which its events tell of more. */
+  add(path: string, patient: string, dose: DoseJudgement): void {
+    const key = plainWord(patient);
+    let days = this.byPatient.get(key);
+    if (days === undefined) this.byPatient.set(key, (days = new Map<IsoDate, Entry[]>()));
+    for (const one of [dose, ...dose.later]) {
+      if (one.day === undefined) continue;
+      const same = days.get(one.day);
+      if (same === undefined) days.set(one.day, [{ path, dose: one }]);
+      else same.push({ path, dose: one });
+    }
+  }
+
+  /** What the other notes of a patient say of a day. */
+  besides(path: string, patient: string | undefined, day: IsoDate): OthersOn {
+    const days = patient === undefined ? undefined : this.byPatient.get(plainWord(patient));
+    const others = (days?.get(day) ?? []).filter((entry) => entry.path !== path);
+    return {
+      notes: others.length,
+      given: others.flatMap(({ dose }) => dose.given),
+      unjudged: others.some(({ dose }) => dose.unread.length > 0),
+    };
+  }
+}
