@@ -52,6 +52,8 @@ export const implants: readonly ImplantRow[] = [
     synonyms: [
       'PPM',
       'PM',
+      'pace maker',
+      'pace-maker',
       'permanent pacemaker',
       'cardiac pacemaker',
       'heart pacemaker',

@@ -226,6 +226,11 @@ export const limits: readonly LimitRow[] = [
 
   // Ropivacaine
   plain('ropivacaine', { population: adults, mgPerKg: 3, capMg: 200 }, poisoning),
+  withEpinephrine(
+    'ropivacaine',
+    { population: adults, mgPerKg: 3, capMg: 200, printed: 'plain; no increase with epinephrine is listed' },
+    poisoning,
+  ),
   plain('ropivacaine', { population: adults, mgPerKg: 3 }, wikem),
   plain('ropivacaine', { population: anyAge, mgPerKg: 3 }, australia),
   withEpinephrine('ropivacaine', { population: anyAge, mgPerKg: 3 }, australia),

@@ -55,9 +55,10 @@ class Walk {
   }
 
   private value(entry: Entry, key: KeyShape, required: readonly string[]): Data {
-    if (entry.value?.kind === 'text' && entry.value.text === '??' && entry.value.garbled !== true) {
-      const form = required.includes(key.key) ? 'required' : 'main';
-      const { start, end } = entry.value;
+    const form = required.includes(key.key) ? 'required' : 'main';
+    for (const one of entry.value?.kind === 'list' ? entry.value.items : [entry.value]) {
+      if (one?.kind !== 'text' || one.text !== '??' || one.garbled === true) continue;
+      const { start, end } = one;
       this.problems.push({ code: 'shape/pending', form, start, end, args: { key: key.key } });
     }
     return entry.value === null ? null : this.node(entry.value, key);

@@ -202,6 +202,8 @@ describe('published figures', () => {
       assert.equal(most('prilocaine', 40, { kg: 60 }).maxMg, 360);
       assert.equal(most('prilocaine', 40, { kg: 70 }).maxMg, 400);
       assert.equal(most('ropivacaine', 5, { kg: 70 }).maxMg, 200);
+      // The table lists no increase with epinephrine.
+      assert.equal(most('ropivacaine', 5, { kg: 90, epinephrine: 5 }).maxMg, 200);
     });
 
     // W41: mepivacaine 3%, chiropody and dental.

@@ -15,8 +15,8 @@ export interface Named {
   readonly leaf: Leaf<string>;
   /** How the entry calls it. */
   readonly word: string;
-  /** Worked out when asked, since few entries ever meet what they name. */
-  readonly ease: () => Ease | undefined;
+  /** Worked out when asked, since few entries ever meet what they name; of a class it may be asked for one agent. */
+  readonly ease: (agent?: string) => Ease | undefined;
   /** Whether it is at most a warning, as the table of allergens says. */
   readonly mild: boolean;
   /** What the entry says was had since without a reaction. */
@@ -91,7 +91,7 @@ class Reader {
     const { agents, allergens } = this.tables;
     const exact = allergens.find(to.value);
     if (exact?.kind === 'none' || exact?.kind === 'irrelevant') return;
-    const ease = (name: string) => () => this.easeOf(entry, name);
+    const ease = (name: string) => (agent?: string) => this.easeOf(entry, name, agent);
     // What one table knows as it stands is in no need of a search in the other.
     for (const row of exact === undefined ? rowsIn(agents, to) : [])
       for (const word of partsOf(row))
@@ -114,10 +114,11 @@ class Reader {
   }
 
   /** What an entry says against one of its things being an allergy. */
-  private easeOf(entry: Allergy, name: string): Ease | undefined {
-    if (this.tolerated(entry).has(name)) return 'tolerated';
+  private easeOf(entry: Allergy, name: string, agent = name): Ease | undefined {
+    const tolerated = this.tolerated(entry);
+    if (tolerated.has(name) || tolerated.has(agent)) return 'tolerated';
     const tested = this.testedIn(entry);
-    if (tested !== undefined && (tested.size === 0 || tested.has(name))) return 'tested';
+    if (tested !== undefined && (tested.size === 0 || tested.has(name) || tested.has(agent))) return 'tested';
     return this.isIntolerance(entry) ? 'intolerance' : undefined;
   }
 

@@ -40,14 +40,16 @@ const reportOf = (given: GivenAgent, named: Named): Report => ({
 });
 
 /** A report that is a warning, and says why, where the entry is less than an allergy. */
-function withEase(report: Report, named: Named): Report {
-  const ease = named.ease();
+function withEase(report: Report, named: Named, agent?: string): Report {
+  const ease = named.ease(agent);
   if (ease === undefined) return report;
   return { ...report, form: 'eased', severity: 'warning', args: { ...report.args, ease: eased[ease] } };
 }
 
 /** A check of every anesthetic given, which is not asked where there are no allergies. */
-const ofGiven = (judge: (given: GivenAgent, allergies: Allergies) => Report | undefined): NonNullable<Check['find']> =>
+const ofGiven = (
+  judge: (given: GivenAgent, allergies: Allergies) => Report | undefined,
+): NonNullable<Check['find']> =>
   function* (subject: Subject) {
     const allergies = allergiesOf(subject);
     if (!allergies.any) return;
@@ -67,7 +69,7 @@ const atMostWarning = (severity: 'error' | 'warning' | 'information', named: Nam
 function judgeAgent(given: GivenAgent, allergies: Allergies): Report | undefined {
   const named = direct(given, allergies);
   if (named === undefined) return undefined;
-  return withEase(reportOf(given, named), named);
+  return withEase(reportOf(given, named), named, given.agent.name);
 }
 
 function judgeClass(given: GivenAgent, allergies: Allergies): Report | undefined {

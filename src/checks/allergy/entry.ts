@@ -7,6 +7,8 @@ import type { Check, Report } from '../check.ts';
 
 /** "no latex" may mean that latex must be kept away, or that there is no such allergy. */
 const doubtful = /^no\s+(?!known|allerg|history|reaction|drug|problem|sensitiv|issue)/i;
+/** How the names of local anesthetics end, so that one in no table is not passed over. */
+const caine = /\p{L}caines?(?!\p{L})/iu;
 /** Shorter words are too near to too many others. */
 const shortest = 6;
 
@@ -24,7 +26,7 @@ function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
   }
   if (text.length < shortest) return undefined;
   const near = nearest(text, wordsLike(text, tables));
-  if (near === undefined) return undefined;
+  if (near === undefined) return caine.test(text) ? { at: leaf, form: 'caine', args: { text } } : undefined;
   const args = { text, word: near.word };
   return { at: leaf, args, data: near };
 }
@@ -45,6 +47,8 @@ export const checks: readonly Check[] = [
     sources: [{ source: 'format', mark: 'format' }],
     messages: {
       main: '`{text}` is not a known allergen; did you mean {word}? As it stands nothing is checked against it.',
+      caine:
+        '`{text}` sounds like a local anesthetic and is in no table here, so nothing is checked against it. Write its generic name, or `local anesthetics`.',
       denied:
         '`{text}` may mean that {word} must be avoided, or that there is no such allergy. Write `{word}`, or `none`.',
     },

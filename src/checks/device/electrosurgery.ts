@@ -11,7 +11,7 @@ import { rowsIn } from '../words.ts';
 import { distanceTo } from './_place.ts';
 
 interface Device {
-  readonly implant: Implant;
+  readonly implant: Pick<Implant, 'where' | 'dependent'>;
   readonly leaf: Leaf<string>;
   readonly row: ImplantRow;
 }
@@ -34,14 +34,37 @@ interface Verdict {
 }
 
 const gone = /\b(?:removed|explanted|taken out)\b/i;
+/** "Removed, leads in place", "not removed", "removed, new one placed": something is still there. */
+const stillThere =
+  /\b(?:not|never|to be|will be|planned|scheduled|new|replaced|reimplanted|leads?|wires?)\b|\b(?:removed|explanted|taken out)\b.*\b(?:placed|implanted|inserted|now)\b/i;
+const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThere.test(text);
 
-/** The implants that are still in place and that the tables know. */
-const devicesOf = ({ note, tables }: Subject): readonly Device[] =>
-  (note.patient?.implants ?? []).flatMap((implant) => {
+/** Shorter words mean too many other things among conditions. */
+const shortestInConditions = 4;
+
+/** The devices that are still in place and that the tables know, whether they stand under implants or conditions. */
+function devicesOf({ note: { patient }, tables }: Subject): readonly Device[] {
+  const listed = (patient?.implants ?? []).flatMap((implant) => {
     const leaf = implant.kind;
-    if (leaf === undefined || gone.test(leaf.text)) return [];
+    if (leaf === undefined || isGone(leaf)) return [];
     return rowsIn(tables.implants, leaf).map((row) => ({ implant, leaf, row }));
   });
+  const others = (patient?.conditions ?? []).flatMap((leaf) =>
+    isGone(leaf)
+      ? []
+      : rowsIn(tables.implants, leaf)
+          .filter((row) => isSpelledOut(row, leaf.text) && !listed.some((one) => one.row === row))
+          .map((row) => ({ implant: {}, leaf, row })),
+  );
+  return [...listed, ...others];
+}
+
+function isSpelledOut({ name, synonyms }: ImplantRow, text: string): boolean {
+  const said = text.toLowerCase();
+  return [name, ...synonyms].some(
+    (word) => word.length >= shortestInConditions && said.includes(word.toLowerCase()),
+  );
+}
 
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 
@@ -139,9 +162,9 @@ export const checks: readonly Check[] = [
       device: 'the {device}',
     },
     *find(subject) {
-      const devices = devicesOf(subject);
-      if (devices.length === 0) return;
+      let devices: readonly Device[] | undefined;
       for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
+        devices ??= devicesOf(subject);
         const verdicts = devices
           .map((device) => verdictOn(device, procedure, subject))
           .filter((one) => one !== undefined)
@@ -196,7 +219,7 @@ export const checks: readonly Check[] = [
     },
     *find({ note, tables }) {
       const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
-        kind?.value !== undefined && !gone.test(kind.text) && isUnknown(kind, tables) ? [kind] : [],
+        kind?.value !== undefined && !isGone(kind) && isUnknown(kind, tables) ? [kind] : [],
       );
       if (unknown.length === 0) return;
       for (const { energy } of currentsOf(note, tables)) {

@@ -95,7 +95,8 @@ function* cannotJudge({ note, dose, source }: Subject): Iterable<Report> {
     }
     if (day.unread.length > 0) yield* unexplained(day, source.problems);
   }
-  if (weight !== undefined && needsAge(dose.facts) && daysOf(dose).some(({ given }) => given.length > 0))
+  const measured = daysOf(dose).some(({ given, creams }) => given.length > 0 || creams.length > 0);
+  if (weight !== undefined && needsAge(dose.facts) && measured)
     yield { at: weight, form: 'no-age', args: { weight: weight.text } };
 }
 

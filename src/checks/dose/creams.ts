@@ -27,6 +27,12 @@ function* overOwnRow({ applied, agent, row, over }: CreamDose): Iterable<Report>
   }
 }
 
+/** Why nothing of a cream was held against a maximum; adults have none for the usual creams, and need none. */
+function unjudgedBecause({ agent, row, cm2 }: CreamDose, adult: boolean): 'main' | 'area' | undefined {
+  if (row === undefined) return adult && agent.form === 'cream' ? undefined : 'main';
+  return row.maxGrams === undefined && cm2 === undefined ? 'area' : undefined;
+}
+
 export const checks: readonly Check[] = [
   {
     code: 'dose/cream-over-limit',
@@ -49,19 +55,25 @@ export const checks: readonly Check[] = [
   {
     code: 'dose/cream-not-judged',
     severity: 'information',
-    title: 'An anesthetic cream for a child that cannot be judged',
+    title: 'An anesthetic cream that cannot be judged',
     why: 'A cream that was not judged must not look like one that is in order.',
     sources: [{ source: 'format', mark: 'format' }],
     messages: {
-      main: 'No maximum of {cream} is known here for a child, so {amount} g is not judged. Look it up in the label.',
+      main: 'No maximum of {cream} is known here for this patient, so {amount} g is not judged. Look it up in the label.',
+      area: 'The maximum of {cream} that is known here is an area, and none is written, so {amount} g is not judged. Write `area`, such as 20 cm2.',
     },
     *find({ dose }: Subject) {
-      for (const day of daysOf(dose)) {
-        if (isAdult(day.facts)) continue;
-        for (const { agent, row, grams, applied } of day.creams)
-          if (row === undefined && applied[0] !== undefined)
-            yield { at: applied[0].at, args: { cream: agent.name, amount: formatNumber(grams) } };
-      }
+      for (const day of daysOf(dose))
+        for (const cream of day.creams) {
+          const form = unjudgedBecause(cream, isAdult(day.facts));
+          const [first] = cream.applied;
+          if (form !== undefined && first !== undefined)
+            yield {
+              at: first.at,
+              form,
+              args: { cream: cream.agent.name, amount: formatNumber(cream.grams) },
+            };
+        }
     },
   },
 ];

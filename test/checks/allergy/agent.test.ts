@@ -45,6 +45,34 @@ describe('an allergy to an anesthetic', () => {
       }
     });
 
+  it('to local anesthetics, in the words of patients', () => {
+    for (const entry of ['anesthetics', 'local anaesthesia', 'numbing shot', '-caines', 'caine allergy'])
+      flags('allergy/agent', note(`["${entry}"]`, given('⟦lidocaine⟧')), { severity: 'error' });
+    silent('allergy/agent', note('[general anesthesia]', given('lidocaine')));
+  });
+
+  it('to a whole class is a warning for the agent that was tolerated, and for no other', () => {
+    const class_ = '[{to: local anesthetics, tolerates: lidocaine}]';
+    flags('allergy/agent', note(class_, given('⟦lidocaine⟧')), { severity: 'warning' });
+    flags('allergy/agent', note(class_, given('⟦bupivacaine⟧')), { severity: 'error' });
+    const tested = '[{to: amides, tested: negative to mepivacaine}]';
+    flags('allergy/agent', note(tested, given('⟦mepivacaine⟧')), { severity: 'warning' });
+    flags('allergy/agent', note(tested, given('⟦lidocaine⟧')), { severity: 'error' });
+  });
+
+  it('stays one where the racing heart came with signs of an allergy', () => {
+    for (const reaction of [
+      'anxiety and could not breathe',
+      "shaking and couldn't breathe",
+      'tachycardia and throat tightness',
+      'headache and lip tingling',
+      'dizzy and lips blue',
+    ])
+      flags('allergy/agent', note(`[{to: lidocaine, reaction: "${reaction}"}]`, given('⟦lidocaine⟧')), {
+        severity: 'error',
+      });
+  });
+
   it('points at the agent, and at the entry beside it', () => {
     const [finding] = flags(
       'allergy/agent',

@@ -223,6 +223,15 @@ describe('allergy/unclear-entry', () => {
     flags('allergy/unclear-entry', note('{to: ⟦bacitrasin⟧}', 'dressing: gauze'));
   });
 
+  it('flags what sounds like a local anesthetic and is in no table', () => {
+    for (const entry of ['foocaine', 'foocaine-type', 'foocaines']) {
+      const [finding] = flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), {
+        severity: 'warning',
+      });
+      assert.equal(finding?.form, 'caine');
+    }
+  });
+
   it('flags an order that may be an answer', () => {
     flags('allergy/unclear-entry', note('⟦no epinephrine⟧', 'dressing: gauze'), { severity: 'warning' });
   });
@@ -232,6 +241,9 @@ describe('allergy/unclear-entry', () => {
     'penicillin',
     'no known allergies',
     'no allergy to latex',
+    'caines',
+    'all -caine drugs',
+    'cocaine',
     'pregabalin',
     'nystatin',
     '??',

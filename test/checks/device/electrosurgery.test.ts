@@ -21,6 +21,10 @@ const words: readonly (readonly [word: string, current: boolean])[] = [
   ['electrocautery', true],
   ['electrodesiccation', true],
   ['light electrodesiccation of the base', true],
+  ['ESU', true],
+  ['electrosurgical', true],
+  ['electric cautery', true],
+  ['RF ablation', true],
   ['heat cautery', false],
   ['battery cautery', false],
   ['hot wire', false],
@@ -59,6 +63,11 @@ const devices: readonly (readonly [implants: string, back: Verdict, cheek: Verdi
   ['[coronary stent]', '-', '-'],
   ['[no pacemaker]', '-', '-'],
   ['[pacemaker removed in 2020]', '-', '-'],
+  ['[pace maker]', 'error', 'error'],
+  ['["pacemaker removed, ICD placed 2021"]', 'error', 'error'],
+  ['["ICD removed, leads in place"]', 'error', 'error'],
+  ['[pacemaker not removed]', 'error', 'error'],
+  ['[ICD to be removed in May]', 'error', 'error'],
   ['none', '-', '-'],
   ['unknown', '-', '-'],
   ['??', '-', '-'],
@@ -118,6 +127,20 @@ describe(code, () => {
       note('[{kind: pacemaker, where: left chest, dependent: yes}]', '⟦electrosurgery⟧'),
     );
     assert.equal(finding?.form, 'farDependent');
+  });
+
+  it('finds a device that stands among the conditions', () => {
+    const by = (conditions: string, implants = 'none'): string =>
+      note(`${implants}, conditions: [${conditions}]`, 'electrosurgery');
+    const told = (conditions: string, implants?: string): readonly string[] =>
+      judgeBy(code, by(conditions, implants)).map(({ severity }) => severity);
+    assert.deepEqual(told('pacemaker'), ['error']);
+    assert.deepEqual(told('heart block with pacemaker'), ['error']);
+    assert.deepEqual(told('defibrillator since 2019'), ['error']);
+    // What `implants` says of the place counts for the same device.
+    assert.deepEqual(told('pacemaker', '[{kind: pacemaker, where: left chest}]'), ['warning']);
+    for (const other of ['pacemaker removed', 'no pacemaker', 'ICD of the hands', 'psoriasis', 'none'])
+      assert.deepEqual(told(other), [], other);
   });
 
   it('finds current in method and instrument', () => {

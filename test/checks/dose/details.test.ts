@@ -239,4 +239,27 @@ describe('creams', () => {
     });
     silent('dose/cream-not-judged', five('id: C-1, age: 40 years, weight: 70 kg', '2 g'));
   });
+
+  it('whose maximum is an area are told of where no area is written', () => {
+    const four = (rest: string): string =>
+      note([`agent: lidocaine cream 4%, amount: ${rest}`], 'id: C-1, age: 2 years, weight: 12 kg');
+    const [finding] = flags('dose/cream-not-judged', four('⟦90 g⟧'), { severity: 'information' });
+    assert.equal(finding?.form, 'area');
+    silent('dose/cream-not-judged', four('5 g, area: 50 cm2'));
+  });
+
+  it('that are no cream, but an injected agent in g, are told of for adults too', () => {
+    const adult = 'id: C-1, age: 40 years, weight: 70 kg';
+    flags('dose/cream-not-judged', note(['agent: lidocaine, concentration: 1%, amount: ⟦40 g⟧'], adult));
+  });
+
+  it('cannot be judged under 50 kg without an age', () => {
+    flags('dose/cannot-judge', of('amount: 5 g', 'id: C-1, weight: ⟦8 kg⟧'), { severity: 'error' });
+    silent('dose/cannot-judge', of('amount: 5 g', 'id: C-1, weight: 60 kg'));
+  });
+
+  it('left on past midnight count with the whole time', () => {
+    flags('dose/cream-over-limit', of('amount: 2 g, on: 23:00, off: ⟦06:00⟧'), { severity: 'warning' });
+    silent('dose/cream-over-limit', of('amount: 2 g, on: 23:00, off: 01:00'));
+  });
 });
