@@ -2,7 +2,7 @@ import { stat } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, resolve } from 'node:path';
 import type { Practice } from '../note/generated/types.ts';
 import { readPractice, type Source } from '../note/read.ts';
-import { referenceTables, tablesOf, type Tables } from '../practice/tables.ts';
+import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
 import { load, practiceName, type Loaded } from './files.ts';
 
 /** A practice file as it was found above a note. */
@@ -13,6 +13,7 @@ export interface PracticeFile {
   readonly loaded: Loaded;
   readonly source: Source<Practice>;
   readonly tables: Tables;
+  readonly trust: Trust;
 }
 
 /** Finds the practice file of each note, and reads each file once. */
@@ -52,10 +53,26 @@ export class Practices {
   private async read(full: string): Promise<PracticeFile> {
     const loaded = await load(full);
     const source = readPractice('text' in loaded ? loaded.text : '');
-    const tables = source.value === null ? referenceTables : tablesOf(source.value);
+    const trust = { holidays: await holidaysBeside(full, source.value) };
+    const tables = source.value === null ? referenceTables : tablesOf(source.value, trust);
     const near = relative(this.cwd, full);
-    return { path: near.startsWith('..') || isAbsolute(near) ? full : near, full, loaded, source, tables };
+    return {
+      path: near.startsWith('..') || isAbsolute(near) ? full : near,
+      full,
+      loaded,
+      source,
+      tables,
+      trust,
+    };
   }
+}
+
+/** The text of the calendar that a practice file names; undefined where it names none or it can't be read. */
+async function holidaysBeside(full: string, practice: Practice | null): Promise<string | undefined> {
+  const name = practice?.holidays?.value;
+  if (name === undefined) return undefined;
+  const calendar = await load(resolve(dirname(full), name));
+  return 'text' in calendar ? calendar.text : undefined;
 }
 
 const exists = (path: string): Promise<boolean> =>

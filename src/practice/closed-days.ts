@@ -1,7 +1,9 @@
 import { readMoment } from '../note/dates.ts';
+import type { Practice } from '../note/generated/types.ts';
 import type { Leaf } from '../note/leaf.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Faults } from './faults.ts';
+import { holidaysOf } from './holidays.ts';
 
 /** When a practice does not work. */
 export interface ClosedDays {
@@ -27,9 +29,13 @@ const daysByWord: ReadonlyMap<string, readonly number[]> = new Map<string, reado
 ]);
 
 /** Dates alone add to the weekend; once a weekday or `none` is named, the weekdays are those that are named. */
-export function closedDaysOf(closed: readonly Leaf<string>[] | undefined, faults: Faults): ClosedDays {
+export function closedDaysOf(
+  { closed, holidays }: Practice,
+  calendar: string | undefined,
+  faults: Faults,
+): ClosedDays {
   const days = new Set<number>();
-  const dates = new Set<IsoDate>();
+  const dates = new Set<IsoDate>(holidayDates(holidays, calendar, faults));
   let named = false;
   for (const leaf of closed ?? []) {
     if (leaf.value === undefined) continue;
@@ -43,6 +49,24 @@ export function closedDaysOf(closed: readonly Leaf<string>[] | undefined, faults
     else faults.unknown('unknown-day', leaf, leaf.value, weekdays.map(capital));
   }
   return { weekdays: named ? days : weekend.weekdays, dates };
+}
+
+/** The days of the calendar that the practice names; what of it can't be read is said. */
+function holidayDates(
+  named: Leaf<string> | undefined,
+  calendar: string | undefined,
+  faults: Faults,
+): readonly IsoDate[] {
+  if (named?.value === undefined) return [];
+  const args = { word: named.value };
+  if (calendar === undefined) {
+    faults.add('holidays-unread', named, args);
+    return [];
+  }
+  const { dates, unread } = holidaysOf(calendar);
+  if (unread > 0) faults.add('holidays-unread', named, { ...args, count: unread }, 'some');
+  else if (dates.length === 0) faults.add('holidays-unread', named, args, 'none');
+  return dates;
 }
 
 const capital = (word: string): string => word[0]!.toUpperCase() + word.slice(1);

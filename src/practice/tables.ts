@@ -208,10 +208,12 @@ export interface Laid {
 export interface Trust {
   /** False in restricted mode: what loosens a safety limit is then left out. True where nothing is said. */
   readonly trusted?: boolean;
+  /** Text of the calendar that the file names under `holidays`; undefined where it was not found or not looked for. */
+  readonly holidays?: string | undefined;
 }
 
 /** The tables with a practice's file laid over them, and what the file gets wrong. */
-export function layOver(practice: Practice | null, { trusted = true }: Trust = {}): Laid {
+export function layOver(practice: Practice | null, { trusted = true, holidays }: Trust = {}): Laid {
   if (practice === null) return { tables: referenceTables, problems: [] };
   const faults = new Faults();
   const chosen = authorityOf(practice, referenceTables.authorities, faults) ?? referenceTables.authority;
@@ -237,7 +239,7 @@ export function layOver(practice: Practice | null, { trusted = true }: Trust = {
     loosened: [...own.loosened, ...laid.loosened],
     stock: stockOf(practice.stock, own.agents, faults),
     practiceWindows: windowsOf(practice, sites, faults),
-    closedDays: closedDaysOf(practice.closed, faults),
+    closedDays: closedDaysOf(practice, holidays, faults),
     overdue: overdueOf(practice),
     practice: factsOf(practice, faults),
     severities: severitiesOf(practice, faults),

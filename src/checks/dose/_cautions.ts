@@ -12,6 +12,10 @@ export interface Caution {
 
 const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalmic)\b/i;
 
+/** Whether a text is one word, and none that calls for care: a look at the table spares reading it. */
+const isOther = (text: string, { cautions }: Subject['tables']): boolean =>
+  /^[a-z]+$/.test(text) && !text.endsWith('s') && cautions.find(text) === undefined;
+
 const read = new WeakMap<Note, readonly Caution[]>();
 
 /** What of the patient's conditions and medicines calls for care, each thing once; read once for a note. */
@@ -22,7 +26,7 @@ export function cautionsOf({ note, tables }: Subject): readonly Caution[] {
   const found = new Map<CautionRow, Caution>();
   const phrases = phrasesOf(tables.cautions);
   for (const leaf of [...conditions, ...medications]) {
-    if (leaf.value === undefined || onTheSkinOnly.test(leaf.value)) continue;
+    if (leaf.value === undefined || isOther(leaf.value, tables) || onTheSkinOnly.test(leaf.value)) continue;
     for (const { row, from, to, standing } of phrases.mentionsIn(leaf.value))
       if (standing === 'asserted' && !found.has(row))
         found.set(row, { row, at: within(leaf.node, from, to) });

@@ -21,7 +21,8 @@ function loose(procedure: Procedure, { dressable, name }: SiteRow, tables: Table
   const at = procedure.dressing?.find((leaf) =>
     rowsIn(tables.dressings, leaf).some(({ adhesive }) => adhesive === true),
   );
-  return at && { at, args: { word: at.text, site: name, because: because[dressable] } };
+  if (at === undefined || rowsOf(procedure, tables).some(({ presses }) => presses === true)) return undefined;
+  return { at, args: { word: at.text, site: name, because: because[dressable] } };
 }
 
 const rubs = {
@@ -37,10 +38,9 @@ function rubbed(procedure: Procedure, base: SiteRow, tables: Tables): Report | u
   const [only] = procedure.dressing ?? [];
   if (base.friction === undefined || only === undefined || tables.practice.woundCare.open === true)
     return undefined;
-  if (tables.methods.find(procedure.method?.value ?? '')?.takesTissue !== true) return undefined;
-  const bare = rowsOf(procedure, tables).every(({ name }) => name === 'none') && only.value !== undefined;
-  const known = rowsOf(procedure, tables).length > 0;
-  return bare && known ? { at: only, args: { site: base.name, rubs: rubs[base.friction] } } : undefined;
+  const bare = procedure.dressing?.every(({ value }) => tables.dressings.find(value ?? '')?.name === 'none');
+  if (bare !== true || rowsIn(tables.methods, procedure.method)[0]?.takesTissue !== true) return undefined;
+  return { at: only, args: { site: base.name, rubs: rubs[base.friction] } };
 }
 
 type Judge = (procedure: Procedure, base: SiteRow, tables: Tables) => Report | undefined;

@@ -46,14 +46,14 @@ const isClosedBy =
   };
 
 function* unheld({ note, tables }: Subject): Iterable<Report> {
-  const thinner = note.patient?.medications && thinnerOf(note, tables);
+  if (note.patient?.medications === undefined) return;
+  const open = (note.procedures ?? []).filter((procedure) => isUnheld(procedure, tables));
+  const thinner = open.length === 0 ? undefined : thinnerOf(note, tables);
   if (thinner === undefined) return;
   const { name, start, end } = thinner;
-  for (const procedure of note.procedures ?? []) {
-    const at = procedure.hemostasis?.[0];
-    if (at !== undefined && isUnheld(procedure, tables))
+  for (const { hemostasis: [at] = [] } of open)
+    if (at !== undefined)
       yield { at, args: { name }, related: [{ start, end, form: 'medicine', args: { name } }] };
-  }
 }
 
 export const checks: readonly Check[] = [

@@ -151,6 +151,17 @@ const rows: readonly Row[] = [
     },
   ],
   [
+    'holidays-unread',
+    'warning',
+    'A calendar of holidays that was not read in full',
+    'Its days count as open, and patients may be asked to come then.',
+    {
+      main: 'The calendar “{word}” was not read, so its days count as open. Name it from the folder of this file, or write the dates under `closed`.',
+      none: 'The calendar “{word}” has no all-day event, so it closes no day. Check the file, or write the dates under `closed`.',
+      some: '{count} events of “{word}” repeat, have a clock time or a date that can’t be read, and count as open. Write their dates under `closed`.',
+    },
+  ],
+  [
     'unknown-choice',
     'warning',
     'A word that is none of the choices',
