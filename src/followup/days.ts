@@ -1,18 +1,42 @@
 import type { IsoDate } from '../note/values.ts';
 
-const dayMs = 86_400_000;
-
 /**
- * Calendar dates as numbers, counted from 1970-01-01. No clock and no time zone takes part: a day that a zone left
- * out, or made 23 hours long, counts as one day like any other.
+ * Calendar dates as numbers, counted from 1970-01-01, by the rules of the Gregorian calendar alone. No clock and no
+ * time zone takes part: a day that a zone left out, or made 23 hours long, counts as one day like any other. Written
+ * out, since each check of a note counts dozens of days.
  */
-export const dayNumber = (date: IsoDate): number => Date.parse(`${date}T00:00:00Z`) / dayMs;
+export function dayNumber(date: IsoDate): number {
+  const month = Number(date.slice(5, 7));
+  // Years that begin in March end with the leap day.
+  const year = Number(date.slice(0, 4)) - (month <= 2 ? 1 : 0);
+  const sinceMarch = Math.floor((153 * ((month + 9) % 12) + 2) / 5) + Number(date.slice(8, 10)) - 1;
+  return (
+    year * 365 + Math.floor(year / 4) - Math.floor(year / 100) + Math.floor(year / 400) + sinceMarch - epoch
+  );
+}
+
+/** 1970-01-01 counted from the first of March of the year 0. */
+const epoch = 719_468;
+const daysIn400Years = 146_097;
 
 /** The last day that a date has room for; what lies behind it counts as that day. */
 const lastDay = 2_932_896;
 
-export const dateOf = (day: number): IsoDate =>
-  new Date(Math.min(day, lastDay) * dayMs).toISOString().slice(0, 10);
+export function dateOf(day: number): IsoDate {
+  const since = Math.min(day, lastDay) + epoch;
+  const era = Math.floor(since / daysIn400Years);
+  const inEra = since - era * daysIn400Years;
+  const yearOfEra = Math.floor(
+    (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36_524) - Math.floor(inEra / 146_096)) / 365,
+  );
+  const inYear = inEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
+  const fromMarch = Math.floor((5 * inYear + 2) / 153);
+  const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
+  const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
+  return `${padded(year, 4)}-${padded(month, 2)}-${padded(inYear - Math.floor((153 * fromMarch + 2) / 5) + 1, 2)}`;
+}
+
+const padded = (number: number, length: number): string => String(number).padStart(length, '0');
 
 export const addDays = (date: IsoDate, days: number): IsoDate => dateOf(dayNumber(date) + days);
 
