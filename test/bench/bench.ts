@@ -1,6 +1,7 @@
 /** Measures in one run, as ratios, so that machines and other load matter little. `--json` prints the rows alone. */
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { caseloadRows } from './caseload.ts';
 import { coldStart } from './cold.ts';
 import { compare, type Row } from './measure.ts';
 import { faultyNote, noteOf } from './notes.ts';
@@ -24,6 +25,7 @@ const rows: readonly Row[] = [
   compare(`whole check to parse, note with ${found} findings`, 1.3, faulty, whole, parse, 400),
   ...serviceRows(subject),
   coldStart(join(root, 'dist', 'wheal.cjs'), noteOf(60)),
+  ...caseloadRows(join(root, 'dist')),
 ];
 
 if (process.argv.includes('--json')) console.log(JSON.stringify({ rows }));
