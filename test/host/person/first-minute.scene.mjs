@@ -23,7 +23,9 @@ export async function scene(person, folder) {
     .editor()
     .locator('.view-lines span span')
     .evaluateAll((spans) =>
-      Object.fromEntries(spans.map((one) => [one.textContent.trim(), getComputedStyle(one).color])),
+      Object.fromEntries(
+        spans.map((one) => [one.textContent.trim(), globalThis.getComputedStyle(one).color]),
+      ),
     );
   assert.equal(colors['K.O.'], colors['lidocaine']);
   assert.equal(new Set(['K.O.', 'clinician', '1'].map((word) => colors[word])).size, 3);

@@ -154,9 +154,15 @@ export class Person {
 
   /** Opens the list of fixes at the caret, and takes the one with this title. */
   async fix(title) {
-    await this.press('Control+.');
     const row = this.page.locator('.action-widget .monaco-list-row.action', { hasText: title }).first();
-    await row.waitFor();
+    // The list closes again where the fixes were not all there yet.
+    await until(`the fix ${title}`, async () => {
+      await this.press('Control+.');
+      return row.waitFor({ timeout: 5000 }).then(
+        () => true,
+        () => false,
+      );
+    });
     const focused = this.page.locator('.action-widget .monaco-list-row.action.focused');
     for (let step = 0; step < 40; step += 1) {
       if ((await focused.count()) > 0 && (await focused.innerText()).includes(title)) {

@@ -68,8 +68,7 @@ describe('while a row is typed', () => {
     const editor = await open('over-limit.wheal.yaml');
     const { document } = editor;
     await finding(document.uri, 'dose/over-limit');
-    const last = document.lineAt(document.lineCount - 1).range.end;
-    editor.selection = new vscode.Selection(last, last);
+    caretBehind(editor, 'medium: formalin}');
     await type('\n');
     await deleteLeft(1);
     await type('- site: right forearm\n');
