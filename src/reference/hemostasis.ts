@@ -152,6 +152,13 @@ export const hemostasis: readonly HemostasisRow[] = [
     synonyms: [
       'monopolar electrosurgery',
       'monopolar',
+      'unipolar',
+      'unipolar electrosurgery',
+      'unipolar cautery',
+      'unipolar electrocautery',
+      'unipolar diathermy',
+      'unipolar coagulation',
+      'unipolar electrocoagulation',
       'monopolar cautery',
       'monopolar electrocautery',
       'monopolar diathermy',

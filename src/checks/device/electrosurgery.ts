@@ -39,8 +39,8 @@ const stillThere =
   /\b(?:not|never|to be|will be|planned|scheduled|new|replaced|reimplanted|leads?|wires?)\b|\b(?:removed|explanted|taken out)\b.*\b(?:placed|implanted|inserted|now)\b/i;
 const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThere.test(text);
 
-/** Shorter words mean too many other things among conditions. */
-const shortestInConditions = 4;
+/** Short words that mean other things among conditions: irritant contact dermatitis, for one. */
+const ambiguous: ReadonlySet<string> = new Set(['ICD', 'PM']);
 
 /** The devices that are still in place and that the tables know, whether they stand under implants or conditions. */
 function devicesOf({ note: { patient }, tables }: Subject): readonly Device[] {
@@ -61,9 +61,7 @@ function devicesOf({ note: { patient }, tables }: Subject): readonly Device[] {
 
 function isSpelledOut({ name, synonyms }: ImplantRow, text: string): boolean {
   const said = text.toLowerCase();
-  return [name, ...synonyms].some(
-    (word) => word.length >= shortestInConditions && said.includes(word.toLowerCase()),
-  );
+  return [name, ...synonyms].some((word) => !ambiguous.has(word) && said.includes(word.toLowerCase()));
 }
 
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };

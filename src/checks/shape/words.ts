@@ -30,8 +30,12 @@ export const wordTables: ReadonlySet<string> = new Set(lookups.keys());
 
 const mostShown = 8;
 
+/** "No cautery" is two letters from "hot cautery", and says the opposite. */
+const denied = /^(?:no|not|without|never)\b/i;
+
 /** The nearest word, as its row writes it. */
 function nearestWord(text: string, table: Lookup): Nearest | undefined {
+  if (denied.test(text)) return undefined;
   const near = nearest(text, table.words);
   const name = near && table.find(near.word)?.name;
   return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };

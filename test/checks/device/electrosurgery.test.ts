@@ -22,6 +22,8 @@ const words: readonly (readonly [word: string, current: boolean])[] = [
   ['electrodesiccation', true],
   ['light electrodesiccation of the base', true],
   ['ESU', true],
+  ['unipolar', true],
+  ['unipolar cautery', true],
   ['electrosurgical', true],
   ['electric cautery', true],
   ['RF ablation', true],
@@ -137,6 +139,7 @@ describe(code, () => {
     assert.deepEqual(told('pacemaker'), ['error']);
     assert.deepEqual(told('heart block with pacemaker'), ['error']);
     assert.deepEqual(told('defibrillator since 2019'), ['error']);
+    assert.deepEqual(told('DBS for Parkinson'), ['error']);
     // What `implants` says of the place counts for the same device.
     assert.deepEqual(told('pacemaker', '[{kind: pacemaker, where: left chest}]'), ['warning']);
     for (const other of ['pacemaker removed', 'no pacemaker', 'ICD of the hands', 'psoriasis', 'none'])

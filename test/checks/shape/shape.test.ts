@@ -106,6 +106,12 @@ describe('values', () => {
 });
 
 describe('words', () => {
+  it('that deny something are not taken for a slip of what they deny', () => {
+    const [finding] = flags('shape/unknown-word', `${before}    hemostasis: [pressure, ⟦no cautery⟧]\n`);
+    assert.equal(finding?.form ?? 'main', 'main');
+    assert.equal(finding?.data, undefined);
+  });
+
   it('that no table has get the nearest one', () => {
     flags('shape/unknown-word', `${before}    relation: ⟦lesionel⟧\n`, { severity: 'warning' });
     assert.equal(
