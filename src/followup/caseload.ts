@@ -6,7 +6,7 @@ import type { IsoDate } from '../note/values.ts';
 import { plainWord } from '../note/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import { daysBetween } from './days.ts';
-import { stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
+import { dayNotSaid, stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
 import { planOf } from './schedule.ts';
 
 /** Where in a note something stands: offsets, and the line from 0. */
@@ -34,6 +34,8 @@ type Kept = Pick<
 export interface NoteFacts {
   readonly patient: string | undefined;
   readonly visit: IsoDate | undefined;
+  /** The day from which on nothing of it is open; undefined where that day has not come. */
+  readonly closedFrom: IsoDate | undefined;
   /** Why the note, or a part of it, can't be read. */
   readonly unread: string | undefined;
   readonly labels: readonly (Spot & { readonly label: string })[];
@@ -45,6 +47,7 @@ export interface NoteFacts {
 export const unreadFacts = (why: string): NoteFacts => ({
   patient: undefined,
   visit: undefined,
+  closedFrom: undefined,
   unread: why,
   labels: [],
   planned: [],
@@ -57,26 +60,38 @@ export function factsOf(source: Source<Note>, tables: Tables): NoteFacts {
   if (note === null) return unreadFacts('there is no note in this file that can be read');
   const lines = new Lines(source.text);
   const spot = ({ start, end }: Range): Spot => ({ start, end, line: lines.at(start).line });
-  const { planned, undated } = planOf(note, tables);
+  const plan = planOf(note, tables);
+  const planned = plan.planned.filter(({ atHome }) => !atHome);
+  const undated = plan.undated.filter(({ kind }) => kind !== 'dressing change');
+  const unread = source.damage.length > 0 ? 'a part of it is written so that it cannot be read' : undefined;
   return {
     patient: note.patient?.id?.value,
     visit: note.visit?.value?.date,
-    unread: source.damage.length > 0 ? 'a part of it is written so that it cannot be read' : undefined,
+    closedFrom: unread === undefined && undated.length === 0 ? closedFrom(planned) : undefined,
+    unread,
     labels: (note.procedures ?? []).flatMap(({ specimen = [] }) =>
       specimen.flatMap(({ label }) =>
         label?.value === undefined ? [] : [{ label: label.value, ...spot(label) }],
       ),
     ),
-    planned: planned
-      .filter(({ atHome }) => !atHome)
-      .map(({ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what, at }) => ({
+    planned: planned.map(
+      ({ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what, at }) => ({
         ...{ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what },
         ...spot(at),
-      })),
-    undated: undated
-      .filter(({ kind }) => kind !== 'dressing change')
-      .map(({ kind, site, label, why, at }) => ({ kind, site, label, why, ...spot(at) })),
+      }),
+    ),
+    undated: undated.map(({ kind, site, label, why, at }) => ({ kind, site, label, why, ...spot(at) })),
   };
+}
+
+/** The day on which the last of several things was done; undefined where one of them is not. */
+function closedFrom(planned: readonly Planned[]): IsoDate | undefined {
+  let last: IsoDate = dayNotSaid;
+  for (const { done } of planned) {
+    if (done === undefined) return undefined;
+    if (done > last) last = done;
+  }
+  return last;
 }
 
 /** What is to be done about an open item. */
@@ -164,25 +179,41 @@ export class Caseload {
 
   /** Containers of one patient and one day that bear the same label in two notes: no result can be told apart. */
   private sameLabels(): readonly OpenItem[] {
-    const used = new Map<string, { path: string; facts: NoteFacts; spot: Spot & { label: string } }[]>();
+    const byDay = new Map<string, Known[]>();
     for (const [path, facts] of this.notes) {
       if (facts.patient === undefined || facts.visit === undefined) continue;
-      for (const spot of facts.labels) {
-        const key = [plainWord(facts.patient), facts.visit, plainWord(spot.label)].join('\n');
-        const same = used.get(key);
-        if (same === undefined) used.set(key, [{ path, facts, spot }]);
-        else same.push({ path, facts, spot });
-      }
+      const day = `${facts.visit} ${plainWord(facts.patient)}`;
+      const same = byDay.get(day);
+      if (same === undefined) byDay.set(day, [{ path, facts }]);
+      else same.push({ path, facts });
     }
-    return [...used.values()].flatMap((same) => {
-      const paths = new Set(same.map(({ path }) => path));
-      if (paths.size < 2) return [];
-      return same.map(({ path, facts, spot }) => {
-        const others = [...paths].filter((other) => other !== path).join(', ');
-        return look(path, facts, spot, `label ${spot.label} of this patient and day stands in ${others} too`);
-      });
-    });
+    return [...byDay.values()].flatMap((same) => (same.length < 2 ? [] : sameLabelsOf(same)));
   }
+}
+
+interface Known {
+  readonly path: string;
+  readonly facts: NoteFacts;
+}
+
+/** The labels that stand in more than one of several notes of one patient and day. */
+function sameLabelsOf(notes: readonly Known[]): readonly OpenItem[] {
+  const used = new Map<string, (Known & { readonly spot: NoteFacts['labels'][number] })[]>();
+  for (const note of notes)
+    for (const spot of note.facts.labels) {
+      const label = plainWord(spot.label);
+      used.set(label, [...(used.get(label) ?? []), { ...note, spot }]);
+    }
+  return [...used.values()].flatMap((same) => {
+    const paths = new Set(same.map(({ path }) => path));
+    if (paths.size < 2) return [];
+    return same.map(({ path, facts, spot }) => {
+      const others = [...paths].filter((other) => other !== path);
+      const more = others.length > 3 ? ` and ${others.length - 3} others` : '';
+      const what = `label ${spot.label} of this patient and day stands in ${others.slice(0, 3).join(', ')}${more} too`;
+      return look(path, facts, spot, what);
+    });
+  });
 }
 
 const top: Spot = { start: 0, end: 0, line: 0 };
@@ -194,6 +225,7 @@ const look = (path: string, facts: NoteFacts, { start, end, line }: Spot, what: 
 });
 
 function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly OpenItem[] {
+  if (facts.closedFrom !== undefined && facts.closedFrom <= today) return [];
   const { patient, visit, unread } = facts;
   const items: OpenItem[] = unread === undefined ? [] : [look(path, facts, top, unread)];
   for (const { done, begins, until, atHome, ...one } of facts.planned) {

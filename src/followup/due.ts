@@ -64,6 +64,42 @@ export interface Planned extends Place, Sourced {
   readonly at: Range;
 }
 
+type Needed = 'kind' | 'from' | 'to' | 'proposed' | 'until' | 'reason' | 'source' | 'mark' | 'at';
+
+/** What has to be said of an item that falls due; the rest is as usual where it is not said. */
+export type PlannedOwn = Pick<Planned, Needed> & Partial<Omit<Planned, Needed | keyof Place>>;
+
+const noSteps: Planned['steps'] = [];
+
+/** An item that falls due. Each property is named, since every check of a note makes many and spreading is slow. */
+export function planned(place: Place, own: PlannedOwn): Planned {
+  return {
+    procedure: place.procedure,
+    site: place.site,
+    label: place.label,
+    kind: own.kind,
+    from: own.from,
+    to: own.to,
+    proposed: own.proposed,
+    until: own.until,
+    begins: own.begins,
+    done: own.done,
+    urgent: own.urgent ?? false,
+    atHome: own.atHome ?? false,
+    unplanned: own.unplanned ?? false,
+    unclear: own.unclear ?? false,
+    what: own.what,
+    reason: own.reason,
+    steps: own.steps ?? noSteps,
+    source: own.source,
+    mark: own.mark,
+    at: own.at,
+  };
+}
+
+/** What concerns the visit as a whole. */
+export const wholeVisit: Place = { procedure: undefined, site: undefined, label: undefined };
+
 /** Something that falls due, in its state on one day. */
 export interface DueItem extends Planned {
   readonly state: DueState;

@@ -3,7 +3,7 @@ import { plainWord } from '../note/word-table.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { addDays } from './days.ts';
-import { dayNotSaid, type Place, type Planned, type Undated } from './due.ts';
+import { dayNotSaid, planned, type Place, type Planned, type Undated } from './due.ts';
 import { endOf, termText } from './terms.ts';
 import { timeIn } from './times.ts';
 import { nextOpenDay } from './working-days.ts';
@@ -78,15 +78,6 @@ export function eventItems(
   return { planned: planned.reverse(), undated: undated.reverse() };
 }
 
-const usual = {
-  urgent: false,
-  atHome: false,
-  begins: undefined,
-  unplanned: false,
-  unclear: false,
-  steps: [],
-} as const;
-
 function outcomeItem(
   { event, kind, on, concerns }: Happened,
   place: Place,
@@ -103,24 +94,20 @@ function outcomeItem(
   const term = { count: days, unit: 'working days' } as const;
   const to = endOf(on, term, closedDays);
   const elsewhere = concerns === '' ? later.anyEnded : (later.ended.get(concerns) ?? later.ended.get(''));
-  return {
-    ...usual,
-    ...place,
-    ...{
-      kind: 'event outcome',
-      from: on,
-      to,
-      proposed: nextOpenDay(addDays(on, 1), closedDays),
-      until: to,
-      begins: on,
-    },
+  return planned(place, {
+    kind: 'event outcome',
+    from: on,
+    to,
+    proposed: nextOpenDay(addDays(on, 1), closedDays),
+    until: to,
+    begins: on,
     done: own ? dayNotSaid : elsewhere,
     what: kind,
     reason: `After ${kind} on ${on} the note says within ${termText(term)} how it ended.`,
     source: 'format',
     mark: 'format',
     at: event.kind ?? event.head,
-  };
+  });
 }
 
 /** How many days before the planned one a visit still counts as the one that was planned. */
@@ -141,17 +128,20 @@ function returnItem(
   if (leaf?.value === undefined || day === undefined || day <= on) return undefined;
   const term = followUp.terms.return;
   const until = endOf(day, term, closedDays);
-  return {
-    ...usual,
-    ...place,
-    ...{ kind: 'return visit', from: day, to: day, proposed: day, until, begins: on },
+  return planned(place, {
+    kind: 'return visit',
+    from: day,
+    to: day,
+    proposed: day,
+    until,
+    begins: on,
     done: firstFrom(happened, at + 1, addDays(day, -early)),
     what: leaf.value,
     reason: `Planned on ${on}: ${leaf.value}.`,
     source: term.source,
     mark: term.mark,
     at: leaf,
-  };
+  });
 }
 
 /** The day of the first event from an index on that lies on or after a date. */

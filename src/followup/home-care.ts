@@ -3,7 +3,7 @@ import { phrasesOf } from '../note/phrases.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { addDays } from './days.ts';
-import type { Place, Planned, Undated } from './due.ts';
+import { planned, wholeVisit, type Planned, type Undated } from './due.ts';
 import type { Happened } from './events.ts';
 
 const wordsForOne: ReadonlyMap<string, number> = new Map([
@@ -29,17 +29,6 @@ export function daysToFirstChange(words: string): number | undefined {
   if (nextDay.test(words)) return 1;
   return sameDay.test(words) ? 0 : undefined;
 }
-
-const wholeVisit: Place = { procedure: undefined, site: undefined, label: undefined };
-const usual = {
-  ...wholeVisit,
-  urgent: false,
-  begins: undefined,
-  unplanned: false,
-  unclear: false,
-  what: undefined,
-  steps: [],
-} as const;
 
 /** What the patient does at home: the first change of the dressing, and washing. */
 export function homeItems(
@@ -72,20 +61,32 @@ export function homeItems(
     firstChange === ''
       ? { source: firstChangeHours.source, mark: firstChangeHours.mark }
       : ({ source: 'practice-file', mark: 'format' } as const);
-  const common = { ...usual, done: undefined, atHome: true, at: note.visit ?? note.head };
-  const change: Planned = {
-    ...common,
-    ...origin,
-    ...{ kind: 'dressing change', from, to: from, proposed: from, until: from },
+  const at = note.visit ?? note.head;
+  const change = planned(wholeVisit, {
+    kind: 'dressing change',
+    from,
+    to: from,
+    proposed: from,
+    until: from,
+    atHome: true,
     reason: `The first dressing stays until ${firstChange === '' ? 'the next day' : firstChange}.`,
-  };
+    ...origin,
+    at,
+  });
   const { washedTo, source, mark } = tables.followUp.homeCare;
   const to = addDays(visit, Math.max(days, washedTo));
-  const washing: Planned = {
-    ...common,
-    ...{ kind: 'washing', from, to, proposed: from, until: to, source, mark },
+  const washing = planned(wholeVisit, {
+    kind: 'washing',
+    from,
+    to,
+    proposed: from,
+    until: to,
+    atHome: true,
     reason: 'From the first change on the wound is washed every day, for one to two weeks.',
-  };
+    source,
+    mark,
+    at,
+  });
   return { planned: covered ? [change, washing] : [washing], undated: [] };
 }
 
@@ -118,21 +119,17 @@ export function scarItems(
       (kind === 'wound check' || kind === 'raised scar') && on !== undefined && on >= addDays(from, -14),
   );
   return [
-    {
-      ...usual,
-      ...{
-        kind: 'scar check',
-        from,
-        to,
-        proposed: from,
-        until: to,
-        atHome: false,
-        done: looked?.on,
-        source,
-        mark,
-      },
+    planned(wholeVisit, {
+      kind: 'scar check',
+      from,
+      to,
+      proposed: from,
+      until: to,
+      done: looked?.on,
+      source,
+      mark,
       reason: `The note says of the skin: ${risk.text}. A scar that begins to rise is treated early.`,
       at: risk,
-    },
+    }),
   ];
 }

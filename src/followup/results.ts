@@ -7,7 +7,7 @@ import type { Overdue } from '../practice/settings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
-import { dayNotSaid, isUnclear, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
 import { endOf, termText } from './terms.ts';
 import { timeIn } from './times.ts';
 
@@ -166,16 +166,6 @@ export function specimenItems(
   return falling;
 }
 
-const usual = {
-  urgent: false,
-  atHome: false,
-  begins: undefined,
-  unplanned: false,
-  unclear: false,
-  what: undefined,
-  steps: [],
-} as const;
-
 function sendingItem(
   { sent, head }: Specimen,
   place: Place,
@@ -185,9 +175,7 @@ function sendingItem(
 ): Planned {
   const term = followUp.terms.sending;
   const to = endOf(visit, term, closedDays);
-  return {
-    ...usual,
-    ...place,
+  return planned(place, {
     kind: 'specimen to send',
     from: visit,
     to,
@@ -199,7 +187,7 @@ function sendingItem(
     source: term.source,
     mark: term.mark,
     at: sent ?? head,
-  };
+  });
 }
 
 function resultItems(
@@ -213,9 +201,7 @@ function resultItems(
   return limitsOf(specimen, tables).map(({ term, test, source, mark }, index) => {
     const to = endOf(base, term, closedDays);
     const usually = term.unit === 'days' ? to : endOf(base, followUp.terms.expected, closedDays);
-    return {
-      ...usual,
-      ...place,
+    return planned(place, {
       kind: 'result',
       from: usually < to ? usually : to,
       to,
@@ -228,7 +214,7 @@ function resultItems(
       source,
       mark,
       at: specimen.sent ?? specimen.head,
-    };
+    });
   });
 }
 
@@ -249,10 +235,14 @@ function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): P
       ? { begins: undefined, said: 'a day that the note does not say' }
       : { begins: came, said: came };
   const last = attempts.at(-1)?.on?.value;
-  return {
-    ...usual,
-    ...place,
-    ...{ kind: 'telling the patient', from: came, to, proposed: came, until: to, begins, urgent },
+  return planned(place, {
+    kind: 'telling the patient',
+    from: came,
+    to,
+    proposed: came,
+    until: to,
+    begins,
+    urgent,
     done: loop.told,
     unclear: result.told?.some(({ on }) => isUnclear(on)) ?? false,
     what: last === undefined ? undefined : `tried ${times(attempts.length)}, last on ${last}`,
@@ -260,7 +250,7 @@ function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): P
     source: term.source,
     mark: term.mark,
     at: result.told?.[0] ?? result.received ?? result.head,
-  };
+  });
 }
 
 function tellingTerm(urgent: boolean, { followUp, overdue }: Tables): Term {
@@ -275,38 +265,44 @@ const times = (count: number): string => (count === 1 ? 'once' : `${count} times
 function nextItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned | undefined {
   const { next, needsPlan, nothingNext, told, result, done, urgent } = loop;
   const since = told === undefined || told === dayNotSaid ? came : told;
-  const common = { ...usual, ...place, kind: 'next step', urgent, done } as const;
   const { step, stepUrgent, plan, planUrgent } = tables.followUp.terms;
   if (next !== undefined) {
     const term = urgent ? stepUrgent : step;
     const from = timeIn(next, came) ?? since;
     const to = endOf(from, term, tables.closedDays);
-    return {
-      ...common,
-      ...{ from, to, proposed: from, until: to, begins: came, what: next },
+    return planned(place, {
+      kind: 'next step',
+      urgent,
+      done,
+      from,
+      to,
+      proposed: from,
+      until: to,
+      begins: came,
+      what: next,
       reason: `Planned after the result: ${next}.`,
       source: term.source,
       mark: term.mark,
       at: result.next ?? result.head,
-    };
+    });
   }
   if (nothingNext || !needsPlan || told === undefined) return undefined;
   const term = urgent ? planUrgent : plan;
   const to = endOf(since, term, tables.closedDays);
-  return {
-    ...common,
-    ...{
-      from: since,
-      to,
-      proposed: since,
-      until: to,
-      begins: since,
-      what: 'plan what happens next',
-      unplanned: true,
-    },
+  return planned(place, {
+    kind: 'next step',
+    urgent,
+    done,
+    from: since,
+    to,
+    proposed: since,
+    until: to,
+    begins: since,
+    what: 'plan what happens next',
+    unplanned: true,
     reason: 'This diagnosis asks for a plan, and the note has none.',
     source: term.source,
     mark: term.mark,
     at: result.diagnosis ?? result.head,
-  };
+  });
 }

@@ -3,7 +3,7 @@ import type { SiteReading } from '../note/site.ts';
 import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Tables } from '../practice/tables.ts';
-import { dayNotSaid, isUnclear, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
 import type { Happened } from './events.ts';
 import { earliest } from './results.ts';
 import { sutureDay, sutureRemoval, type SutureRemoval, type SutureWindow } from './sutures.ts';
@@ -24,8 +24,15 @@ export function stitchesItem(
   const unclear = isUnclear(procedure.suturesOut?.on);
   const done = removedOn(procedure, place, happened, note.procedures?.length === 1);
   if (removal.kind === 'window')
-    return { ...usual, ...place, ...inWindow(removal, wanted, tables), done, unclear, at };
-  if (wanted !== undefined) return { ...usual, ...place, ...asPlanned(wanted), done, unclear, at };
+    return planned(place, {
+      ...inWindow(removal, wanted, tables),
+      kind: 'suture removal',
+      done,
+      unclear,
+      at,
+    });
+  if (wanted !== undefined)
+    return planned(place, { ...asPlanned(wanted), kind: 'suture removal', done, unclear, at });
   return removal.why === 'closure' || done !== undefined ? undefined : noWindow(removal, place, at);
 }
 
@@ -48,15 +55,6 @@ const asPlanned = (wanted: IsoDate): When => ({
 });
 
 const placeOf = ({ suturesDue, closure, head }: Procedure): Range => suturesDue ?? closure?.[0]?.head ?? head;
-
-const usual = {
-  kind: 'suture removal',
-  begins: undefined,
-  unplanned: false,
-  urgent: false,
-  atHome: false,
-  what: undefined,
-} as const;
 
 function noWindow({ why }: Extract<SutureRemoval, { kind: 'unknown' }>, place: Place, at: Range): Undated {
   const reason = why === 'visit' ? 'the note has no day of the visit' : 'no window is known for this site';
