@@ -48,6 +48,11 @@ export function maxDose(query: DoseQuery, tables: Tables): MaxDose | NoMaximum {
   if (kg === undefined) return { why: 'the weight is not known' };
   if (needsAge(query)) return { why: 'under 50 kg the age is needed' };
   const drawn = query.epinephrineMicrogramsPerMl;
+  const { strongest } = tables.epinephrine;
+  if (isOver(drawn, strongest.microgramsPerMl))
+    return {
+      why: `epinephrine ${epinephrineText(drawn)} is stronger than ${epinephrineText(strongest.microgramsPerMl)}, the strongest that is made with a local anesthetic`,
+    };
   const locked = lockedBy(drawn, undefined, undefined, undefined, tables);
   const epinephrine = drawn > 0 && locked === undefined;
   const rules = rulesOf(tables);

@@ -85,6 +85,8 @@ describe('wheal dose', () => {
       ['--agent lidocaine --concentration 1% --weight 6200kg', 'proportion'],
       ['--agent lidocaine --concentration 1% --weight 40kg', 'age is needed'],
       ['--agent lidocaine --concentration 1% --epinephrine much --weight 62kg', '--epinephrine'],
+      // 1:1,000 for 1:100,000 would be a hundred times the epinephrine.
+      ['--agent lidocaine --concentration 1% --epinephrine 1:1000 --weight 62kg', 'stronger than 1:50,000'],
       [
         '--agent articaine --concentration 4% --epinephrine 1:100,000 --weight 14kg --age 3',
         'no limit is known',
