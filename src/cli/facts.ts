@@ -3,6 +3,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { factsOf, unreadFacts, type NoteFacts } from '../followup/caseload.ts';
+import { factsOfRow, rowOfFacts } from '../followup/kept-facts.ts';
 import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
@@ -11,15 +12,15 @@ import { loadFrom } from './notes.ts';
 import type { PracticeFile, Practices } from './practices.ts';
 import { version } from './version.ts';
 
-/** Facts of notes by a digest of all that they follow from: this version, the practice's file and the note's text. */
-type Known = ReadonlyMap<string, NoteFacts>;
+/** Rows of facts by a digest of all that they follow from: this version, the practice's file and the note's text. */
+type Known = ReadonlyMap<string, string>;
 
 /**
  * Reads the facts of notes, or takes them from an earlier run where neither the note nor its practice's file has
  * changed since. Nothing is kept unless the user names a folder for it, since the facts are health data.
  */
 export class FactsReader {
-  private readonly fresh = new Map<string, NoteFacts>();
+  private readonly fresh = new Map<string, string>();
   private readonly practiceDigests = new Map<string, string>();
   private changed = false;
 
@@ -35,7 +36,7 @@ export class FactsReader {
     const { cache, cwd } = console;
     if (cache === undefined || cache === '') return new FactsReader(console, practices, new Map(), undefined);
     const name = digest('', Buffer.from(roots.map((root) => resolve(cwd, root)).join('\n')));
-    const store = join(resolve(cwd, cache), `open-${name}.json`);
+    const store = join(resolve(cwd, cache), `open-${name}.txt`);
     return new FactsReader(console, practices, await stored(store), store);
   }
 
@@ -48,19 +49,19 @@ export class FactsReader {
         : quickly(resolve(this.console.cwd, path));
     if (bytes === undefined) return factsIn(await loadFrom(path, this.console), tables);
     const key = digest(this.digestOf(practice), bytes);
-    let facts = this.known.get(key);
-    if (facts === undefined) {
-      facts = factsIn(decoded(bytes), tables);
+    let row = this.known.get(key);
+    if (row === undefined) {
+      row = rowOfFacts(factsIn(decoded(bytes), tables));
       this.changed = true;
     }
-    this.fresh.set(key, facts);
-    return facts;
+    this.fresh.set(key, row);
+    return factsOfRow(row);
   }
 
   /** Keeps what was read for the next run. That it can't be kept is no reason to fail, and is said. */
   async keep(): Promise<void> {
     if (this.store === undefined || (!this.changed && this.fresh.size === this.known.size)) return;
-    const body = JSON.stringify([...this.fresh]);
+    const body = [...this.fresh].map(([key, row]) => `${key}\t${row}`).join('\n');
     const partial = `${this.store}.${process.pid}.tmp`;
     try {
       await mkdir(resolve(this.store, '..'), { recursive: true, mode: 0o700 });
@@ -85,6 +86,9 @@ export class FactsReader {
   }
 }
 
+/** Characters of a digest in base64url. */
+const digestLength = 43;
+
 const digest = (before: string, bytes: Uint8Array): string =>
   createHash('sha256').update(before).update('\n').update(bytes).digest('base64url');
 
@@ -103,9 +107,9 @@ const factsIn = (loaded: Loaded, tables: Tables): NoteFacts =>
 
 /** What an earlier run kept; nothing where it is not whole. */
 async function stored(path: string): Promise<Known> {
-  const text = await readFile(path, 'utf8').catch(() => '');
-  const end = text.indexOf('\n');
-  const body = text.slice(end + 1);
-  if (end < 0 || text.slice(0, end) !== digest('', Buffer.from(body))) return new Map();
-  return new Map(JSON.parse(body) as [string, NoteFacts][]);
+  const bytes = await readFile(path).catch(() => Buffer.alloc(0));
+  const end = bytes.indexOf('\n');
+  if (end < 0 || bytes.toString('latin1', 0, end) !== digest('', bytes.subarray(end + 1))) return new Map();
+  const rows = bytes.toString('utf8', end + 1).split('\n');
+  return new Map(rows.map((row) => [row.slice(0, digestLength), row.slice(digestLength + 1)]));
 }
