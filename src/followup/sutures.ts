@@ -81,9 +81,11 @@ export function stitchesOf({ closure, hemostasis }: Procedure, tables: Tables): 
 }
 
 function stitchesIn({ how, material, technique, count }: Closure, tables: Tables): Stitches {
-  const used = materialIn(material?.value ?? how?.value, tables);
-  if (used !== undefined) return used.absorbable === true ? 'absorbable' : 'removable';
   const way = tables.closures.find(how?.value ?? '');
+  // Without a material the word for the closure alone says enough.
+  const named = material?.value ?? (way === undefined ? how?.value : undefined);
+  const used = materialIn(named, tables);
+  if (used !== undefined) return used.absorbable === true ? 'absorbable' : 'removable';
   if (way !== undefined) return way.stitched ? 'removable' : 'none';
   const sewn = [material?.value, technique, count].some((said) => said !== undefined);
   return sewn ? 'removable' : 'unknown';
