@@ -95,6 +95,21 @@ export const implants: readonly ImplantRow[] = [
     mark: 'Q',
   },
   {
+    // It may be either of the two above, so it counts as the graver.
+    name: 'cardiac device',
+    synonyms: [
+      'CIED',
+      'cardiac implantable electronic device',
+      'cardiac implanted electronic device',
+      'implanted cardiac device',
+      'heart device',
+      'implanted heart device',
+    ],
+    concern: 'forbidden',
+    source: 'device-advice-2013',
+    mark: 'Q',
+  },
+  {
     name: 'deep brain stimulator',
     synonyms: ['DBS', 'deep brain stimulation', 'brain stimulator', 'responsive neurostimulator', 'RNS'],
     concern: 'forbidden',

@@ -66,6 +66,8 @@ const devices: readonly (readonly [implants: string, back: Verdict, cheek: Verdi
   ['[no pacemaker]', '-', '-'],
   ['[pacemaker removed in 2020]', '-', '-'],
   ['[pace maker]', 'error', 'error'],
+  ['[CIED]', 'error', 'error'],
+  ['[implanted heart device]', 'error', 'error'],
   ['["pacemaker removed, ICD placed 2021"]', 'error', 'error'],
   ['["ICD removed, leads in place"]', 'error', 'error'],
   ['[pacemaker not removed]', 'error', 'error'],
