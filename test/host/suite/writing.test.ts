@@ -68,6 +68,8 @@ describe('while a row is typed', () => {
     const editor = await open('over-limit.wheal.yaml');
     const { document } = editor;
     await finding(document.uri, 'dose/over-limit');
+    const missing = (): number => codes(document.uri).filter((code) => code.includes('missing')).length;
+    const before = missing();
     caretBehind(editor, 'medium: formalin}');
     await type('\n');
     await deleteLeft(1);
@@ -77,11 +79,8 @@ describe('while a row is typed', () => {
       'the row break keeps the column of the list',
     );
     await pause(1500);
-    equal(
-      codes(document.uri).filter((code) => code.includes('missing')),
-      [],
-    );
+    equal(missing(), before);
     await vscode.commands.executeCommand('cursorTop');
-    await until('the missing method', () => codes(document.uri).some((code) => code.includes('missing')));
+    await until('more to be missing', () => missing() > before);
   });
 });
