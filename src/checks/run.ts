@@ -164,7 +164,7 @@ function subjectOf(
     source,
     ...context,
     get dose() {
-      return (dose ??= judgeDose(note, context.tables, context.elsewhere));
+      return (dose ??= judgeDose(note, context.tables, context.elsewhere, hiddenBy(source, byCode)));
     },
     siteOf(procedure) {
       const text = procedure.site?.value;
@@ -177,6 +177,18 @@ function subjectOf(
       return catalogue.map(({ code }) => code);
     },
   };
+}
+
+/** Problems under which a part of the note may stand that nobody counts. */
+const hiding: readonly string[] = ['yaml/duplicate-key', 'yaml/several-documents', 'quantity/not-understood'];
+
+/** Why part of what was given may not be counted: the reader could not take in all that was typed. */
+function hiddenBy(
+  { damage }: Source<Note>,
+  byCode: ReadonlyMap<string, readonly Problem[]>,
+): string | undefined {
+  const hides = damage.length > 0 || hiding.some((code) => byCode.has(code));
+  return hides ? 'part of the note cannot be read' : undefined;
 }
 
 /** A check's report as a finding. */

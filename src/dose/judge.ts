@@ -27,8 +27,14 @@ export type * from './types.ts';
 /**
  * Judges the anesthetic of a whole visit, and of the later days on which its events tell of more.
  * @param elsewhere what other notes of the patient say of a day; absent where nobody looked
+ * @param hidden why part of what was typed could not be counted, where that is so: then the sum is a lower bound
  */
-export function judgeDose(note: Note, tables: Tables, elsewhere: Elsewhere = () => undefined): DoseJudgement {
+export function judgeDose(
+  note: Note,
+  tables: Tables,
+  elsewhere: Elsewhere = () => undefined,
+  hidden?: string,
+): DoseJudgement {
   const day = note.visit?.value?.date;
   const injections: Injection[] = [];
   addGiven(note.anesthetic, injections);
@@ -39,8 +45,9 @@ export function judgeDose(note: Note, tables: Tables, elsewhere: Elsewhere = () 
     day,
     factsOn(note, day),
     tables,
-    later.map(([on, given]) => new Judged(given, on, factsOn(note, on), tables, [], elsewhere(on))),
+    later.map(([on, given]) => new Judged(given, on, factsOn(note, on), tables, [], elsewhere(on), hidden)),
     day === undefined ? undefined : elsewhere(day),
+    hidden,
   );
 }
 
@@ -142,6 +149,7 @@ class Judged implements DoseJudgement {
     private readonly tables: Tables,
     readonly later: readonly DoseJudgement[],
     readonly others: OthersOn | undefined,
+    private readonly hidden: string | undefined,
   ) {
     this.rules = rulesOf(tables);
     const applied: Applied[] = [];
@@ -242,6 +250,7 @@ class Judged implements DoseJudgement {
   private reason(): string | undefined {
     const [unread] = this.unread;
     if (unread !== undefined) return reasonOf(unread);
+    if (this.hidden !== undefined) return this.hidden;
     const [unlimited] = this.noLimit;
     if (unlimited !== undefined)
       return `no limit is known for ${kindText(unlimited.agent, unlimited.epinephrine)} in such a patient`;

@@ -114,13 +114,15 @@ export interface Ceiling {
 }
 
 /** Whether a row is for a patient; without a weight its bounds by weight are left aside. */
-export function appliesTo({ fromMonths, belowMonths, fromKg, belowKg }: Population, facts: Facts): boolean {
+export function appliesTo(population: Population, facts: Facts): boolean {
+  const { fromMonths, belowMonths, fromKg, aboveKg, belowKg } = population;
   const months = monthsOrAdult(facts);
   const { kg } = facts;
   return (
     (fromMonths === undefined || months >= fromMonths) &&
     (belowMonths === undefined || months < belowMonths) &&
     (fromKg === undefined || kg === undefined || kg >= fromKg) &&
+    (aboveKg === undefined || kg === undefined || kg > aboveKg) &&
     (belowKg === undefined || kg === undefined || kg < belowKg)
   );
 }

@@ -35,28 +35,28 @@ const lidocaine4 = {
 export const creams: readonly CreamRow[] = [
   {
     ...pair,
-    population: { text: 'under 3 months or under 5 kg', belowMonths: 216 },
+    population: { text: 'under 3 months, or not above 5 kg', belowMonths: 216 },
     maxGrams: 1,
     maxCm2: 10,
     maxMinutes: 60,
   },
   {
     ...pair,
-    population: { text: '3 months and over, from 5 kg', fromMonths: 3, belowMonths: 216, fromKg: 5 },
+    population: { text: '3 months and over, above 5 kg', fromMonths: 3, belowMonths: 216, aboveKg: 5 },
     maxGrams: 2,
     maxCm2: 20,
     maxMinutes: 240,
   },
   {
     ...pair,
-    population: { text: '1 year and over, from 10 kg', fromMonths: 12, belowMonths: 216, fromKg: 10 },
+    population: { text: '1 year and over, above 10 kg', fromMonths: 12, belowMonths: 216, aboveKg: 10 },
     maxGrams: 10,
     maxCm2: 100,
     maxMinutes: 240,
   },
   {
     ...pair,
-    population: { text: '7 years and over, from 20 kg', fromMonths: 84, belowMonths: 216, fromKg: 20 },
+    population: { text: '7 years and over, above 20 kg', fromMonths: 84, belowMonths: 216, aboveKg: 20 },
     maxGrams: 20,
     maxCm2: 200,
     maxMinutes: 240,

@@ -6,6 +6,8 @@ export interface Population {
   readonly fromMonths?: number;
   readonly belowMonths?: number;
   readonly fromKg?: number;
+  /** A weight that itself is not enough, as where a label says "more than". */
+  readonly aboveKg?: number;
   readonly belowKg?: number;
 }
 
@@ -214,6 +216,11 @@ export const limits: readonly LimitRow[] = [
     { population: adults, mgPerKg: 6 },
     origin('UK medicines reference', 'uk-reference-mepivacaine', '2026'),
   ),
+  plain(
+    'mepivacaine',
+    { population: { text: '4 to 11 years', fromMonths: 48, belowMonths: 144 }, mgPerKg: 3 },
+    origin('UK medicines reference', 'uk-reference-mepivacaine', '2026'),
+  ),
   plain('mepivacaine', { population: anyAge, mgPerKg: 7, printed: '5 to 7 mg/kg' }, australia),
   withEpinephrine('mepivacaine', { population: anyAge, mgPerKg: 6.6 }, australia),
   plain('mepivacaine', { population: adults, mgPerKg: 4.5, capMg: 350 }, poisoning),
@@ -292,6 +299,16 @@ export const limits: readonly LimitRow[] = [
   plain('procaine', { population: adults, mgPerKg: 7 }, wikem),
   withEpinephrine('procaine', { population: adults, mgPerKg: 10 }, wikem),
   plain('procaine', { population: adults, mgPerKg: 10, capMg: 600 }, poisoning),
+  withEpinephrine(
+    'procaine',
+    {
+      population: adults,
+      mgPerKg: 10,
+      capMg: 600,
+      printed: '10 mg/kg or 600 mg; no other value with epinephrine',
+    },
+    poisoning,
+  ),
   plain(
     'procaine',
     { population: adults, mgPerKg: 10, capMg: 1000, printed: '7 to 10 mg/kg, not above 1000 mg' },

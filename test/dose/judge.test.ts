@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { check } from '../../src/checks/index.ts';
 import { readFileSync } from 'node:fs';
 import { doseJson } from '../../src/dose/json.ts';
 import { judgeDose, overLimit } from '../../src/dose/judge.ts';
@@ -261,5 +262,19 @@ describe('the dose of a visit', () => {
     assert.equal(fraction(27.9), 1);
     assert.equal(fraction(27.9003), 1.0001);
     assert.equal(fraction(27.8997), 0.9999);
+  });
+
+  it('is not judged where part of what was typed could not be counted', () => {
+    const line = '{agent: lidocaine, concentration: 1%, volume: 2 mL';
+    const note = (tail: string): string =>
+      `visit: 2026-03-02\npatient: {id: C-1, born: 1961-08-09, weight: 62 kg}\nprocedures:\n  - site: nose\n    method: shave\n    anesthetic: ${line}${tail}`;
+    const doseOf = (text: string): { judged: boolean; fraction: number | null } => {
+      const { dose } = check(readNote(text), { tables: referenceTables, today: '2026-03-02' });
+      return { judged: dose?.judged ?? false, fraction: dose?.fraction ?? null };
+    };
+    assert.equal(doseOf(note('}\n')).judged, true);
+    // A second volume, a second document: either may hold more than was counted.
+    for (const tail of [', volume: 20 mL}\n', '}\n---\nvisit: 2026-03-02\n'])
+      assert.deepEqual(doseOf(note(tail)), { judged: false, fraction: null });
   });
 });

@@ -215,9 +215,10 @@ describe('creams', () => {
   it('stay in the row of the weight where the age is reached and the weight is not', () => {
     const of7 = (kg: number, grams: string): string =>
       of(`amount: ${grams}`, `id: C-1, age: 7 years, weight: ${kg} kg`);
-    silent('dose/cream-over-limit', of7(20, '20 g'));
-    flags('dose/cream-over-limit', of7(19, '⟦11 g⟧'));
-    silent('dose/cream-over-limit', of7(19, '10 g'));
+    // US label, the same table: 7 to 12 years and more than 20 kg; exactly 20 kg is not more.
+    silent('dose/cream-over-limit', of7(20.1, '20 g'));
+    flags('dose/cream-over-limit', of7(20, '⟦11 g⟧'));
+    silent('dose/cream-over-limit', of7(20, '10 g'));
     flags('dose/cream-over-limit', of('amount: ⟦1.1 g⟧', 'id: C-1, age: 2 months, weight: 5.5 kg'));
   });
 
