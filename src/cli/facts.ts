@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
-import { readFileSync, statSync } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { factsOf, unreadFacts, type NoteFacts } from '../followup/caseload.ts';
 import { factsOfRow, rowOfFacts } from '../followup/kept-facts.ts';
 import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
+import type { IsoDate } from '../note/values.ts';
 import type { Console } from './console.ts';
 import { decoded, largest, standardInput, type Loaded } from './files.ts';
 import { loadFrom } from './notes.ts';
@@ -22,6 +23,7 @@ type Known = ReadonlyMap<string, string>;
 export class FactsReader {
   private readonly fresh = new Map<string, string>();
   private readonly practiceDigests = new Map<string, string>();
+  private readonly room = Buffer.alloc(largest);
   private changed = false;
 
   private constructor(
@@ -29,15 +31,25 @@ export class FactsReader {
     private readonly practices: Practices,
     private readonly known: Known,
     private readonly store: string | undefined,
+    private readonly today: IsoDate,
   ) {}
 
-  /** @param roots what the user named: each set of paths has a store of its own */
-  static async for(roots: readonly string[], console: Console, practices: Practices): Promise<FactsReader> {
+  /**
+   * @param roots what the user named: each set of paths has a store of its own
+   * @param today the day for which the facts are wanted
+   */
+  static async for(
+    roots: readonly string[],
+    today: IsoDate,
+    console: Console,
+    practices: Practices,
+  ): Promise<FactsReader> {
     const { cache, cwd } = console;
-    if (cache === undefined || cache === '') return new FactsReader(console, practices, new Map(), undefined);
+    if (cache === undefined || cache === '')
+      return new FactsReader(console, practices, new Map(), undefined, today);
     const name = digest('', Buffer.from(roots.map((root) => resolve(cwd, root)).join('\n')));
     const store = join(resolve(cwd, cache), `open-${name}.txt`);
-    return new FactsReader(console, practices, await stored(store), store);
+    return new FactsReader(console, practices, await stored(store), store, today);
   }
 
   async of(path: string): Promise<NoteFacts> {
@@ -46,16 +58,19 @@ export class FactsReader {
     const bytes =
       this.store === undefined || path === standardInput
         ? undefined
-        : quickly(resolve(this.console.cwd, path));
+        : quickly(resolve(this.console.cwd, path), this.room);
     if (bytes === undefined) return factsIn(await loadFrom(path, this.console), tables);
     const key = digest(this.digestOf(practice), bytes);
-    let row = this.known.get(key);
-    if (row === undefined) {
-      row = rowOfFacts(factsIn(decoded(bytes), tables));
-      this.changed = true;
+    const kept = this.known.get(key);
+    const facts = kept === undefined ? undefined : factsOfRow(kept, this.today);
+    if (kept !== undefined && facts !== undefined) {
+      this.fresh.set(key, kept);
+      return facts;
     }
-    this.fresh.set(key, row);
-    return factsOfRow(row);
+    const read = factsIn(decoded(bytes), tables);
+    this.fresh.set(key, rowOfFacts(read));
+    this.changed ||= kept === undefined;
+    return read;
   }
 
   /** Keeps what was read for the next run. That it can't be kept is no reason to fail, and is said. */
@@ -92,13 +107,23 @@ const digestLength = 43;
 const digest = (before: string, bytes: Uint8Array): string =>
   createHash('sha256').update(before).update('\n').update(bytes).digest('base64url');
 
-/** The bytes of an ordinary file of a note's size, at the least cost; undefined for everything else. */
-function quickly(full: string): Uint8Array | undefined {
+/**
+ * The bytes of an ordinary file of a note's size, at the least cost; undefined for everything else. They stand in one
+ * room for all files, until the next one is read.
+ */
+function quickly(full: string, room: Buffer): Uint8Array | undefined {
+  let file: number | undefined;
   try {
-    const info = statSync(full);
-    return info.isFile() && info.size <= largest ? readFileSync(full) : undefined;
+    // Without waiting: a pipe would wait for its writer.
+    file = openSync(full, constants.O_RDONLY | constants.O_NONBLOCK);
+    const info = fstatSync(file);
+    if (!info.isFile() || info.size > largest) return undefined;
+    const length = readSync(file, room, 0, largest, 0);
+    return length === info.size ? room.subarray(0, length) : undefined;
   } catch {
     return undefined;
+  } finally {
+    if (file !== undefined) closeSync(file);
   }
 }
 

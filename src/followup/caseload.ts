@@ -228,12 +228,16 @@ function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly OpenIt
   if (facts.closedFrom !== undefined && facts.closedFrom <= today) return [];
   const { patient, visit, unread } = facts;
   const items: OpenItem[] = unread === undefined ? [] : [look(path, facts, top, unread)];
-  for (const { done, begins, until, atHome, ...one } of facts.planned) {
-    const state = stateOn({ ...one, done, begins, until, atHome }, today);
+  for (const one of facts.planned) {
+    const state = stateOn(one, today);
     if (state === undefined || state === 'done') continue;
-    const overdue = state === 'overdue' ? daysBetween(until, today) : 0;
-    const loudness = loudnessOf(overdue, one.urgent && state !== 'later');
-    items.push({ ...one, group: groups[one.kind], path, patient, visit, state, overdue, loudness });
+    const { kind, site, label, what, from, to, proposed, urgent, start, end, line } = one;
+    const overdue = state === 'overdue' ? daysBetween(one.until, today) : 0;
+    const loudness = loudnessOf(overdue, urgent && state !== 'later');
+    items.push({
+      ...{ group: groups[kind], path, patient, visit, kind, site, label, what, from, to, proposed },
+      ...{ state, urgent, overdue, loudness, start, end, line },
+    });
   }
   for (const { why, ...one } of facts.undated)
     items.push({

@@ -1,20 +1,47 @@
+import type { IsoDate } from '../note/values.ts';
 import type { NoteFacts } from './caseload.ts';
+
+type Rest = Pick<NoteFacts, 'unread' | 'labels' | 'planned' | 'undated'>;
+
+/** Patient, visit, the day from which on the row is right, and whether anything is open. */
+type Head = readonly [patient: string | null, visit: string | null, settled: IsoDate, open: boolean];
 
 /**
  * The facts of a note as one row of text without line breaks: first what is asked of every note, then the rest, which
- * is only read where something is open.
+ * is read only where something is open. What is done is left out: from the day on which the last of it was done the row
+ * says the same as the note, and before that day it says nothing.
  */
-export function rowOfFacts({ patient, visit, closedFrom, ...rest }: NoteFacts): string {
-  return `${JSON.stringify([patient ?? null, visit ?? null, closedFrom ?? null])}\t${JSON.stringify(rest)}`;
+export function rowOfFacts({
+  patient,
+  visit,
+  closedFrom,
+  unread,
+  labels,
+  planned,
+  undated,
+}: NoteFacts): string {
+  const settled = planned
+    .map(({ done = '' }) => done)
+    .reduce((last, done) => (done > last ? done : last), '');
+  const head: Head = [patient ?? null, visit ?? null, settled, closedFrom === undefined];
+  const rest = { unread, labels, planned: planned.filter(({ done }) => done === undefined), undated };
+  return `${JSON.stringify(head)}\t${JSON.stringify(rest)}`;
 }
 
-type Rest = Omit<NoteFacts, 'patient' | 'visit' | 'closedFrom'>;
-
-/** The facts that a row keeps. @throws SyntaxError for what is no such row */
-export function factsOfRow(row: string): NoteFacts {
+/**
+ * The facts that a row keeps, for a day; undefined where the row does not reach so far back.
+ * @throws SyntaxError for what is no such row
+ */
+export function factsOfRow(row: string, today: IsoDate): NoteFacts | undefined {
   const end = row.indexOf('\t');
-  const [patient, visit, closedFrom] = JSON.parse(row.slice(0, end)) as (string | null)[];
-  return new KeptFacts(patient ?? undefined, visit ?? undefined, closedFrom ?? undefined, row.slice(end + 1));
+  const [patient, visit, settled, open] = JSON.parse(row.slice(0, end)) as Head;
+  if (settled > today) return undefined;
+  return new KeptFacts(
+    patient ?? undefined,
+    visit ?? undefined,
+    open ? undefined : settled,
+    row.slice(end + 1),
+  );
 }
 
 class KeptFacts implements NoteFacts {

@@ -16,36 +16,38 @@ for (const name of readdirSync(process.argv[2]))
   if (name.endsWith('.yaml')) parseDocument(readFileSync(process.argv[2] + '/' + name, 'utf8'));
 `;
 
-/** Writes the peak memory of a process, in KiB, where it ends. */
-const tellPeak = (path: string): string =>
-  `process.on('exit', () => require('node:fs').writeFileSync(${JSON.stringify(path)}, String(process.resourceUsage().maxRSS)));`;
+/** Writes what a process has cost, where it ends. */
+const tellCost = (path: string): string => `
+process.on('exit', () => {
+  const { maxRSS, userCPUTime, systemCPUTime } = process.resourceUsage();
+  require('node:fs').writeFileSync(${JSON.stringify(path)}, JSON.stringify({ maxRSS, userCPUTime, systemCPUTime }));
+});
+`;
+
+interface Cost {
+  /** Of the processor, so that other work on the machine matters little. */
+  readonly seconds: number;
+  readonly peakMb: number;
+}
 
 /** `wheal open` over many notes: to parsing alone, and a second start from what the first one kept. */
 export function caseloadRows(dist: string): readonly Row[] {
   const root = mkdtempSync(join(tmpdir(), 'wheal-bench-'));
   try {
-    const folder = join(root, 'notes');
-    const cache = join(root, 'cache');
-    const [base, peak, peakFile] = [join(root, 'base.cjs'), join(root, 'peak.cjs'), join(root, 'peak.txt')];
+    const [folder, cache, base] = [join(root, 'notes'), join(root, 'cache'), join(root, 'base.cjs')];
     writeMany(folder);
     writeFileSync(base, parseAll(join(dist, 'bench-subject.cjs')));
-    writeFileSync(peak, tellPeak(peakFile));
-    const open = ['--require', peak, join(dist, 'wheal.cjs'), 'open', folder, '--as-of', '2026-04-30'];
+    const run = runner(root, cache);
+    const open = [join(dist, 'wheal.cjs'), 'open', folder, '--as-of', '2026-04-30'];
     const measured = Array.from({ length: rounds }, () => {
       rmSync(cache, { recursive: true, force: true });
-      const parsing = seconds([base, folder], cache);
-      const first = seconds(open, cache);
-      const megabytes = Math.round(Number(readFileSync(peakFile, 'utf8')) / 1024);
-      const second = Math.min(seconds(open, cache), seconds(open, cache));
-      return {
-        speed: parsing / first,
-        gain: first / second,
-        megabytes,
-        perSecond: Math.round(notes / first),
-      };
+      const parsing = run([base, folder]);
+      const first = run(open);
+      const second = Math.min(run(open).seconds, run(open).seconds);
+      return { speed: parsing.seconds / first.seconds, gain: first.seconds / second, first };
     });
-    const { megabytes, perSecond } = measured[0]!;
-    const name = `${notes} notes, ${perSecond} a second, peak memory ${megabytes} MB`;
+    const { peakMb, seconds } = measured[0]!.first;
+    const name = `${notes} notes, ${Math.round(notes / seconds)} a second, peak memory ${peakMb} MB`;
     return [
       row(
         `wheal open on ${name}: speed to parsing alone`,
@@ -90,13 +92,20 @@ function writeMany(folder: string): void {
   }
 }
 
-function seconds(args: readonly string[], cache: string): number {
-  const start = process.hrtime.bigint();
-  const { status, stderr } = spawnSync(process.execPath, args, {
-    stdio: ['ignore', 'ignore', 'pipe'],
-    env: { ...process.env, WHEAL_CACHE: cache },
-    encoding: 'utf8',
-  });
-  if (status !== 0) throw new Error(`${args.join(' ')} answered ${status}: ${stderr}`);
-  return Number(process.hrtime.bigint() - start) / 1e9;
+/** Runs Node on a script in a process of its own and answers what it cost. */
+function runner(root: string, cache: string): (args: readonly string[]) => Cost {
+  const [preload, told] = [join(root, 'cost.cjs'), join(root, 'cost.json')];
+  writeFileSync(preload, tellCost(told));
+  return (args) => {
+    const { status, stderr } = spawnSync(process.execPath, ['--require', preload, ...args], {
+      stdio: ['ignore', 'ignore', 'pipe'],
+      env: { ...process.env, WHEAL_CACHE: cache },
+      encoding: 'utf8',
+    });
+    if (status !== 0) throw new Error(`${args.join(' ')} answered ${status}: ${stderr}`);
+    const { maxRSS, userCPUTime, systemCPUTime } = JSON.parse(
+      readFileSync(told, 'utf8'),
+    ) as NodeJS.ResourceUsage;
+    return { seconds: (userCPUTime + systemCPUTime) / 1e6, peakMb: Math.round(maxRSS / 1024) };
+  };
 }

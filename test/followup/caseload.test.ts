@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { Caseload, factsOf, unreadFacts, type OpenItem } from '../../src/followup/caseload.ts';
+import { factsOfRow, rowOfFacts } from '../../src/followup/kept-facts.ts';
 import { inSlices } from '../../src/followup/slices.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
@@ -91,17 +92,35 @@ describe('caseload', () => {
     assert.equal(caseload.size, 1);
   });
 
-  it('has facts that survive being kept as JSON', () => {
-    const facts = factsOf(
-      readNote(note(', result: {received: 2026-03-09, diagnosis: melanoma}')),
-      referenceTables,
+  it('has facts that say the same when they were kept, from the day on that they reach', () => {
+    const texts = [
+      note(''),
+      note(', result: {received: 2026-03-09, diagnosis: melanoma}'),
+      note(', result: {received: 2026-03-09, diagnosis: nevus, told: 2026-03-10}'),
+      '- no\n- note\n',
+    ];
+    for (const text of texts)
+      for (const day of ['2026-03-01', '2026-03-09', '2026-03-10', '2026-05-01']) {
+        const facts = factsOf(readNote(text), referenceTables);
+        const kept = factsOfRow(rowOfFacts(facts), day);
+        if (kept === undefined) continue;
+        const [again, straight] = [new Caseload(), new Caseload()];
+        again.set('a', kept);
+        straight.set('a', facts);
+        assert.deepEqual(JSON.stringify(again.openOn(day)), JSON.stringify(straight.openOn(day)));
+      }
+  });
+
+  it('is not asked of a row about days before the last thing was done', () => {
+    const row = rowOfFacts(
+      factsOf(
+        readNote(note(', result: {received: 2026-03-09, diagnosis: nevus, told: 2026-03-10}')),
+        referenceTables,
+      ),
     );
-    const again = new Caseload();
-    again.set('a', JSON.parse(JSON.stringify(facts)) as typeof facts);
-    const straight = new Caseload();
-    straight.set('a', facts);
-    for (const day of ['2026-03-01', '2026-03-09', '2026-05-01'])
-      assert.deepEqual(JSON.stringify(again.openOn(day)), JSON.stringify(straight.openOn(day)));
+    assert.equal(factsOfRow(row, '2026-03-09'), undefined);
+    assert.notEqual(factsOfRow(row, '2026-03-10'), undefined);
+    assert.doesNotMatch(row, /[\n\r]/);
   });
 });
 
