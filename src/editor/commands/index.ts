@@ -2,7 +2,7 @@ import { acceptFinding } from './accept.ts';
 import type { Command } from './command.ts';
 import { doseBeforeNeedle } from './dose.ts';
 import { checkFolder } from './folder.ts';
-import { afterFix, fixAll, newNote, openSample } from './notes.ts';
+import { afterFix, mendAll, newNote, openSample } from './notes.ts';
 import { aboutCheck, help } from './pages.ts';
 import { copySummary, exportSummary, previewSummary } from './summary.ts';
 
@@ -16,7 +16,7 @@ export const commands: Readonly<Record<string, Command>> = {
   'wheal.checkFolder': checkFolder,
   'wheal.doseBeforeNeedle': doseBeforeNeedle,
   'wheal.acceptFinding': acceptFinding,
-  'wheal.fixAll': fixAll,
+  'wheal.fixAll': mendAll,
   'wheal.aboutCheck': aboutCheck,
   'wheal.help': help,
   // Only for links and fixes of our own.

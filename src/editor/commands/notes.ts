@@ -1,7 +1,9 @@
 import * as vscode from 'vscode';
 import { localDate } from '../clock.ts';
 import { sampleNote } from '../sample-note.ts';
+import { fixAll } from '../../service/index.ts';
 import { placeCaret } from '../caret.ts';
+import { workspaceEdit } from '../convert.ts';
 import { givenUri, type Command } from './command.ts';
 
 /** Opens a new note, in which nothing is filled in, with its first gap selected. */
@@ -23,12 +25,21 @@ export const openSample: Command = async () => {
   await vscode.window.showTextDocument(document);
 };
 
-/** Mends what can be mended without a change of what is said. */
-export const fixAll: Command = () =>
-  vscode.commands.executeCommand('editor.action.sourceAction', {
-    kind: 'source.fixAll.wheal',
-    apply: 'first',
-  });
+/**
+ * Mends what can be mended without a change of what is said. The edits carry the version of their text, so that a
+ * second call that overtakes the first changes nothing.
+ */
+export const mendAll: Command = async ({ notes }) => {
+  const note = await notes.front();
+  if (note === undefined) return;
+  const edits = fixAll(note.analysis);
+  if (edits.length === 0)
+    vscode.window.setStatusBarMessage(vscode.l10n.t('There is nothing to mend that is safe.'), 5000);
+  else if (await vscode.workspace.applyEdit(workspaceEdit(note.document, edits))) {
+    placeCaret(note.document, undefined);
+    note.rest();
+  }
+};
 
 /** A fix was applied: everything shows again, and the caret goes to the first gap that the fix has left. */
 export const afterFix: Command = async ({ notes }, given, from) => {
