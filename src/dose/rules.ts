@@ -118,13 +118,9 @@ export function appliesTo(population: Population, facts: Facts): boolean {
   const { fromMonths, belowMonths, fromKg, aboveKg, belowKg } = population;
   const months = monthsOrAdult(facts);
   const { kg } = facts;
-  return (
-    (fromMonths === undefined || months >= fromMonths) &&
-    (belowMonths === undefined || months < belowMonths) &&
-    (fromKg === undefined || kg === undefined || kg >= fromKg) &&
-    (aboveKg === undefined || kg === undefined || kg > aboveKg) &&
-    (belowKg === undefined || kg === undefined || kg < belowKg)
-  );
+  if (months < (fromMonths ?? 0) || months >= (belowMonths ?? Infinity)) return false;
+  if (kg === undefined) return true;
+  return kg >= (fromKg ?? 0) && kg > (aboveKg ?? -1) && kg < (belowKg ?? Infinity);
 }
 
 /** What a row allows at a weight. */

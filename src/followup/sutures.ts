@@ -81,14 +81,13 @@ export function stitchesOf({ closure, hemostasis }: Procedure, tables: Tables): 
 }
 
 function stitchesIn({ how, material, technique, count }: Closure, tables: Tables): Stitches {
-  const way = tables.closures.find(how?.value ?? '');
+  const way = how?.value === undefined ? undefined : tables.closures.find(how.value);
   // Without a material the word for the closure alone says enough.
-  const named = material?.value ?? (way === undefined ? how?.value : undefined);
-  const used = materialIn(named, tables);
+  const named = way === undefined ? (material ?? how) : material;
+  const used = materialIn(named?.value, tables);
   if (used !== undefined) return used.absorbable === true ? 'absorbable' : 'removable';
   if (way !== undefined) return way.stitched ? 'removable' : 'none';
-  const sewn = [material?.value, technique, count].some((said) => said !== undefined);
-  return sewn ? 'removable' : 'unknown';
+  return [material?.value, technique, count].every((said) => said === undefined) ? 'unknown' : 'removable';
 }
 
 const materialIn = (text: string | undefined, { materials }: Tables): MaterialRow | undefined =>

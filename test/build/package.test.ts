@@ -19,7 +19,7 @@ const content: readonly (readonly [RegExp, 1 | 'any'])[] = [
   [/^extension\/changelog\.md$/, 1],
   [/^extension\/LICENSE\.txt$/, 1],
   [/^extension\/dist\/extension\.cjs$/, 1],
-  [/^extension\/snippets\/[a-z-]+\.(json|code-snippets)$/, 'any'],
+  [/^extension\/snippets\/[a-z-]+\.json$/, 'any'],
   [/^extension\/src\/checks\/[a-z-]+\/[a-z-]+\.md$/, 'any'],
   [/^extension\/src\/editor\/language-configuration\.json$/, 1],
   [/^extension\/src\/editor\/wheal\.tmLanguage\.json$/, 1],

@@ -12,7 +12,7 @@ interface Snippet {
 }
 
 const snippets = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../snippets/wheal.code-snippets'), 'utf8'),
+  readFileSync(join(import.meta.dirname, '../../snippets/wheal.json'), 'utf8'),
 ) as Record<string, Snippet>;
 
 /** The text that stands there right after a snippet was inserted: each stop with its first choice or its placeholder. */

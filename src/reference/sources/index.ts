@@ -10,9 +10,17 @@ import { siteSources } from './site.ts';
 
 /** What each source key stands for, as it is cited. One file for each topic, so that two people can add sources at once. */
 const sources: ReadonlyMap<string, string> = new Map(
-  [adviceSources, doseSources, siteSources, closureSources, dangerSources, recordSources, notationSources, aftercareSources, followUpSources].flatMap((topic) =>
-    Object.entries(topic),
-  ),
+  [
+    adviceSources,
+    doseSources,
+    siteSources,
+    closureSources,
+    dangerSources,
+    recordSources,
+    notationSources,
+    aftercareSources,
+    followUpSources,
+  ].flatMap((topic) => Object.entries(topic)),
 );
 
 /** The citation of a source key. @throws Error for a key that no topic has */

@@ -33,7 +33,8 @@ async function readBack(draft: string): Promise<Read> {
 
 const lines = (text: string): string => text.replace(/\r\n?/g, '\n');
 /** Parsers differ in whether the last line break belongs to a body. */
-const body = (text: string | false | undefined): string => lines(text === false ? '' : (text ?? '')).replace(/\n+$/, '');
+const body = (text: string | false | undefined): string =>
+  lines(text === false ? '' : (text ?? '')).replace(/\n+$/, '');
 
 function hasBodies({ mailparser, postal }: Read, text: string, html: string): void {
   for (const read of [mailparser, postal]) {
