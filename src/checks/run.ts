@@ -1,4 +1,4 @@
-import type { Elsewhere } from '../dose/day-doses.ts';
+import type { Elsewhere } from '../dose/types.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/finding.ts';
 import type { Note } from '../note/generated/types.ts';

@@ -1,19 +1,6 @@
 import { plainWord } from '../note/word-table.ts';
 import type { IsoDate } from '../note/values.ts';
-import type { Given } from './injections.ts';
-import type { DoseJudgement } from './types.ts';
-
-/** What other notes say was given to the same patient on one day. */
-export interface OthersOn {
-  /** How many other notes there are of that patient and day. */
-  readonly notes: number;
-  readonly given: readonly Given[];
-  /** Set where one of them has an anesthetic that can't be counted. */
-  readonly unjudged: boolean;
-}
-
-/** Answers for a day what other notes say; undefined where nobody looked. */
-export type Elsewhere = (day: IsoDate) => OthersOn | undefined;
+import type { DoseJudgement, OthersOn } from './types.ts';
 
 interface Entry {
   readonly path: string;

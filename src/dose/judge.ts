@@ -3,7 +3,7 @@ import type { IsoDate } from '../note/values.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import { ceilTo, floorTo, isOver } from './arithmetic.ts';
 import { creamDoses, type CreamDose } from './creams.ts';
-import type { Elsewhere, OthersOn } from './day-doses.ts';
+import type { Elsewhere, OthersOn } from './types.ts';
 import {
   isNothing,
   itemOf,

@@ -2,9 +2,20 @@ import type { Injection } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { CreamDose } from './creams.ts';
-import type { OthersOn } from './day-doses.ts';
 import type { Given, Unlimited, Unread } from './injections.ts';
 import type { Facts } from './patient.ts';
+
+/** What other notes say was given to the same patient on one day. */
+export interface OthersOn {
+  /** How many other notes there are of that patient and day. */
+  readonly notes: number;
+  readonly given: readonly Given[];
+  /** Set where one of them has an anesthetic that can't be counted. */
+  readonly unjudged: boolean;
+}
+
+/** Answers for a day what other notes say; undefined where nobody looked. */
+export type Elsewhere = (day: IsoDate) => OthersOn | undefined;
 
 /** All of one agent, with or without epinephrine, against its own limit. */
 export interface AgentDose {

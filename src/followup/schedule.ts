@@ -10,7 +10,7 @@ import { homeItems, scarItems } from './home-care.ts';
 import { specimenItems } from './results.ts';
 import { stitchesItem } from './stitches.ts';
 
-export type { DueItem, DueKind, DueState, Planned, Undated } from './due.ts';
+export type { DueItem, DueKind, Planned, Undated } from './due.ts';
 
 /** All that falls due after a visit, whatever the day. */
 export interface Plan {
