@@ -8,6 +8,7 @@ import type {
   SuturesOut,
   Told,
 } from '../../note/generated/types.ts';
+import { planOf, type Planned } from '../../followup/schedule.ts';
 import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
 import { readSite } from '../../note/site.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -17,11 +18,12 @@ import { anesthesiaOf, notSentOf } from './procedure.ts';
 
 /** What is due, outstanding or done since, procedure by procedure. */
 export function nextOf(note: Note, tables: Tables): readonly string[] {
+  const { planned } = planOf(note, tables);
   return (note.procedures ?? []).flatMap((procedure, at) => {
     const name = said(procedure.site) ?? `procedure ${at + 1}`;
-    return [...suturesOf(note, procedure, tables), ...(procedure.specimen ?? []).flatMap(specimenRows)].map(
-      (row) => `${name}: ${row}.`,
-    );
+    const due = planned.filter((item) => item.kind === 'result' && item.procedure === at);
+    const specimens = (procedure.specimen ?? []).flatMap((specimen) => specimenRows(specimen, due));
+    return [...suturesOf(note, procedure, tables), ...specimens].map((row) => `${name}: ${row}.`);
   });
 }
 
@@ -54,16 +56,23 @@ function windowOf(removal: SutureRemoval): string | undefined {
   return `usual from ${removal.from} to ${removal.to} (${citation(removal.source)})`;
 }
 
-function specimenRows(specimen: Specimen): readonly string[] {
+function specimenRows(specimen: Specimen, due: readonly Planned[]): readonly string[] {
   const name = joined(['specimen', said(specimen.label)], ' ') ?? '';
   const results = specimen.results ?? [];
   if (results.length > 0) return results.map((result) => `${name}: ${resultOf(result)}`);
   return notSentOf(specimen) === undefined
     ? [
-        `${name}: result outstanding${specimen.sent === undefined ? '' : `, ${saidAs('sent', specimen.sent) ?? ''}`}`,
+        joined([
+          `${name}: result outstanding`,
+          saidAs('sent', specimen.sent),
+          overdueAfter(due.find(({ label }) => label === specimen.label?.value)),
+        ]) ?? '',
       ]
     : [];
 }
+
+const overdueAfter = (item: Planned | undefined): string | undefined =>
+  item === undefined ? undefined : `overdue after ${item.to}`;
 
 function resultOf({ received, diagnosis, reviewed, told, next, done }: Result): string {
   const tellings = (told ?? []).flatMap((one) => toldOf(one) ?? []);
