@@ -39,7 +39,8 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
         caretBack: tail.length,
         filter: [key.key, ...key.aliases].join(' '),
         sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
-        again: !colon,
+        // Only what opens a part asks on: behind a key that wants a fact the first value would be one Enter away.
+        again: !colon && opensPart(key, cursor),
       },
     ];
   });
@@ -48,10 +49,14 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
 const atRowStart = (text: string, start: number): boolean =>
   start === 0 || /[\r\n]/.test(text[start - 1] ?? '');
 
-/** What follows a key: its value on the same row, or the first row of a map or of a list of maps. */
-function opening(key: KeyShape, { flow, column, lead }: Cursor): string {
-  const own = key.map !== undefined && (key.text === undefined || key.text === '(dictated)');
-  if (!own || flow) return ': ';
+/** Whether a key is followed by rows of its own: a map or a list of maps. */
+const opensPart = (key: KeyShape, { flow }: Cursor): boolean =>
+  !flow && key.map !== undefined && (key.text === undefined || key.text === '(dictated)');
+
+/** What follows a key: its value on the same row, or the first row of a part. */
+function opening(key: KeyShape, cursor: Cursor): string {
+  if (!opensPart(key, cursor)) return ': ';
+  const { column, lead } = cursor;
   const inner = ' '.repeat(column + lead.length + 2);
   return `:\n${inner}${key.list ? '- ' : ''}`;
 }

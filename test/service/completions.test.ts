@@ -67,6 +67,14 @@ describe('completions', () => {
     assert.equal(accepted('procedures:\n  - |', 'site'), 'procedures:\n  - site: ');
   });
 
+  it('open no list of values behind a key, where one more key would write what nobody said', () => {
+    const again = offered('|')
+      .all.filter((one) => one.again)
+      .map(({ label }) => label);
+    assert.ok(again.includes('patient') && again.includes('procedures'));
+    for (const fact of ['consent', 'time-out', 'clinician', 'visit']) assert.ok(!again.includes(fact), fact);
+  });
+
   it('write no second colon', () => {
     assert.equal(accepted('con|: written', 'consent'), 'consent: written');
     assert.equal(accepted('patient: {w|eight: 62 kg}', 'weighed'), 'patient: {weighed: 62 kg}');
