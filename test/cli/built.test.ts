@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { coreFile } from '../../src/cli/load-core.ts';
 import { inLimit, overLimit } from './run.ts';
 
 /** The command as a process of its own, bundled for this test, since dist/ may be old or missing. */
@@ -15,16 +16,20 @@ describe('the wheal command as a process', () => {
   });
 
   before(async () => {
-    await build({
-      entryPoints: ['src/cli/wheal.ts'],
-      bundle: true,
-      platform: 'neutral',
-      mainFields: ['module', 'main'],
-      external: ['node:*'],
-      format: 'cjs',
-      outfile: program,
-      logLevel: 'warning',
-    });
+    for (const [entry, outfile] of [
+      ['src/cli/wheal.ts', program],
+      ['src/cli/main.ts', join(root, coreFile)],
+    ] as const)
+      await build({
+        entryPoints: [entry],
+        bundle: true,
+        platform: 'neutral',
+        mainFields: ['module', 'main'],
+        external: ['node:*'],
+        format: 'cjs',
+        outfile,
+        logLevel: 'warning',
+      });
     writeFileSync(join(root, 'bad.wheal.yaml'), overLimit);
     writeFileSync(join(root, 'good.wheal.yaml'), inLimit);
   });
