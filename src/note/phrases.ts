@@ -123,6 +123,8 @@ export class PhraseTable<Row extends WordRow> {
   /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */
   mentionsIn(text: string): readonly Mention<Row>[] {
     const tokens = tokensOf(text);
+    // Most texts name nothing of most tables, and then nothing has to be known of how they say it.
+    if (!tokens.some(({ text: word }) => begins(this.terms, word))) return [];
     const scan = new Scan<Row>(tokens);
     for (let at = 0; at < tokens.length;) at = this.step(scan, tokens, at);
     return scan.mentions();
@@ -302,12 +304,18 @@ function wordsOf(text: string): readonly string[] {
 }
 
 function tokensOf(text: string): Token[] {
-  return Array.from(text.matchAll(tokenPattern), (match) => ({
-    text: match[0].toLowerCase(),
-    from: match.index,
-    to: match.index + match[0].length,
-  }));
+  const tokens: Token[] = [];
+  tokenPattern.lastIndex = 0;
+  for (let match = tokenPattern.exec(text); match !== null; match = tokenPattern.exec(text)) {
+    const [word] = match;
+    tokens.push({ text: word.toLowerCase(), from: match.index, to: match.index + word.length });
+  }
+  return tokens;
 }
+
+/** Whether a phrase begins with a word; a plural `s` is overlooked. */
+const begins = <Value>(phrases: Phrases<Value>, word: string): boolean =>
+  phrases.has(word) || (word.endsWith('s') && phrases.has(word.slice(0, -1)));
 
 /** The longest phrase that begins at a token; a plural `s` is overlooked. */
 function longest<Value>(
