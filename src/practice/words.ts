@@ -6,7 +6,7 @@ import type { LimitRow } from '../reference/limits.ts';
 import type { HemostasisRow } from '../reference/hemostasis.ts';
 import type { MaterialRow } from '../reference/materials.ts';
 import type { MediumRow } from '../reference/media.ts';
-import type { SiteRow } from '../reference/sites.ts';
+import { ordinary, type SiteRow } from '../reference/sites.ts';
 import type { WordRow } from '../reference/types.ts';
 import type { Faults } from './faults.ts';
 import { textOf } from './leaves.ts';
@@ -86,24 +86,7 @@ function siteOf(
 }
 
 /** A place of which nothing is known. */
-const nowhere: SiteRow = {
-  name: '',
-  synonyms: [],
-  region: 'other',
-  side: 'optional',
-  group: null,
-  dressable: 'yes',
-  slowHealing: false,
-  endArtery: false,
-  nearEye: false,
-  earCanal: false,
-  hairBearing: false,
-  acral: false,
-  mucosa: false,
-  keloidProne: false,
-  vague: false,
-  small: false,
-};
+const nowhere: SiteRow = { ...ordinary, name: '', synonyms: [], region: 'other', side: 'optional' };
 
 function siteRow(name: string, model: SiteRow, sided: boolean | undefined): SiteRow {
   const own = { ...model, name, synonyms: [] };

@@ -66,7 +66,8 @@ export interface SiteRow extends WordRow {
 type Traits = Partial<Omit<SiteRow, 'name' | 'synonyms'>>;
 type Entry = readonly [name: string, synonyms?: string, traits?: Traits];
 
-const ordinary: Omit<SiteRow, 'name' | 'synonyms' | 'region'> = {
+/** A site of which nothing special is known. */
+export const ordinary: Omit<SiteRow, 'name' | 'synonyms' | 'region'> = {
   side: 'needed',
   group: null,
   dressable: 'yes',
