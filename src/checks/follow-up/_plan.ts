@@ -41,9 +41,8 @@ function lateIn(subject: Subject): readonly Late[] {
 export const lateOf = (subject: Subject, kind: DueKind): readonly Late[] =>
   lateIn(subject).filter(({ item }) => item.kind === kind);
 
-/** Everything overdue that belongs to the specimen of an item. */
-export const sameSpecimen = (a: Planned, b: Planned): boolean =>
-  a.procedure === b.procedure && a.label === b.label;
+/** Whether two items are about one container: its label may be missing, its place in the note is its own. */
+export const sameSpecimen = (a: Planned, b: Planned): boolean => a.at.start === b.at.start;
 
 /** What a message calls the specimen or the site. */
 export function nameOf({ label, site }: Planned): string {

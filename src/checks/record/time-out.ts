@@ -10,16 +10,27 @@ const minutesOf = (clock: Clock | undefined): number | undefined => clock?.value
 /** A cream goes on long before the patient enters the room. */
 const isCream = ({ keys }: Injection): boolean => keys.has('amount') || keys.has('on');
 
+const day = 24 * 60;
+/** Clock times that lie closer than this across midnight belong to one visit, in minutes. */
+const night = 6 * 60;
+
+/** How many minutes one clock time lies before another; midnight may lie between two that are near each other. */
+function minutesBefore(at: number, other: number): number {
+  const before = other - at;
+  return Math.abs(before) > day - night ? before - Math.sign(before) * day : before;
+}
+
 /** The first injection before a time of the day. */
 function injectionBefore(note: Note, minutes: number): Clock | undefined {
   let first: Clock | undefined;
-  let earliest = minutes;
+  let longest = 0;
   for (const { anesthetic = [] } of [note, ...(note.procedures ?? [])])
     for (const injection of anesthetic) {
       const at = minutesOf(injection.time);
-      if (at === undefined || at >= earliest || isCream(injection)) continue;
+      const before = at === undefined ? 0 : minutesBefore(at, minutes);
+      if (before <= longest || isCream(injection)) continue;
       first = injection.time;
-      earliest = at;
+      longest = before;
     }
   return first;
 }

@@ -1,3 +1,4 @@
+import assert from 'node:assert/strict';
 import { flags, silent } from '../tester.ts';
 
 const note = (specimen: string, rest = ''): string => `visit: 2026-03-02
@@ -68,6 +69,19 @@ describe('follow-up/result-overdue', () => {
         '        - {received: 2026-03-09, diagnosis: granuloma, told: 2026-03-10}\n        - {received: 2026-04-10, diagnosis: no growth, told: 2026-04-10}\n',
       ).replace(/[⟦⟧]/g, ''),
       { today: '2026-04-14' },
+    );
+  });
+  it('says one thing only of a container from which two tests are overdue, and one of each of two containers', () => {
+    const two = note('      tests: [routine histology, fungal culture]\n      sent: ⟦2026-03-02⟧\n');
+    const [finding] = flags(code, two, { today: '2026-05-04', severity: 'error' });
+    assert.equal(finding?.args['to'], '2026-03-16');
+    flags(
+      code,
+      note('').replace(
+        'specimen:\n',
+        'specimen:\n      - {medium: formalin, sent: ⟦2026-03-02⟧}\n      - {medium: formalin, sent: ⟦2026-03-02⟧}\n',
+      ),
+      { today: '2026-03-17' },
     );
   });
   it('says one thing only of a specimen that was never sent', () => {

@@ -27,6 +27,14 @@ describe('record/time-out-late', () => {
     silent('record/time-out-late', note('10:15', 'agent: lidocaine'));
   });
 
+  it('goes over midnight', () => {
+    silent('record/time-out-late', note('23:55', 'agent: lidocaine, time: 00:05'));
+    flags('record/time-out-late', note('⟦00:05⟧', 'agent: lidocaine, time: 23:55'));
+    // Half a day apart no midnight explains it.
+    flags('record/time-out-late', note('⟦20:30⟧', 'agent: lidocaine, time: 08:00'));
+    silent('record/time-out-late', note('08:00', 'agent: lidocaine, time: 20:30'));
+  });
+
   it('does not take a cream for a needle', () => {
     silent(
       'record/time-out-late',
