@@ -57,6 +57,11 @@ export interface Planned extends Place, Sourced {
   readonly unclear: boolean;
   /** What in particular, in the words of the note: the next step, how often it was tried. */
   readonly what: string | undefined;
+  /**
+   * What tells it from others of its kind and place, and stays the same while they move on: which test, which result,
+   * which event. Undefined where there is only one.
+   */
+  readonly which: string | undefined;
   /** Why then, in a sentence. */
   readonly reason: string;
   readonly steps: readonly WindowStep[];
@@ -89,6 +94,7 @@ export function planned(place: Place, own: PlannedOwn): Planned {
     unplanned: own.unplanned ?? false,
     unclear: own.unclear ?? false,
     what: own.what,
+    which: own.which,
     reason: own.reason,
     steps: own.steps ?? noSteps,
     source: own.source,

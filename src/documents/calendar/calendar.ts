@@ -9,8 +9,12 @@ export interface CalendarItem {
   readonly patient: string | undefined;
   /** Day of the visit with its time where there is one, as the note has it. */
   readonly visit: string | undefined;
-  /** What tells the procedure or specimen from others of the visit: its label, or else its site. Never its place in the list. */
+  /** What tells the specimen, or the procedure, from others of the visit. Never its place in the list. */
   readonly label: string | undefined;
+  /** Where on the body; tells procedures apart that have no label. */
+  readonly site?: string | undefined;
+  /** What tells it from others of its kind and label, as which test or which result. */
+  readonly which?: string | undefined;
   readonly kind: string;
   readonly from: IsoDate;
   /** The last day; not before `from`. */
@@ -53,10 +57,10 @@ export function calendarOf(items: readonly CalendarItem[], { now, name = '' }: C
 const dayBefore = '-PT15H';
 
 function eventOf(item: CalendarItem, uid: string, stamp: string, sequence: number): readonly string[] {
-  const { kind, label, from, to, state, reason } = item;
+  const { kind, label, site, from, to, state, reason } = item;
   const done = state === 'done';
   const patient = item.patient ?? 'patient without a chart number';
-  const what = `${kind}: ${[patient, ...(label === undefined ? [] : [label])].join(', ')}`;
+  const what = `${kind}: ${[patient, label, site].filter((part) => part !== undefined).join(', ')}`;
   const summary = escaped(done ? `Done: ${what}` : what);
   const last = to < from ? from : to;
   const alarm = (trigger: string): readonly string[] => [
@@ -99,8 +103,10 @@ const sequenceOf = (now: Date): number =>
   Math.max(0, Math.floor((now.getTime() - Date.UTC(2020, 0)) / 60_000));
 
 /** The same for the same item whenever it is written, and another for every other. */
-function uidOf({ patient, visit, label, kind }: CalendarItem, used: Map<string, number>): string {
-  const parts = [kind, visit, patient, label].map((part) => encodeURIComponent(plain(part ?? '')));
+function uidOf(item: CalendarItem, used: Map<string, number>): string {
+  const { patient, visit, label, site, which, kind } = item;
+  const named = [kind, visit, patient, label ?? site, ...(which === undefined ? [] : [which])];
+  const parts = named.map((part) => encodeURIComponent(plain(part ?? '')));
   const uid = parts.join('/');
   const before = used.get(uid) ?? 0;
   used.set(uid, before + 1);

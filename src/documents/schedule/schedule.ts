@@ -74,14 +74,36 @@ export function scheduleJson(schedules: readonly NoteSchedule[], today: IsoDate)
   return `${JSON.stringify({ wheal: 1, asOf: today, items, undated }, null, 2)}\n`;
 }
 
-/** What falls due, as entries of a calendar. */
+/** What falls due, as entries of a calendar: each covers every day on which it is in order or planned. */
 export const calendarItems = (schedules: readonly NoteSchedule[]): readonly CalendarItem[] =>
   schedules.flatMap(({ note, items }) =>
-    items.map(({ kind, from, to, proposed, state, reason, label, site }) => ({
+    items.map((item) => ({
       patient: patientOf(note),
       visit: said(note.visit),
-      label: label ?? site,
-      ...{ kind, from, to, state },
-      reason: proposed === from ? reason : `Best on ${proposed}. ${reason}`,
+      label: item.label ?? labelOf(note, item),
+      ...{ site: item.site, which: item.which, kind: item.kind, state: item.state },
+      from: earlier(item.from, item.proposed),
+      to: later(item.to, item.proposed),
+      reason: `${dayWords(item)}${item.reason}`,
     })),
   );
+
+const earlier = (a: IsoDate, b: IsoDate): IsoDate => (b < a ? b : a);
+const later = (a: IsoDate, b: IsoDate): IsoDate => (b > a ? b : a);
+
+/** The label of the first specimen of the procedure that an item belongs to. */
+function labelOf({ procedures = [] }: Note, { procedure }: DueItem): string | undefined {
+  const specimens = procedure === undefined ? undefined : procedures[procedure]?.specimen;
+  return specimens?.find(({ label }) => label?.value !== undefined)?.label?.value;
+}
+
+/** Which day is best, where that is not the first; which days are usual, where another is planned. */
+function dayWords({ from, to, proposed, until }: DueItem): string {
+  const best =
+    proposed < from || proposed > to
+      ? `Planned for ${proposed}; usual is ${from} to ${to}. `
+      : proposed === from
+        ? ''
+        : `Best on ${proposed}. `;
+  return until > later(to, proposed) ? `${best}Overdue after ${until}. ` : best;
+}
