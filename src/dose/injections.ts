@@ -1,3 +1,4 @@
+import { daysBetween } from '../note/days.ts';
 import { saysNothingGiven } from '../note/dictated.ts';
 import type { Injection } from '../note/generated/types.ts';
 import type { Leaf } from '../note/leaf.ts';
@@ -225,7 +226,3 @@ export function lockedBy(
     mixture?.buffered === true && mixedOn !== undefined && day !== undefined ? daysBetween(mixedOn, day) : 0;
   return days > tables.epinephrine.bufferedDays.days ? 'stale' : undefined;
 }
-
-/** Calendar days from one date to another. */
-export const daysBetween = (from: IsoDate, to: IsoDate): number =>
-  Math.round((Date.parse(to) - Date.parse(from)) / 86_400_000);

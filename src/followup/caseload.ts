@@ -5,7 +5,7 @@ import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import { plainWord } from '../note/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
-import { daysBetween } from './days.ts';
+import { daysBetween } from '../note/days.ts';
 import { dayNotSaid, stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
 import { planOf } from './schedule.ts';
 

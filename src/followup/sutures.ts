@@ -7,7 +7,7 @@ import type { Tables } from '../practice/tables.ts';
 import type { MaterialRow } from '../reference/materials.ts';
 import type { SiteRow } from '../reference/sites.ts';
 import type { Mark, Sourced } from '../reference/types.ts';
-import { addDays } from './days.ts';
+import { addDays } from '../note/days.ts';
 import { nextOpenDay } from './working-days.ts';
 
 /** One line of how a window came about. */

@@ -3,7 +3,7 @@ import { conflictOf, type Product } from '../checks/allergy/products.ts';
 import { checkOf } from '../checks/index.ts';
 import { agentOf } from '../dose/injections.ts';
 import { epinephrineText, strengthText } from '../dose/words.ts';
-import { addDays, daysBetween } from '../followup/days.ts';
+import { addDays, daysBetween } from '../note/days.ts';
 import { sutureRemoval } from '../followup/sutures.ts';
 import { isClosed } from '../followup/working-days.ts';
 import type { KeyShape } from '../note/shape.ts';

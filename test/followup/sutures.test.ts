@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { addDays } from '../../src/followup/days.ts';
+import { addDays } from '../../src/note/days.ts';
 import {
   sutureDay,
   sutureRemoval,

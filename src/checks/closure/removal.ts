@@ -1,4 +1,4 @@
-import { addDays } from '../../followup/days.ts';
+import { addDays } from '../../note/days.ts';
 import { sutureRemoval, type SutureWindow } from '../../followup/sutures.ts';
 import { isClosed, nextOpenDay } from '../../followup/working-days.ts';
 import type { Args } from '../../note/finding.ts';

@@ -1,4 +1,4 @@
-import { daysBetween } from '../../dose/injections.ts';
+import { daysBetween } from '../../note/days.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
 

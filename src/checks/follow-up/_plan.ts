@@ -1,5 +1,5 @@
 import { planOf, type DueKind, type Planned } from '../../followup/schedule.ts';
-import { daysBetween } from '../../followup/days.ts';
+import { daysBetween } from '../../note/days.ts';
 import { stateOn } from '../../followup/due.ts';
 import type { Severity } from '../../note/finding.ts';
 import type { IsoDate } from '../../note/values.ts';

@@ -1,4 +1,4 @@
-import { dayNumber, weekdayOf } from '../../followup/days.ts';
+import { dayNumber, weekdayOf } from '../../note/days.ts';
 import type { IsoDate } from '../../note/values.ts';
 
 export type Language = 'en' | 'es';

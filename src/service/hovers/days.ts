@@ -1,4 +1,4 @@
-import { daysBetween, dayNumber, weekdayOf } from '../../followup/days.ts';
+import { daysBetween, dayNumber, weekdayOf } from '../../note/days.ts';
 import type { IsoDate } from '../../note/values.ts';
 import type { Section } from './section.ts';
 

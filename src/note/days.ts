@@ -1,4 +1,4 @@
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from './values.ts';
 
 /**
  * Calendar dates as numbers, counted from 1970-01-01, by the rules of the Gregorian calendar alone. No clock and no
