@@ -29,11 +29,19 @@ interface Token {
   readonly to: number;
 }
 
-type Before = 'asked' | 'denied' | 'past' | 'favored' | 'fresh';
+type Before = 'asked' | 'denied' | 'unlikely' | 'past' | 'favored' | 'fresh';
 type Cue =
   | { readonly when: 'before'; readonly as: Before; readonly wholeList?: boolean }
-  | { readonly when: 'after'; readonly as: Standing }
+  | { readonly when: 'after'; readonly as: Standing | 'favored' }
   | { readonly when: 'between' };
+
+/** "Not entirely excluded", "can not be ruled out": what is said of an exclusion that is still to come. */
+const stillOpen = ['not', 'be', 'not be', 'not been', 'not yet been', 'not yet']
+  .flatMap((open) =>
+    ['', ' entirely', ' completely', ' fully', ' definitively', ' safely'].map((how) => open + how),
+  )
+  .flatMap((open) => [`${open} excluded`, `${open} ruled out`])
+  .join('|');
 
 /** Words that say how the words behind or before them are meant; the longest that fits counts. */
 const cueWords: readonly (readonly [Cue, string])[] = [
@@ -44,7 +52,7 @@ const cueWords: readonly (readonly [Cue, string])[] = [
   [
     { when: 'before', as: 'denied' },
     'no|not|nor|neither|never|without|w/o|no concern for|low concern for|low suspicion of|low suspicion for|not concerning for|not suspicious for|no evidence of|' +
-      'no sign of|no signs of|absence of|ruled out|unlikely to be|doubt|rather than|instead of|other than|excluded',
+      'no sign of|no signs of|absence of|ruled out|doubt|rather than|instead of|other than|excluded',
   ],
   [
     { when: 'before', as: 'asked' },
@@ -59,6 +67,11 @@ const cueWords: readonly (readonly [Cue, string])[] = [
       'family history of|personal history of|fh of|fhx|following|after treatment of|scar of',
   ],
   [
+    { when: 'before', as: 'unlikely' },
+    'unlikely|unlikely to be|unlikely to represent|less likely|least likely|not likely|not likely to be|more likely than|likelier than|' +
+      'low index of suspicion for|low index of suspicion of|low likelihood of|low probability of|low on the differential',
+  ],
+  [
     { when: 'before', as: 'favored' },
     'favor|favors|favored|favoring|favour|favours|favoured|favouring|most likely',
   ],
@@ -70,17 +83,15 @@ const cueWords: readonly (readonly [Cue, string])[] = [
   [
     { when: 'after', as: 'denied' },
     'ruled out|was ruled out|is ruled out|not suspected|is not suspected|not seen|excluded|was excluded|negative|absent|denied|' +
-      'none|not likely',
+      'none',
   ],
   [
     { when: 'after', as: 'unlikely' },
-    'unlikely|is unlikely|less likely|is less likely|doubtful|low suspicion',
+    'unlikely|is unlikely|less likely|is less likely|least likely|not likely|not favored|not favoured|doubtful|low suspicion|low on the differential|' +
+      'low on differential|lower on the differential',
   ],
-  [
-    { when: 'after', as: 'asked' },
-    'suspected|not ruled out|cannot be ruled out|can not be ruled out|not excluded|cannot be excluded|can not be excluded|' +
-      'to be excluded',
-  ],
+  [{ when: 'after', as: 'asked' }, `suspected|${stillOpen}`],
+  [{ when: 'after', as: 'favored' }, 'favored|favoured|is favored|is favoured|most likely'],
   [{ when: 'after', as: 'past' }, 'in the past|previously|years ago|in childhood|as a child'],
   [{ when: 'between' }, 'vs|versus'],
 ];
@@ -91,14 +102,26 @@ const graveWords: ReadonlySet<string> = new Set([
   'malignancy',
   'cancer',
   'atypical',
+  'atypia',
+  'dysplastic',
   'melanocytic',
+  'spitzoid',
 ]);
 
 /** Letters and digits, as ranges: Unicode's own classes take a pattern longer to make than a whole note to read. */
 const letter = 'A-Za-z0-9\\u00c0-\\u024f\\u0370-\\u1fff\\u2c00-\\ud7ff';
 const tokenPattern = new RegExp(
-  `(?:r/o|w/o|s/p|h/o|c/w|d/d)(?![${letter}])|[${letter}](?:[${letter}&%]|['’](?=[${letter}]))*|[.,;:!?()\\n]`,
+  `(?:r/o|w/o|s/p|h/o|c/w|d/d)(?![${letter}])|[${letter}](?:[${letter}&%]|['’](?=[${letter}]))*|[.,;:!?()>\\n]`,
   'gi',
+);
+/** Words that join what stands before them to what follows. */
+const joins: ReadonlySet<string> = new Set(['vs', 'versus', 'and', 'or']);
+/** Words that go on without naming anything: "less likely than", "excluded by biopsy". */
+const connects: ReadonlySet<string> = new Set(
+  (
+    'than by on in at to of but and or given due because since as with for from though however now here after per based ' +
+    'over clinically'
+  ).split(' '),
 );
 const hardBreaks: ReadonlySet<string> = new Set(['.', ';', ':', '!', '?', '(', ')', '\n']);
 /** How many words a cue reaches. */
@@ -139,7 +162,7 @@ export class PhraseTable<Row extends WordRow> {
       return term.end;
     }
     if (cue === undefined) scan.other(at);
-    else scan.cue(cue.value, at);
+    else scan.cue(cue.value, at, cue.end);
     return cue?.end ?? at + 1;
   }
 
@@ -165,7 +188,7 @@ interface Found<Row> {
   readonly from: number;
   readonly to: number;
   standing: Standing;
-  readonly favored: boolean;
+  favored: boolean;
 }
 
 /** One pass over the words of a text: what governs the next term, and which terms stand in the clause. */
@@ -195,23 +218,73 @@ class Scan<Row> {
     if (this.governing !== undefined) this.governing = { ...this.governing, until: end + reach };
   }
 
-  cue(readings: readonly Cue[], at: number): void {
-    const touches = this.found.length > this.stretch || this.tokens[at - 1]?.text === ',';
+  cue(readings: readonly Cue[], at: number, end: number): void {
+    const touches = this.touches(at, end);
+    const leads = this.leads(end);
     const cue =
-      readings.find(({ when }) => (touches ? when !== 'before' : when === 'before')) ?? readings[0]!;
+      readings.find((one) =>
+        one.when === 'after' && one.as === 'favored'
+          ? touches && !leads
+          : touches
+            ? one.when !== 'before'
+            : one.when === 'before',
+      ) ?? readings[0]!;
     if (cue.when === 'between') {
       this.apply('asked');
       this.govern('asked', false, at);
-    } else if (cue.when === 'after') this.apply(cue.as);
-    else this.govern(cue.as, cue.wholeList === true, at);
+    } else if (cue.when === 'before') this.govern(cue.as, cue.wholeList === true, at);
+    else if (cue.as === 'favored') this.favor(at);
+    else this.apply(cue.as);
+  }
+
+  /** Whether a cue stands behind what it is about: in its stretch, or behind a comma with nothing else to be about. */
+  private touches(at: number, end: number): boolean {
+    const before = this.tokens[at - 1]?.text;
+    return this.found.length > this.stretch
+      ? !joins.has(before ?? '')
+      : (before === ',' || before === '(') && !this.leads(end);
+  }
+
+  /** Whether another word that it can be about follows a cue. */
+  private leads(end: number): boolean {
+    const next = this.tokens[end]?.text;
+    return next !== undefined && /^\p{L}/u.test(next) && !connects.has(next);
   }
 
   other(at: number): void {
     const { text } = this.tokens[at]!;
     if (text === '?') this.questionMark(at);
+    else if (text === '>') this.greater(at);
     else if (hardBreaks.has(text)) this.break();
     else if (text === ',') this.comma(at);
-    else if (this.governs(at) === 'favored' && graveWords.has(text)) this.favorsGrave = true;
+    else if (this.governs(at) !== 'favored') return;
+    else if (graveWords.has(text)) this.favorsGrave = true;
+    else if (text === 'over' && !this.favorsGrave) this.govern('unlikely', false, at);
+  }
+
+  /** "nevus > melanoma", which is no "> 6 mm". */
+  private greater(at: number): void {
+    const next = this.tokens[at + 1]?.text;
+    if (next !== undefined && /^\p{L}/u.test(next) && !this.graveBefore(at))
+      this.govern('unlikely', false, at);
+  }
+
+  /** "Melanoma favored": the last thing named before, or one that the table does not know. */
+  private favor(at: number): void {
+    const last = this.found.at(-1);
+    if (last !== undefined) last.favored = true;
+    if (this.graveBefore(at)) this.favorsGrave = true;
+    this.govern('favored', false, at);
+  }
+
+  /** Whether what stands before a word in its clause is called malignant, or nearly. */
+  private graveBefore(at: number): boolean {
+    for (let place = at - 1; place >= 0; place--) {
+      const { text } = this.tokens[place]!;
+      if (graveWords.has(text)) return true;
+      if (hardBreaks.has(text)) return false;
+    }
+    return false;
   }
 
   mentions(): readonly Mention<Row>[] {

@@ -35,14 +35,31 @@ function isPast(question: string, { to, standing }: Mention<DiagnosisRow>, { not
   return year !== undefined && visit !== undefined && year < visit;
 }
 
+/** "papule in an area of": what stands before hair loss that is where another lesion lies. */
+const place = /\b(?:in|within|inside|on|amid|near|beside|next to)\s(?:[a-z-]+\s){0,5}$/i;
+const growth =
+  /carcinoma|\b(?:AK|BCC|SCC|SCCIS|SK)\b|melanoma|keratosis|nevus|naevus|lymphoma|tumou?r|malignan|papule|nodule|cyst|lesion|growth/i;
+
+/** Whether a question names hair loss only as the place of what it asks about. */
+const isPlace = (question: string, { row, from }: Mention<DiagnosisRow>): boolean =>
+  row.needs === 'hair' && place.test(question.slice(0, from)) && growth.test(question);
+
+/** "6 mm" is no malignant melanoma. */
+const isMillimeters = (question: string, { from, to, standing }: Mention<DiagnosisRow>): boolean =>
+  to - from === 2 &&
+  (/\d\s*$/.test(question.slice(0, from)) || (standing === 'asserted' && question.slice(from, to) === 'mm'));
+
 /** The disease of a kind that a question suspects; what it denies, thinks unlikely or tells of the past does not count. */
 function suspected(procedure: Procedure, need: SampleNeed, subject: Subject): Suspected | undefined {
   const { question } = procedure;
+  const text = question?.value ?? '';
   const mention = mentionsIn(procedure, subject).find(
     (one) =>
       one.row.needs === need &&
       (one.standing === 'asserted' || one.standing === 'asked') &&
-      !isPast(question?.value ?? '', one, subject),
+      !isMillimeters(text, one) &&
+      !isPlace(text, one) &&
+      !isPast(text, one, subject),
   );
   if (question === undefined || mention === undefined) return undefined;
   return { name: mention.row.name, at: within(question.node, mention.from, mention.to) };
@@ -53,12 +70,14 @@ export type Judge = (procedure: Procedure, subject: Subject) => Report | undefin
 
 /** A check of every procedure whose question suspects a disease of one kind. */
 export const ofSuspected = (need: SampleNeed, judge: Judge): NonNullable<Check['find']> =>
-  function* (subject) {
+  function (subject) {
+    const found: Report[] = [];
     for (const procedure of subject.note.procedures ?? []) {
       const disease = suspected(procedure, need, subject);
       const report = disease && judge(procedure, subject);
       if (disease === undefined || report === undefined) continue;
       const related = { ...disease.at, form: 'question', args: {} };
-      yield { ...report, args: { disease: disease.name, ...report.args }, related: [related] };
+      found.push({ ...report, args: { disease: disease.name, ...report.args }, related: [related] });
     }
+    return found;
   };

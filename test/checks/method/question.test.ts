@@ -38,6 +38,13 @@ describe('method/melanoma-sample', () => {
     'rule out melanoma of the left thigh in 2014',
     'melanoma, changing since 2014',
     'nevus since 2014, melanoma',
+    'r/o MM',
+    'r/o mm',
+    'pigmented, 6 mm, MM?',
+    'favor melanoma over seborrheic keratosis',
+    'favor dysplastic nevus over melanoma',
+    'melanoma, less likely seborrheic keratosis',
+    'melanoma must be excluded',
   ])
     it(`flags the question ${question}`, () => {
       flags(code, note('left upper back', 'method: ⟦shave⟧', `question: "${question}"`));
@@ -54,6 +61,10 @@ describe('method/melanoma-sample', () => {
     'basal cell carcinoma; melanoma of the left thigh in 2014',
     'melanoma 2014, now nevus',
     'dysplastic nevus',
+    'seborrheic keratosis, 6 mm, growing',
+    'seborrheic keratosis of a few mm',
+    'favor seborrheic keratosis over melanoma',
+    'seborrheic keratosis, less likely melanoma',
     '??',
   ])
     it(`is silent on the question ${question}`, () => {
@@ -73,9 +84,20 @@ describe('method/hair-loss-sample', () => {
     });
   });
 
+  for (const question of ['inflammation in areas of alopecia', 'papule in alopecia; lichen planopilaris?'])
+    it(`flags the question ${question}`, () => {
+      flags(code, note('vertex of scalp', 'method: punch', 'size: ⟦3 mm⟧', `question: "${question}"`));
+    });
+
   it('is silent on 4 mm into fat, on other questions and off the hair', () => {
     silent(code, note('vertex of scalp', 'method: punch', 'size: 4 mm', 'depth: subcutis', asked));
     silent(code, note('vertex of scalp', 'method: punch', 'size: 3 mm', 'question: basal cell carcinoma'));
+    for (const question of [
+      'papule in an area of alopecia, basal cell carcinoma?',
+      'lesion within alopecia',
+      'squamous cell carcinoma arising in a patch of scarring alopecia',
+    ])
+      silent(code, note('vertex of scalp', 'method: shave', `question: "${question}"`));
     silent(
       code,
       note('vertex of scalp', 'method: punch', 'size: 3 mm', 'question: "psoriasis, no alopecia"'),
