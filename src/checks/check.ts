@@ -57,7 +57,7 @@ export interface Check {
   /** Severities of forms that are less grave than the check. */
   readonly milder?: Readonly<Partial<Record<string, Severity>>>;
   /** Absent where the check only gives words and severity to what reading noticed under its code. */
-  readonly find?: (subject: Subject) => Iterable<Report>;
+  readonly find?: (subject: Subject) => readonly Report[];
   /** The key whose absence a finding of this check reports, so that it can be put in as `??`. */
   readonly misses?: (finding: Finding) => string | undefined;
   /** Fixes for one finding of this check, made for the text that it was found in. */

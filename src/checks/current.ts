@@ -40,7 +40,10 @@ function energyIn(leaf: Leaf<string>, tables: Tables, hemostasis: boolean): Ener
 export const isCurrent = ({ stops }: Energy): boolean => stops === 'current' || stops === 'either';
 
 /** Every word of a note that says that current may have passed through the patient. */
-export function* currentsOf(note: Note, tables: Tables): Generator<{ procedure: Procedure; energy: Energy }> {
+export function currentsOf(note: Note, tables: Tables): readonly { procedure: Procedure; energy: Energy }[] {
+  const found: { procedure: Procedure; energy: Energy }[] = [];
   for (const procedure of note.procedures ?? [])
-    for (const energy of energiesOf(procedure, tables)) if (isCurrent(energy)) yield { procedure, energy };
+    for (const energy of energiesOf(procedure, tables))
+      if (isCurrent(energy)) found.push({ procedure, energy });
+  return found;
 }

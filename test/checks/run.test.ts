@@ -89,8 +89,7 @@ describe('running the checks', () => {
   });
 
   it('keeps the other checks when one throws, and says which one was lost without a word of the note', () => {
-    const broken = fake('record/broken', 'hint', function* ({ source }) {
-      yield { at: { start: 0, end: 5 } };
+    const broken = fake('record/broken', 'hint', ({ source }) => {
       throw new Error(source.text);
     });
     const { findings, failures } = run(note, [broken, word('record/a', 'hint', 'left ear')]);
@@ -102,7 +101,6 @@ describe('running the checks', () => {
     assert.match(messageOf(lost[0]!), /record\/broken/);
     assert.doesNotMatch(JSON.stringify(lost), /left ear/);
     assert.ok(findings.some(({ code }) => code === 'record/a'));
-    assert.ok(findings.some(({ code }) => code === 'record/broken'));
     assert.deepEqual(
       failures.map(({ check }) => check),
       ['record/broken'],

@@ -16,19 +16,21 @@ export interface GivenAgent {
 }
 
 /** Every anesthetic of the visit and of later events that names a known agent. */
-export function* givenAgents({ note, tables }: Subject): Generator<GivenAgent> {
+export function givenAgents({ note, tables }: Subject): readonly GivenAgent[] {
+  const found: GivenAgent[] = [];
   for (const injection of injections(note)) {
     const agent = agentOf(injection, tables) ?? rowsIn(tables.agents, injection.agent)[0];
     if (agent === undefined) continue;
     const at = injection.agent ?? injection.product ?? injection.head;
-    yield { injection, agent, product: productOf(injection, tables), at };
+    found.push({ injection, agent, product: productOf(injection, tables), at });
   }
+  return found;
 }
 
-function* injections(note: Subject['note']): Generator<Injection> {
-  yield* note.anesthetic ?? [];
-  for (const procedure of note.procedures ?? []) yield* procedure.anesthetic ?? [];
-  for (const event of note.events ?? []) yield* event.anesthetic ?? [];
+function injections(note: Subject['note']): readonly Injection[] {
+  return [note, ...(note.procedures ?? []), ...(note.events ?? [])].flatMap(
+    ({ anesthetic = [] }) => anesthetic,
+  );
 }
 
 /**

@@ -50,13 +50,15 @@ function withEase(report: Report, named: Named, agent?: string): Report {
 const ofGiven = (
   judge: (given: GivenAgent, allergies: Allergies) => Report | undefined,
 ): NonNullable<Check['find']> =>
-  function* (subject: Subject) {
+  function (subject: Subject) {
+    const found: Report[] = [];
     const allergies = allergiesOf(subject);
-    if (!allergies.any) return;
+    if (!allergies.any) return found;
     for (const given of givenAgents(subject)) {
       const report = judge(given, allergies);
-      if (report !== undefined) yield report;
+      if (report !== undefined) found.push(report);
     }
+    return found;
   };
 
 /** How loud a fact may be by the way it was verified. */

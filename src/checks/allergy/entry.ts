@@ -32,10 +32,12 @@ function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
 }
 
 /** Words of both tables with the first letter of the text, which slips of the hand seldom change. */
-function* wordsLike(text: string, tables: Tables): Generator<string> {
+function wordsLike(text: string, tables: Tables): readonly string[] {
+  const found: string[] = [];
   const first = text.charAt(0).toLowerCase();
   for (const { words } of [tables.allergens, tables.agents])
-    for (const word of words) if (word.charCodeAt(0) === first.charCodeAt(0)) yield word;
+    for (const word of words) if (word.charCodeAt(0) === first.charCodeAt(0)) found.push(word);
+  return found;
 }
 
 export const checks: readonly Check[] = [
@@ -52,11 +54,13 @@ export const checks: readonly Check[] = [
       denied:
         '`{text}` may mean that {word} must be avoided, or that there is no such allergy. Write `{word}`, or `none`.',
     },
-    *find({ note, tables }) {
+    find({ note, tables }) {
+      const found: Report[] = [];
       for (const { to } of note.patient?.allergies ?? []) {
         const report = to === undefined ? undefined : judge(to, tables);
-        if (report !== undefined) yield report;
+        if (report !== undefined) found.push(report);
       }
+      return found;
     },
     fix({ text }, { form, data, start, end }) {
       if (form !== 'main') return [];

@@ -71,7 +71,8 @@ function conflictWith(
 const isTolerated = (row: Product, table: WordTable<Product>, { tolerates, leaf }: Named): boolean =>
   !rowsIn(table, leaf).includes(row) && tolerates?.some((one) => rowsIn(table, one).includes(row)) === true;
 
-function* conflicts(things: Iterable<Thing>, allergies: Allergies): Generator<Report> {
+function conflicts(things: Iterable<Thing>, allergies: Allergies): readonly Report[] {
+  const found: Report[] = [];
   for (const { leaf, table } of things)
     for (const row of rowsIn(table, leaf)) {
       const conflict = conflictOf(row, allergies);
@@ -79,9 +80,10 @@ function* conflicts(things: Iterable<Thing>, allergies: Allergies): Generator<Re
       const { severity, form, product, substance, named } = conflict;
       if (severity !== 'error' && isTolerated(row, table, named)) continue;
       const args = { product, substance, allergy: named.word };
-      yield { at: leaf, severity, form, args, related: entryOf(named) };
+      found.push({ at: leaf, severity, form, args, related: entryOf(named) });
       break;
     }
+  return found;
 }
 
 const each = (leaves: readonly Leaf<string>[] | undefined, table: WordTable<Product>): readonly Thing[] =>
@@ -123,11 +125,13 @@ const rows: readonly Row[] = [
     title: 'A closure or suture to which the patient is allergic',
     why: 'A stitch, a staple or glue stays in contact for days or weeks.',
     sources: [ownList],
-    *things({ closure = [] }, tables) {
+    things({ closure = [] }, tables) {
+      const found: Thing[] = [];
       for (const { how, material } of closure) {
-        if (how !== undefined) yield { leaf: how, table: tables.closures };
-        if (material !== undefined) yield { leaf: material, table: tables.materials };
+        if (how !== undefined) found.push({ leaf: how, table: tables.closures });
+        if (material !== undefined) found.push({ leaf: material, table: tables.materials });
       }
+      return found;
     },
   },
 ];
@@ -144,11 +148,12 @@ const checkOf = ({ things, ...row }: Row): Check => ({
       '{product} holds {substance}; people allergic to {allergy} often react to it too. Choose another if in doubt.',
     entry: 'the patient is listed as allergic to {allergy} here',
   },
-  *find(subject) {
+  find(subject) {
     const allergies = allergiesOf(subject);
-    if (!allergies.any) return;
-    for (const procedure of subject.note.procedures ?? [])
-      yield* conflicts(things(procedure, subject.tables), allergies);
+    if (!allergies.any) return [];
+    return (subject.note.procedures ?? []).flatMap((procedure) =>
+      conflicts(things(procedure, subject.tables), allergies),
+    );
   },
 });
 

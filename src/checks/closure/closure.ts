@@ -79,9 +79,10 @@ export const checks: readonly Check[] = [
       out: 'The stitches are said to have been taken out on {date}, before the visit on {visit}. Check both dates.',
       visit: 'the visit',
     },
-    *find({ note }) {
+    find({ note }) {
+      const found: Report[] = [];
       const visit = note.visit;
-      if (visit?.value === undefined) return;
+      if (visit?.value === undefined) return found;
       const day = visit.value.date;
       const related = [{ start: visit.start, end: visit.end, form: 'visit', args: {} }];
       for (const { suturesDue, suturesOut } of note.procedures ?? [])
@@ -90,7 +91,8 @@ export const checks: readonly Check[] = [
           ['out', suturesOut?.on],
         ] as const)
           if (leaf?.value !== undefined && leaf.value < day)
-            yield { at: leaf, form, args: { date: leaf.value, visit: day }, related };
+            found.push({ at: leaf, form, args: { date: leaf.value, visit: day }, related });
+      return found;
     },
   },
   {

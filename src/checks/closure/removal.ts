@@ -26,10 +26,11 @@ interface Day {
   readonly window: SutureWindow;
 }
 
-function* daysWithWindow(subject: Subject): Generator<Day> {
+function daysWithWindow(subject: Subject): readonly Day[] {
+  const found: Day[] = [];
   const { note, tables } = subject;
   const visit = note.visit?.value?.date;
-  if (visit === undefined) return;
+  if (visit === undefined) return found;
   for (const procedure of note.procedures ?? []) {
     const days = daysIn(procedure);
     if (days.length === 0) continue;
@@ -38,38 +39,45 @@ function* daysWithWindow(subject: Subject): Generator<Day> {
     for (const [kind, leaf] of days)
       // A day before the visit has a finding of its own.
       if (leaf.value !== undefined && leaf.value >= visit)
-        yield { kind, leaf, date: leaf.value, visit, window };
+        found.push({ kind, leaf, date: leaf.value, visit, window });
   }
+  return found;
 }
 
 const argsOf = ({ date, window: { from, to } }: Day): Args => ({ date, from, to });
 
-function* early(subject: Subject): Iterable<Report> {
+function early(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const day of daysWithWindow(subject)) {
     const { kind, leaf, date, visit, window } = day;
     if (date < addDays(visit, window.widest.from))
-      yield { at: leaf, form: kind, severity: bounded('warning', window.mark), args: argsOf(day) };
+      found.push({ at: leaf, form: kind, severity: bounded('warning', window.mark), args: argsOf(day) });
     else if (kind === 'due' && window.lengthened && date < window.from)
-      yield { at: leaf, form: 'slow', severity: 'information', args: argsOf(day) };
+      found.push({ at: leaf, form: 'slow', severity: 'information', args: argsOf(day) });
   }
+  return found;
 }
 
-function* late(subject: Subject): Iterable<Report> {
+function late(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const day of daysWithWindow(subject)) {
     const { kind, leaf, date, visit, window } = day;
     if (date <= addDays(visit, window.widest.to)) continue;
     const severity = kind === 'due' ? bounded('warning', window.mark) : 'information';
-    yield { at: leaf, form: kind, severity, args: argsOf(day) };
+    found.push({ at: leaf, form: kind, severity, args: argsOf(day) });
   }
+  return found;
 }
 
-function* onClosedDays({ note, tables }: Subject): Iterable<Report> {
+function onClosedDays({ note, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const { suturesDue, suturesOut } of note.procedures ?? []) {
     const date = suturesDue?.value;
     if (suturesDue === undefined || date === undefined || suturesOut !== undefined) continue;
     if (isClosed(date, tables.closedDays))
-      yield { at: suturesDue, args: { date, next: nextOpenDay(date, tables.closedDays) } };
+      found.push({ at: suturesDue, args: { date, next: nextOpenDay(date, tables.closedDays) } });
   }
+  return found;
 }
 
 const sources: Check['sources'] = [

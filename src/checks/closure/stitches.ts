@@ -30,7 +30,8 @@ function isOdd(size: string, { thickest, thinnest }: SutureSizeRow): boolean {
   return zeros < thickest - step || zeros > thinnest + step;
 }
 
-function* oddSizes(subject: Subject): Iterable<Report> {
+function oddSizes(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { note, tables } = subject;
   for (const procedure of note.procedures ?? []) {
     const sizes = skinSizes(procedure, tables);
@@ -39,8 +40,9 @@ function* oddSizes(subject: Subject): Iterable<Report> {
     if (base === undefined || row === undefined) continue;
     for (const size of sizes)
       if (isOdd(size.value ?? '', row))
-        yield { at: size, args: { size: size.text, site: base.name, usual: usualText(row) } };
+        found.push({ at: size, args: { size: size.text, site: base.name, usual: usualText(row) } });
   }
+  return found;
 }
 
 const open: ReadonlySet<string | undefined> = new Set(['none', 'second intention']);
@@ -65,17 +67,19 @@ function openPunch(procedure: Procedure, subject: Subject): Report | undefined {
   return { at: how, form: 'face', args: { size: text, site: base.name }, related };
 }
 
-function* glued(subject: Subject): Iterable<Report> {
+function glued(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { note, tables } = subject;
   for (const procedure of note.procedures ?? [])
     for (const { how } of procedure.closure ?? []) {
       if (how === undefined || !rowsIn(tables.closures, how).some(({ name }) => name === 'tissue glue'))
         continue;
       const base = subject.siteOf(procedure)?.base;
-      if (base?.mucosa === true) yield { at: how, args: { site: base.name } };
+      if (base?.mucosa === true) found.push({ at: how, args: { site: base.name } });
       else if (base?.group === 'joint extensor')
-        yield { at: how, form: 'tension', severity: 'information', args: { site: base.name } };
+        found.push({ at: how, form: 'tension', severity: 'information', args: { site: base.name } });
     }
+  return found;
 }
 
 export const checks: readonly Check[] = [

@@ -159,7 +159,8 @@ export const checks: readonly Check[] = [
       ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
       device: 'the {device}',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       let devices: readonly Device[] | undefined;
       for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
         devices ??= devicesOf(subject);
@@ -167,8 +168,9 @@ export const checks: readonly Check[] = [
           .map((device) => verdictOn(device, procedure, subject))
           .filter((one) => one !== undefined)
           .sort((a, b) => gravity[a.severity] - gravity[b.severity]);
-        if (verdicts.length > 0) yield reportOf(energy, verdicts, procedure.site?.value ?? 'this site');
+        if (verdicts.length > 0) found.push(reportOf(energy, verdicts, procedure.site?.value ?? 'this site'));
       }
+      return found;
     },
     fix: (_, finding) => (finding.data === true ? specify(finding) : []),
   },
@@ -188,21 +190,24 @@ export const checks: readonly Check[] = [
         'Current counts as used here (`{word}`), and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
       implants: 'what is said of implants',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       const { note, tables } = subject;
       const { patient } = note;
       const implants = patient?.implants;
       const unknown = implants?.find(({ kind }) => rowsIn(tables.implants, kind)[0]?.concern === 'unknown');
-      if (unknown === undefined && patient !== undefined && !isAbsent(subject, patient, 'implants')) return;
+      if (unknown === undefined && patient !== undefined && !isAbsent(subject, patient, 'implants'))
+        return found;
       for (const { energy } of currentsOf(note, tables)) {
         const related =
           unknown === undefined
             ? []
             : [{ start: unknown.start, end: unknown.end, form: 'implants', args: {} }];
         const form = unknown === undefined ? 'main' : 'unknown';
-        yield { at: energy.leaf, form, args: { word: energy.leaf.text }, related };
-        return;
+        found.push({ at: energy.leaf, form, args: { word: energy.leaf.text }, related });
+        return found;
       }
+      return found;
     },
   },
   {
@@ -215,17 +220,20 @@ export const checks: readonly Check[] = [
       main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
       current: 'current counts as used here',
     },
-    *find({ note, tables }) {
+    find({ note, tables }) {
+      const found: Report[] = [];
       const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
         kind?.value !== undefined && !isGone(kind) && isUnknown(kind, tables) ? [kind] : [],
       );
-      if (unknown.length === 0) return;
+      if (unknown.length === 0) return found;
       for (const { energy } of currentsOf(note, tables)) {
         const { start, end, text } = energy.leaf;
         const related = [{ start, end, form: 'current', args: {} }];
-        for (const leaf of unknown) yield { at: leaf, args: { implant: leaf.text, word: text }, related };
-        return;
+        for (const leaf of unknown)
+          found.push({ at: leaf, args: { implant: leaf.text, word: text }, related });
+        return found;
       }
+      return found;
     },
   },
 ];

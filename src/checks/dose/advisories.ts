@@ -62,14 +62,17 @@ export const checks: readonly Check[] = [
         'The {authority} advises against {product} for this patient ({population}); {mg} mg is within the limit that another source gives. Weigh another anesthetic.',
       also,
     },
-    *find({ dose }) {
+    find({ dose }) {
+      const found: Report[] = [];
       for (const day of daysOf(dose)) {
         if (overLimit(day)) continue;
         for (const advisory of lowestByAgent(day.advisories)) {
           const report = reportOf(advisory, day, dose);
-          if (report !== undefined) yield { ...report, severity: bounded('warning', advisory.limit.mark) };
+          if (report !== undefined)
+            found.push({ ...report, severity: bounded('warning', advisory.limit.mark) });
         }
       }
+      return found;
     },
   },
   {
@@ -87,14 +90,16 @@ export const checks: readonly Check[] = [
       main: 'The {product} of {day}, {mg} mg, is within the limit used here and above the {max} mg ({binding}{printed}) of {authority}. Published limits differ.',
       also,
     },
-    *find({ dose }) {
+    find({ dose }) {
+      const found: Report[] = [];
       for (const day of daysOf(dose)) {
         if (overLimit(day)) continue;
         for (const advisory of lowestByAgent(day.elsewhere)) {
           const report = reportOf(advisory, day, dose);
-          if (report !== undefined) yield report;
+          if (report !== undefined) found.push(report);
         }
       }
+      return found;
     },
   },
 ];

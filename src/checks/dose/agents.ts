@@ -14,15 +14,18 @@ const format = { source: 'format', mark: 'format' } as const;
 const meant = (near: Nearest | undefined): Partial<Report> =>
   near === undefined ? {} : { form: 'near', data: near };
 
-function* unknownAgents({ dose, tables }: Subject): Iterable<Report> {
+function unknownAgents({ dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const { agent } of injectionsOf(dose)) {
     if (agent?.value === undefined || tables.agents.find(agent.value) !== undefined) continue;
     const near = nearest(agent.value, tables.agents.words);
-    yield { at: agent, args: { agent: agent.value, ...(near && { near: near.word }) }, ...meant(near) };
+    found.push({ at: agent, args: { agent: agent.value, ...(near && { near: near.word }) }, ...meant(near) });
   }
+  return found;
 }
 
-function* unknownProducts({ dose, tables }: Subject): Iterable<Report> {
+function unknownProducts({ dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const injection of injectionsOf(dose)) {
     const { product } = injection;
     if (product?.value === undefined || productOf(injection, tables) !== undefined) continue;
@@ -32,12 +35,13 @@ function* unknownProducts({ dose, tables }: Subject): Iterable<Report> {
       product.value,
       [...tables.stock.values()].map(({ name }) => name),
     );
-    yield {
+    found.push({
       at: product,
       args: { product: product.value, ...(near && { near: near.word }) },
       ...(tables.stock.size === 0 ? { form: 'no-stock' } : meant(near)),
-    };
+    });
   }
+  return found;
 }
 
 /** Every key that a note writes beside a product of the stock, with what that product is where it differs. */
@@ -67,7 +71,8 @@ interface Differing {
   readonly stock: string;
 }
 
-function* differing({ dose, tables }: Subject): Iterable<Report> {
+function differing({ dose, tables }: Subject): readonly Report[] {
+  const reports: Report[] = [];
   for (const injection of injectionsOf(dose)) {
     const product = productOf(injection, tables);
     if (product === undefined) continue;
@@ -75,9 +80,10 @@ function* differing({ dose, tables }: Subject): Iterable<Report> {
       const found = facet(injection, product, tables);
       if (found === undefined) continue;
       const { at, stock } = found;
-      yield { at, args: { product: product.name, written: at.text, stock } };
+      reports.push({ at, args: { product: product.name, written: at.text, stock } });
     }
   }
+  return reports;
 }
 
 const isSame = (a: number, b: number): boolean => !isOver(a, b) && !isOver(b, a);

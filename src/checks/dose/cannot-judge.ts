@@ -40,15 +40,16 @@ function heaviest(days: readonly DoseJudgement[]): DoseJudgement | undefined {
   );
 }
 
-function* childWithoutWeight({ note, dose }: Subject): Iterable<Report> {
+function childWithoutWeight({ note, dose }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { kg, months } = dose.facts;
-  if (kg !== undefined || months === undefined || months >= adultFromMonths) return;
+  if (kg !== undefined || months === undefined || months >= adultFromMonths) return found;
   const days = daysOf(dose).filter(hasDose);
   const at = placeOfWeight(note);
-  if (days.length === 0 || at === undefined) return;
+  if (days.length === 0 || at === undefined) return found;
   const day = heaviest(days);
   const child = months < childBelowMonths;
-  yield {
+  found.push({
     at,
     severity: child ? 'error' : 'warning',
     form: day === undefined ? 'main' : 'from',
@@ -56,48 +57,59 @@ function* childWithoutWeight({ note, dose }: Subject): Iterable<Report> {
       who: child ? 'a child under 12 years' : 'a patient under 18 years',
       ...(day === undefined ? {} : { dose: doseText(day), kg: formatNumber(day.neededKg ?? 0) }),
     },
-  };
+  });
+  return found;
 }
 
-function* adultWithoutWeight({ note, dose, tables }: Subject): Iterable<Report> {
+function adultWithoutWeight({ note, dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { kg, months } = dose.facts;
-  if (kg !== undefined || (months !== undefined && months < adultFromMonths)) return;
+  if (kg !== undefined || (months !== undefined && months < adultFromMonths)) return found;
   const day = daysOf(dose).find(
     (one) => !overLimit(one) && isOver(fractionAtWeight(one, smallAdultKg, tables), 1),
   );
   const at = placeOfWeight(note);
-  if (day?.neededKg === undefined || at === undefined) return;
-  yield {
+  if (day?.neededKg === undefined || at === undefined) return found;
+  found.push({
     at,
     form: months === undefined ? 'assumed' : 'main',
     args: { dose: doseText(day), kg: formatNumber(day.neededKg) },
-  };
+  });
+  return found;
 }
 
 const touches = (a: Range, b: Range): boolean => a.start < b.end && b.start < a.end;
 
 /** What can't be counted though nothing else says so. */
-function* unexplained(day: DoseJudgement, problems: readonly Problem[]): Iterable<Report> {
+function unexplained(day: DoseJudgement, problems: readonly Problem[]): readonly Report[] {
+  const found: Report[] = [];
   for (const { what, why, at, text } of day.unread) {
     if (why !== 'unreadable' || problems.some((problem) => touches(problem, at))) continue;
-    yield { at, form: 'unreadable', args: { what, text } };
+    found.push({ at, form: 'unreadable', args: { what, text } });
   }
+  return found;
 }
 
-function* cannotJudge({ note, dose, source }: Subject): Iterable<Report> {
+function cannotJudge({ note, dose, source }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { weight } = note.patient ?? {};
   for (const day of daysOf(dose)) {
     for (const { agent, epinephrine, given } of day.noLimit) {
       const [first] = given;
       if (first === undefined) continue;
       const at = first.injection.agent ?? first.injection.product ?? first.injection.head;
-      yield { at, form: 'no-limit', args: { product: kindText(agent, epinephrine), mg: mgText(sum(given)) } };
+      found.push({
+        at,
+        form: 'no-limit',
+        args: { product: kindText(agent, epinephrine), mg: mgText(sum(given)) },
+      });
     }
-    if (day.unread.length > 0) yield* unexplained(day, source.problems);
+    if (day.unread.length > 0) for (const one of unexplained(day, source.problems)) found.push(one);
   }
   const measured = daysOf(dose).some(({ given, creams }) => given.length > 0 || creams.length > 0);
   if (weight !== undefined && needsAge(dose.facts) && measured)
-    yield { at: weight, form: 'no-age', args: { weight: weight.text } };
+    found.push({ at: weight, form: 'no-age', args: { weight: weight.text } });
+  return found;
 }
 
 const sum = (given: readonly { readonly mg: number }[]): number => given.reduce((all, { mg }) => all + mg, 0);

@@ -22,7 +22,8 @@ const epinephrineAt = ({ injection, at }: Given): Report['at'] =>
 const withEpinephrine = ({ given }: DoseJudgement): readonly Given[] =>
   given.filter(({ epinephrineMicrograms }) => epinephrineMicrograms > 0);
 
-function* epinephrineCare(subject: Subject): Iterable<Report> {
+function epinephrineCare(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { micrograms } = subject.tables.epinephrine.cardiac;
   for (const day of daysOf(subject.dose)) {
     const first = withEpinephrine(day)[0];
@@ -31,7 +32,7 @@ function* epinephrineCare(subject: Subject): Iterable<Report> {
     for (const caution of cautionsOf(subject)) {
       const effect = caution.row.epinephrine;
       if (effect === undefined || !(effect.anyAmount || much)) continue;
-      yield {
+      found.push({
         at: epinephrineAt(first),
         severity: bounded(effect.anyAmount ? 'warning' : 'information', effect.mark),
         form: effect.anyAmount ? 'any' : 'main',
@@ -41,9 +42,10 @@ function* epinephrineCare(subject: Subject): Iterable<Report> {
           most: micrograms,
         },
         related: [said(caution)],
-      };
+      });
     }
   }
+  return found;
 }
 
 /** What was injected for a procedure, its own and what the note gives for the whole visit. */
@@ -52,8 +54,9 @@ function givenFor(procedure: Procedure, { note, dose }: Subject): readonly Given
   return withEpinephrine(dose).filter(({ injection }) => own.has(injection));
 }
 
-function* endArteries(subject: Subject): Iterable<Report> {
-  if (subject.dose.epinephrineMicrograms === 0) return;
+function endArteries(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
+  if (subject.dose.epinephrineMicrograms === 0) return found;
   const told = new Set<Given>();
   for (const procedure of subject.note.procedures ?? []) {
     const base = subject.siteOf(procedure)?.base;
@@ -63,22 +66,25 @@ function* endArteries(subject: Subject): Iterable<Report> {
     if (caution === undefined || first === undefined || told.has(first)) continue;
     told.add(first);
     const args = { name: caution.row.name, site: base.name };
-    yield { at: epinephrineAt(first), args, related: [said(caution)] };
+    found.push({ at: epinephrineAt(first), args, related: [said(caution)] });
   }
+  return found;
 }
 
-function* lessTolerance(subject: Subject): Iterable<Report> {
+function lessTolerance(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const day of daysOf(subject.dose)) {
     const last = day.given.at(-1);
     if (last === undefined || !isAtLeast(day.atLeast, subject.tables.toleranceFrom)) continue;
     for (const caution of cautionsOf(subject))
       if (caution.row.tolerance !== undefined)
-        yield {
+        found.push({
           at: last.at,
           args: { name: caution.row.name, percent: formatNumber(day.atLeast * 100, 0) },
           related: [said(caution)],
-        };
+        });
   }
+  return found;
 }
 
 interface Used {
@@ -100,7 +106,8 @@ const holds = ({ agent }: Used, name: string): boolean =>
 const oxidizing = 'prilocaine';
 const infantBelowMonths = 12;
 
-function* methemoglobin(subject: Subject): Iterable<Report> {
+function methemoglobin(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const day of daysOf(subject.dose)) {
     const first = usedOn(day).find((one) => holds(one, oxidizing));
     if (first === undefined) continue;
@@ -111,38 +118,43 @@ function* methemoglobin(subject: Subject): Iterable<Report> {
       const form = effect.by === 'medicine' && infant ? 'infant' : effect.by;
       const severity = severities[form];
       const args = { agent: first.agent.name, name: caution.row.name };
-      yield { at: placeOf(first.injection), form, severity, args, related: [said(caution)] };
+      found.push({ at: placeOf(first.injection), form, severity, args, related: [said(caution)] });
     }
   }
+  return found;
 }
 
 const severities = { disease: 'error', infant: 'error', enzyme: 'warning', medicine: 'information' } as const;
 
-function* inPregnancy(subject: Subject): Iterable<Report> {
-  if (subject.note.patient?.conditions === undefined) return;
+function inPregnancy(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
+  if (subject.note.patient?.conditions === undefined) return found;
   for (const day of daysOf(subject.dose))
     for (const one of usedOn(day)) {
       const { agent, injection } = one;
       if (agent.class === 'none' || !isOther(agent)) continue;
       const caution = cautionsOf(subject).find(({ row }) => row.pregnancy !== undefined);
       if (caution !== undefined)
-        yield { at: placeOf(injection), args: { agent: agent.name }, related: [said(caution)] };
+        found.push({ at: placeOf(injection), args: { agent: agent.name }, related: [said(caution)] });
     }
+  return found;
 }
 
 /** Whether it holds another anesthetic than lidocaine. */
 const isOther = ({ name, contains }: AgentRow): boolean =>
   contains.length === 0 ? name !== 'lidocaine' : contains.some((one) => one !== 'lidocaine');
 
-function* mixed({ dose }: Subject): Iterable<Report> {
+function mixed({ dose }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const { given } of daysOf(dose)) {
     const [first] = given;
     const other = given.find(({ agent }) => agent !== first?.agent);
     if (first === undefined || other === undefined) continue;
     const { start, end } = placeOf(first.injection);
     const args = { first: first.agent.name, second: other.agent.name };
-    yield { at: placeOf(other.injection), args, related: [{ start, end, form: 'first', args }] };
+    found.push({ at: placeOf(other.injection), args, related: [{ start, end, form: 'first', args }] });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [

@@ -7,13 +7,14 @@ import { daysOf } from './_days.ts';
 
 const units = { grams: 'g', area: 'cm²', time: 'minutes' } as const;
 
-function* overOwnRow({ applied, agent, row, over }: CreamDose): Iterable<Report> {
+function overOwnRow({ applied, agent, row, over }: CreamDose): readonly Report[] {
+  const found: Report[] = [];
   const last = applied.at(-1);
-  if (row === undefined || last === undefined) return;
+  if (row === undefined || last === undefined) return found;
   for (const { what, amount, limit } of over) {
     const { injection } = last;
     const at = { grams: injection.amount, area: injection.area, time: injection.off }[what] ?? last.at;
-    yield {
+    found.push({
       at,
       severity: bounded(row.kind === 'maximum' ? 'warning' : 'information', row.mark),
       form: row.kind === 'maximum' ? 'main' : 'studied',
@@ -23,8 +24,9 @@ function* overOwnRow({ applied, agent, row, over }: CreamDose): Iterable<Report>
         limit: `${formatNumber(limit)} ${units[what]}`,
         population: row.population.text,
       },
-    };
+    });
   }
+  return found;
 }
 
 /** Why nothing of a cream was held against a maximum; adults have none for the usual creams, and need none. */
@@ -48,9 +50,7 @@ export const checks: readonly Check[] = [
       main: '{amount} of {cream} is more than {limit}, the most for this patient ({population}). Check amount, area, time and weight.',
       studied: '{amount} of {cream} is more than {limit}, the most that the label tells of for {population}.',
     },
-    *find({ dose }: Subject) {
-      for (const day of daysOf(dose)) for (const cream of day.creams) yield* overOwnRow(cream);
-    },
+    find: ({ dose }: Subject) => daysOf(dose).flatMap(({ creams }) => creams.flatMap(overOwnRow)),
   },
   {
     code: 'dose/cream-not-judged',
@@ -62,18 +62,20 @@ export const checks: readonly Check[] = [
       main: 'No maximum of {cream} is known here for this patient, so {amount} g is not judged. Look it up in the label.',
       area: 'The maximum of {cream} that is known here is an area, and none is written, so {amount} g is not judged. Write `area`, such as 20 cm2.',
     },
-    *find({ dose }: Subject) {
+    find({ dose }: Subject) {
+      const found: Report[] = [];
       for (const day of daysOf(dose))
         for (const cream of day.creams) {
           const form = unjudgedBecause(cream, isAdult(day.facts));
           const [first] = cream.applied;
           if (form !== undefined && first !== undefined)
-            yield {
+            found.push({
               at: first.at,
               form,
               args: { cream: cream.agent.name, amount: formatNumber(cream.grams) },
-            };
+            });
         }
+      return found;
     },
   },
 ];

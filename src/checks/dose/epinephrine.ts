@@ -20,7 +20,8 @@ function hasCardiacDisease({ patient }: Note, { cardiacConditions }: Tables): bo
   );
 }
 
-function* total({ note, dose, tables }: Subject): Iterable<Report> {
+function total({ note, dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { healthy, cardiac } = tables.epinephrine;
   for (const day of daysOf(dose)) {
     if (!isOver(day.epinephrineMicrograms, cardiac.micrograms)) continue;
@@ -29,7 +30,7 @@ function* total({ note, dose, tables }: Subject): Iterable<Report> {
     if (!isOver(day.epinephrineMicrograms, bound.micrograms)) continue;
     const at = crossing(day.given, (one) => one.epinephrineMicrograms, bound.micrograms);
     if (at === undefined) continue;
-    yield {
+    found.push({
       at: at.at,
       severity: sick ? 'warning' : 'information',
       form: sick ? 'cardiac' : 'main',
@@ -38,11 +39,13 @@ function* total({ note, dose, tables }: Subject): Iterable<Report> {
         total: formatNumber(day.epinephrineMicrograms, 2),
         most: bound.micrograms,
       },
-    };
+    });
   }
+  return found;
 }
 
-function* tooStrong({ dose, tables }: Subject): Iterable<Report> {
+function tooStrong({ dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { microgramsPerMl } = tables.epinephrine.strongest;
   for (const injection of injectionsOf(dose)) {
     const { epinephrine, product } = injection;
@@ -52,8 +55,9 @@ function* tooStrong({ dose, tables }: Subject): Iterable<Report> {
         : epinephrine.value?.microgramsPerMl;
     const at = epinephrine ?? product;
     if (drawn === undefined || at === undefined || !isOver(drawn, microgramsPerMl)) continue;
-    yield { at, args: { drawn: epinephrineText(drawn), strongest: epinephrineText(microgramsPerMl) } };
+    found.push({ at, args: { drawn: epinephrineText(drawn), strongest: epinephrineText(microgramsPerMl) } });
   }
+  return found;
 }
 
 /** Whether the plain limit that counts is lower than the one that the epinephrine would have unlocked. */
@@ -64,7 +68,8 @@ function makesADifference(agent: string, day: DoseJudgement, tables: Tables): bo
   return isOver(higher, plain);
 }
 
-function* doesNotUnlock({ dose, tables }: Subject): Iterable<Report> {
+function doesNotUnlock({ dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { unlocksFrom, bufferedDays } = tables.epinephrine;
   for (const day of daysOf(dose)) {
     const locked = day.given.find((one) => one.locked !== undefined);
@@ -72,7 +77,7 @@ function* doesNotUnlock({ dose, tables }: Subject): Iterable<Report> {
     if (!makesADifference(locked.agent.name, day, tables)) continue;
     const { injection } = locked;
     const at = locked.locked === 'stale' ? injection.mixedOn : (injection.epinephrine ?? injection.product);
-    yield {
+    found.push({
       at: at ?? locked.at,
       form: locked.locked,
       args: {
@@ -81,8 +86,9 @@ function* doesNotUnlock({ dose, tables }: Subject): Iterable<Report> {
         days: bufferedDays.days,
         agent: locked.agent.name,
       },
-    };
+    });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [

@@ -73,13 +73,15 @@ const isBareName = (injection: Injection, agent: AgentRow | undefined): boolean 
   injection.keys.size === 1 &&
   (injection.product !== undefined || injection.agent?.pending === true);
 
-function* missing({ lacks }: Row, { dose, tables }: Subject): Iterable<Report> {
+function missing({ lacks }: Row, { dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const injection of injectionsOf(dose)) {
     const agent = agentOf(injection, tables);
     const form = isBareName(injection, agent) ? undefined : lacks(injection, agent, tables);
     if (form === undefined) continue;
-    yield { at: injection.head, form, args: { name: agent?.name ?? 'anesthetic' } };
+    found.push({ at: injection.head, form, args: { name: agent?.name ?? 'anesthetic' } });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = rows.map(({ lacks, ...row }) => ({

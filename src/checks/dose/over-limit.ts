@@ -77,11 +77,13 @@ export const checks: readonly Check[] = [
         'The dose of {day} is {percent}% of the limit: {sum}. The rest has used up the limit, so that no {product} would be in order; check volumes, strengths and weight.',
       also,
     },
-    *find({ dose }) {
+    find({ dose }) {
+      const reports: Report[] = [];
       for (const day of daysOf(dose)) {
         const found = overLimit(day) ? report(day, dose, 1) : undefined;
-        if (found !== undefined) yield found;
+        if (found !== undefined) reports.push(found);
       }
+      return reports;
     },
   },
   {
@@ -95,13 +97,15 @@ export const checks: readonly Check[] = [
       'nothing-left': 'The dose of {day} is {percent}% of the limit: {sum}. Add nothing more.',
       also,
     },
-    *find({ dose }) {
+    find({ dose }) {
+      const reports: Report[] = [];
       for (const day of daysOf(dose)) {
         if (day.facts.kg === undefined || overLimit(day) || !isAtLeast(day.atLeast, near)) continue;
         const found = report(day, dose, near);
         if (found !== undefined)
-          yield { ...found, form: isAtLeast(day.atLeast, 1) ? 'nothing-left' : 'main' };
+          reports.push({ ...found, form: isAtLeast(day.atLeast, 1) ? 'nothing-left' : 'main' });
       }
+      return reports;
     },
   },
 ];

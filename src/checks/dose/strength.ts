@@ -19,7 +19,8 @@ function slipOf({ typedAmount, typedUnit }: Quantity, { strengths }: AgentRow): 
   return percent ? `${formatNumber(typedAmount)} mg/mL` : `${formatNumber(typedAmount)}%`;
 }
 
-function* notMade({ dose, tables }: Subject): Iterable<Report> {
+function notMade({ dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const injection of injectionsOf(dose)) {
     const strength = injection.concentration;
     const agent = agentOf(injection, tables);
@@ -27,8 +28,9 @@ function* notMade({ dose, tables }: Subject): Iterable<Report> {
       continue;
     const { value, text } = strength;
     if (agent.strengths.length === 0 || agent.strengths.some((made) => isSame(made, value.amount))) continue;
-    yield { at: strength, ...judged(value, text, agent) };
+    found.push({ at: strength, ...judged(value, text, agent) });
   }
+  return found;
 }
 
 /** A strength that is not made: a slip of the unit, a dilution, or something else. */
@@ -47,16 +49,18 @@ function judged(value: Quantity, typed: string, agent: AgentRow): Omit<Report, '
   };
 }
 
-function* precipitating({ dose, tables }: Subject): Iterable<Report> {
+function precipitating({ dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const injection of injectionsOf(dose)) {
     const agent = agentOf(injection, tables);
     if (agent?.precipitates === undefined || injection.buffered?.value?.buffered !== true) continue;
-    yield {
+    found.push({
       at: injection.buffered,
       severity: bounded('warning', agent.precipitates.mark),
       args: { agent: agent.name },
-    };
+    });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [

@@ -21,12 +21,13 @@ function slipOf(typed: number, unit: string, range: WeightRange): Slip | undefin
 const ageText = (months: number): string =>
   months < 24 ? `${Math.floor(months)} months` : `${Math.floor(months / 12)} years`;
 
-function* find({ note, dose, tables, problems }: Subject): Iterable<Report> {
+function find({ note, dose, tables, problems }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const weight = note.patient?.weight;
   const range = missedRange(dose.facts, tables.weightRanges);
-  if (weight?.value === undefined || range === undefined) return;
+  if (weight?.value === undefined || range === undefined) return found;
   if (problems('quantity/implausible').some(({ start }) => start >= weight.start && start < weight.end))
-    return;
+    return found;
   const slip = slipOf(weight.value.typedAmount, weight.value.typedUnit, range);
   const args = {
     weight: weight.text,
@@ -34,9 +35,12 @@ function* find({ note, dose, tables, problems }: Subject): Iterable<Report> {
     low: formatNumber(range.minKg),
     high: formatNumber(range.maxKg),
   };
-  yield slip === undefined
-    ? { at: weight, args }
-    : { at: weight, form: 'unit', args: { ...args, ...slip }, data: slip };
+  found.push(
+    slip === undefined
+      ? { at: weight, args }
+      : { at: weight, form: 'unit', args: { ...args, ...slip }, data: slip },
+  );
+  return found;
 }
 
 export const checks: readonly Check[] = [

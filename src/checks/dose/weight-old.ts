@@ -11,15 +11,17 @@ function ageOfWeight({ patient, visit }: Note): number | undefined {
   return on === undefined || day === undefined ? undefined : daysBetween(on, day);
 }
 
-function* old({ note, dose, tables }: Subject): Iterable<Report> {
+function old({ note, dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const { months } = dose.facts;
   const days = ageOfWeight(note);
   const at = note.patient?.weighed;
-  if (at === undefined || days === undefined || months === undefined) return;
+  if (at === undefined || days === undefined || months === undefined) return found;
   const limit = tables.weightAges.find(({ belowMonths }) => months < belowMonths)?.days;
   const used = dose.given.length > 0 || dose.creams.length > 0;
   if (used && limit !== undefined && days > limit)
-    yield { at, args: { days, weeks: Math.floor(limit / daysOfWeek) } };
+    found.push({ at, args: { days, weeks: Math.floor(limit / daysOfWeek) } });
+  return found;
 }
 
 export const checks: readonly Check[] = [

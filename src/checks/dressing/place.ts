@@ -46,15 +46,18 @@ function rubbed(procedure: Procedure, base: SiteRow, tables: Tables): Report | u
 type Judge = (procedure: Procedure, base: SiteRow, tables: Tables) => Report | undefined;
 
 const atSites = (judge: Judge) =>
-  function* (subject: Subject): Iterable<Report> {
+  function (subject: Subject): readonly Report[] {
+    const found: Report[] = [];
     for (const procedure of subject.note.procedures ?? []) {
       const base = procedure.dressing === undefined ? undefined : subject.siteOf(procedure)?.base;
       const report = base && judge(procedure, base, subject.tables);
-      if (report !== undefined) yield report;
+      if (report !== undefined) found.push(report);
     }
+    return found;
   };
 
-function* onGlue({ note, tables }: Subject): Iterable<Report> {
+function onGlue({ note, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const { closure, dressing } of note.procedures ?? []) {
     const glue = closure?.find((one) =>
       rowsIn(tables.closures, one.how).some(({ name }) => name === 'tissue glue'),
@@ -63,8 +66,13 @@ function* onGlue({ note, tables }: Subject): Iterable<Report> {
     const { start, end } = glue.how;
     for (const leaf of dressing ?? [])
       if (rowsIn(tables.dressings, leaf).some(({ ointment }) => ointment === true))
-        yield { at: leaf, args: { word: leaf.text }, related: [{ start, end, form: 'glue', args: {} }] };
+        found.push({
+          at: leaf,
+          args: { word: leaf.text },
+          related: [{ start, end, form: 'glue', args: {} }],
+        });
   }
+  return found;
 }
 
 const common = { source: 'common', mark: 'common' } as const;

@@ -1,5 +1,5 @@
 import { isAbsent } from '../absent.ts';
-import type { Check } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { bounded } from '../bounded.ts';
 import { lateOf, lateReport } from './_plan.ts';
 
@@ -50,7 +50,8 @@ export const checks: readonly Check[] = [
       action: 'What was done is not recorded. Write `action`: culture, opening, treatment and for how long.',
       both: 'Neither signs nor action are recorded. Write `signs` (redness and how far, pus, fever) and `action` (culture, treatment).',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       for (const event of subject.note.events ?? []) {
         if (
           event.kind?.value === undefined ||
@@ -60,8 +61,9 @@ export const checks: readonly Check[] = [
         const signs = isAbsent(subject, event, 'signs');
         const action = isAbsent(subject, event, 'action');
         if (signs || action)
-          yield { at: event.kind, form: signs && action ? 'both' : signs ? 'signs' : 'action' };
+          found.push({ at: event.kind, form: signs && action ? 'both' : signs ? 'signs' : 'action' });
       }
+      return found;
     },
   },
 ];

@@ -9,15 +9,17 @@ const shown: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'm
 const siteIn = ({ site }: Procedure): readonly Related[] =>
   site === undefined ? [] : [{ start: site.start, end: site.end, form: 'site', args: { site: site.text } }];
 
-function* nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): Generator<Report> {
+function nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const related = siteIn(procedure);
   const site = base.name;
   for (const leaf of base.nearEye ? (procedure.hemostasis ?? []) : [])
     if (rowsIn(tables.hemostasis, leaf).some(({ stops }) => stops === 'chemical'))
-      yield { at: leaf, form: 'chemical', args: { word: leaf.text, site }, related };
+      found.push({ at: leaf, form: 'chemical', args: { word: leaf.text, site }, related });
   for (const leaf of procedure.preparation ?? [])
     if (rowsIn(tables.preparations, leaf).some((row) => row.keepFromEyesAndEars === true))
-      yield { at: leaf, form: base.nearEye ? 'eye' : 'ear', args: { word: leaf.text, site }, related };
+      found.push({ at: leaf, form: base.nearEye ? 'eye' : 'ear', args: { word: leaf.text, site }, related });
+  return found;
 }
 
 export const checks: readonly Check[] = [
@@ -37,11 +39,11 @@ export const checks: readonly Check[] = [
       ear: '`{word}` in the ear canal ({site}): its label keeps it out of the ears. Use another preparation.',
       site: 'the site',
     },
-    *find(subject) {
-      for (const procedure of subject.note.procedures ?? []) {
+    find(subject) {
+      return (subject.note.procedures ?? []).flatMap((procedure) => {
         const base = subject.siteOf(procedure)?.base;
-        if (base?.nearEye === true || base?.earCanal === true) yield* nearSense(procedure, base, subject);
-      }
+        return base?.nearEye === true || base?.earCanal === true ? nearSense(procedure, base, subject) : [];
+      });
     },
   },
   {
@@ -57,14 +59,16 @@ export const checks: readonly Check[] = [
       main: '`{word}` can stain the skin for months, and this is {site}. Aluminum chloride does not.',
       site: 'the site',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       for (const procedure of subject.note.procedures ?? []) {
         const base = subject.siteOf(procedure)?.base;
         if (base === undefined || !shown.has(base.region)) continue;
         for (const leaf of procedure.hemostasis ?? [])
           if (rowsIn(subject.tables.hemostasis, leaf).some(({ stains }) => stains === true))
-            yield { at: leaf, args: { word: leaf.text, site: base.name }, related: siteIn(procedure) };
+            found.push({ at: leaf, args: { word: leaf.text, site: base.name }, related: siteIn(procedure) });
       }
+      return found;
     },
   },
 ];

@@ -26,11 +26,13 @@ const placeOf = ({ start, end, text }: Leaf<string>): Related => ({
 });
 
 /** One report for each procedure: at the first word that says heat or a spark. */
-function* sparks(subject: Subject): Generator<{ procedure: Procedure; spark: Energy }> {
+function sparks(subject: Subject): readonly { procedure: Procedure; spark: Energy }[] {
+  const found: { procedure: Procedure; spark: Energy }[] = [];
   for (const procedure of subject.note.procedures ?? []) {
     const [spark] = energiesOf(procedure, subject.tables);
-    if (spark !== undefined) yield { procedure, spark };
+    if (spark !== undefined) found.push({ procedure, spark });
   }
+  return found;
 }
 
 function judge(procedure: Procedure, spark: Energy, subject: Subject): Report | undefined {
@@ -71,11 +73,13 @@ export const checks: readonly Check[] = [
       hair: '`{word}` in hair-bearing skin after {fuel}, which stays wet in hair for up to an hour. If it was dry, write `dry: yes`.',
       fuel: '{fuel} burns until it is dry',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       for (const { procedure, spark } of sparks(subject)) {
         const report = judge(procedure, spark, subject);
-        if (report !== undefined) yield report;
+        if (report !== undefined) found.push(report);
       }
+      return found;
     },
   },
   {
@@ -90,21 +94,23 @@ export const checks: readonly Check[] = [
         'Some cold sprays are flammable, and `{word}` was used at the same site. Name the spray, and let the vapor clear.',
       spark: 'heat or a spark is said here',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       for (const { procedure, spark } of sparks(subject))
         for (const injection of procedure.anesthetic ?? []) {
           const leaf = injection.agent ?? injection.product;
           if (leaf === undefined || agentOf(injection, subject.tables)?.form !== 'spray') continue;
           const { start, end, text } = spark.leaf;
           const named = /ethyl chloride/i.test(leaf.text);
-          yield {
+          found.push({
             at: leaf,
             form: named ? 'main' : 'unsaid',
             severity: named ? 'warning' : 'information',
             args: { spray: leaf.text, word: text },
             related: [{ start, end, form: 'spark', args: {} }],
-          };
+          });
         }
+      return found;
     },
   },
 ];

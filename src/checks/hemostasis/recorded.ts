@@ -1,5 +1,5 @@
 import { isAbsent } from '../absent.ts';
-import type { Check, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { energiesOf } from '../current.ts';
 import { rowsIn } from '../words.ts';
 import { specify } from './_specify.ts';
@@ -42,11 +42,13 @@ export const checks: readonly Check[] = [
     messages: {
       main: '`{word}` may mean a hot wire or current through the patient, and counts as current. Write `heat cautery`, `electrosurgery` or `bipolar electrosurgery`.',
     },
-    *find(subject) {
-      if (hasDevice(subject)) return;
+    find(subject) {
+      const found: Report[] = [];
+      if (hasDevice(subject)) return found;
       for (const procedure of subject.note.procedures ?? [])
         for (const { leaf, stops, hemostasis } of energiesOf(procedure, subject.tables))
-          if (hemostasis && stops === 'either') yield { at: leaf, args: { word: leaf.text } };
+          if (hemostasis && stops === 'either') found.push({ at: leaf, args: { word: leaf.text } });
+      return found;
     },
     fix: (_, finding) => specify(finding),
   },

@@ -45,15 +45,17 @@ const isClosedBy =
     );
   };
 
-function* unheld({ note, tables }: Subject): Iterable<Report> {
-  if (note.patient?.medications === undefined) return;
+function unheld({ note, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  if (note.patient?.medications === undefined) return found;
   const open = (note.procedures ?? []).filter((procedure) => isUnheld(procedure, tables));
   const thinner = open.length === 0 ? undefined : thinnerOf(note, tables);
-  if (thinner === undefined) return;
+  if (thinner === undefined) return found;
   const { name, start, end } = thinner;
   for (const { hemostasis: [at] = [] } of open)
     if (at !== undefined)
-      yield { at, args: { name }, related: [{ start, end, form: 'medicine', args: { name } }] };
+      found.push({ at, args: { name }, related: [{ start, end, form: 'medicine', args: { name } }] });
+  return found;
 }
 
 export const checks: readonly Check[] = [

@@ -7,21 +7,22 @@ import type { Check, Report, Subject } from '../check.ts';
 import { respell } from '../quantity/_respell.ts';
 
 /** The free texts in which orders, doses and sides are written. */
-function* textsOf(note: Note): Generator<Leaf<string> | undefined> {
-  yield* note.patient?.medications ?? [];
+function textsOf(note: Note): readonly (Leaf<string> | undefined)[] {
+  const found: (Leaf<string> | undefined)[] = [...(note.patient?.medications ?? [])];
   for (const { site, landmarks, lesion, complications, remarks, specimen } of note.procedures ?? []) {
-    yield site;
-    yield landmarks;
-    yield lesion;
-    yield complications;
-    yield remarks;
-    for (const { results } of specimen ?? []) for (const { next } of results ?? []) yield next;
+    found.push(site);
+    found.push(landmarks);
+    found.push(lesion);
+    found.push(complications);
+    found.push(remarks);
+    for (const { results } of specimen ?? []) for (const { next } of results ?? []) found.push(next);
   }
   for (const { action, signs, outcome } of note.events ?? []) {
-    yield action;
-    yield signs;
-    yield outcome;
+    found.push(action);
+    found.push(signs);
+    found.push(outcome);
   }
+  return found;
 }
 
 const patterns = new WeakMap<readonly AbbreviationRow[], RegExp>();
@@ -39,7 +40,8 @@ function patternOf(rows: readonly AbbreviationRow[]): RegExp {
 /** Whether a text can hold one at all: most have nothing of the kind. */
 const worthALook = /q\.?[doh]|Q|TIW|tiw|D\/C|d\/c|\d ?(?:IU|u|U|cc)|os\b|O[DSU]|TAC/;
 
-function* found({ note, tables }: Subject): Iterable<Report> {
+function misread({ note, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const rows = tables.abbreviations;
   for (const leaf of textsOf(note)) {
     if (leaf?.value === undefined || !worthALook.test(leaf.value)) continue;
@@ -49,13 +51,14 @@ function* found({ note, tables }: Subject): Iterable<Report> {
       const typed = match[0];
       const { instead, takenFor } = row;
       const data: Respelling = { typed, instead, sure: instead.length === 1 };
-      yield {
+      found.push({
         at: within(leaf.node, match.index, match.index + typed.length),
         args: { typed, takenFor, instead: instead.join(' or ') },
         data,
-      };
+      });
     }
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [
@@ -72,7 +75,7 @@ export const checks: readonly Check[] = [
     messages: {
       main: '"{typed}" has been taken for {takenFor}. Write {instead}.',
     },
-    find: found,
+    find: misread,
     fix: respell,
   },
 ];

@@ -42,16 +42,20 @@ export const checks: readonly Check[] = [
       main: 'There is no check {check}, so nothing is accepted here. Copy the code from the finding that is meant.',
       nearest: 'There is no check {check}, so nothing is accepted here. Is {nearest} meant?',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       const { note } = subject;
       for (const { check } of allAccepted(note)) {
         const text = check?.value?.trim();
         if (check === undefined || text === undefined || subject.codes.includes(text)) continue;
         const near = meant(text, subject.codes);
-        yield near === undefined
-          ? { at: check, args: { check: text } }
-          : { at: check, form: 'nearest', args: { check: text, nearest: near } };
+        found.push(
+          near === undefined
+            ? { at: check, args: { check: text } }
+            : { at: check, form: 'nearest', args: { check: text, nearest: near } },
+        );
       }
+      return found;
     },
     fix(_, { form, args, start, end }) {
       if (form !== 'nearest') return [];

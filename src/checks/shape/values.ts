@@ -5,11 +5,13 @@ const sources: Check['sources'] = [{ source: 'format', mark: 'format' }];
 
 /** As reading noticed it, with the severity that its form asks for. */
 const graded = (code: string, byForm: Readonly<Record<string, Severity>>) =>
-  function* ({ problems }: Subject): Iterable<Report> {
+  function ({ problems }: Subject): readonly Report[] {
+    const found: Report[] = [];
     for (const { start, end, ...rest } of problems(code)) {
       const severity = byForm[rest.form ?? 'main'];
-      yield { at: { start, end }, ...rest, ...(severity === undefined ? {} : { severity }) };
+      found.push({ at: { start, end }, ...rest, ...(severity === undefined ? {} : { severity }) });
     }
+    return found;
   };
 
 export const checks: readonly Check[] = [

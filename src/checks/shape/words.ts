@@ -78,16 +78,18 @@ export const checks: readonly Check[] = [
       list: 'Several words stand here as one text, which is not judged. Put them between brackets: `[{text}]`.',
       more: '{count} more words are not known.',
     },
-    *find({ source, tables }) {
+    find({ source, tables }) {
+      const found: Report[] = [];
       let count = 0;
       for (const word of source.words) {
         const table = lookups.get(word.table)?.(tables);
         if (table === undefined || table.find(word.leaf.text) !== undefined) continue;
-        if (++count <= mostReports) yield report(word, table);
+        if (++count <= mostReports) found.push(report(word, table));
       }
       const last = source.words.at(-1);
       if (count > mostReports && last !== undefined)
-        yield { at: last.leaf, form: 'more', args: { count: count - mostReports } };
+        found.push({ at: last.leaf, form: 'more', args: { count: count - mostReports } });
+      return found;
     },
     fix({ text }, { start, end, data }) {
       if (data === undefined) return [];

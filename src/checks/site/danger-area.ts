@@ -1,6 +1,6 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 
 const deep: ReadonlySet<string> = new Set(['deep dermis', 'subcutis']);
 
@@ -26,13 +26,15 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'Under the {site} lies {structure}. A cut through the whole skin can reach it: mind the depth, and record how the area works before and after.',
     },
-    *find({ note, siteOf, tables }) {
+    find({ note, siteOf, tables }) {
+      const found: Report[] = [];
       for (const procedure of note.procedures ?? []) {
         const base = siteOf(procedure)?.base;
         if (procedure.site === undefined || base?.danger === undefined || !goesDeep(procedure, tables))
           continue;
-        yield { at: procedure.site, args: { site: base.name, structure: base.danger.structure } };
+        found.push({ at: procedure.site, args: { site: base.name, structure: base.danger.structure } });
       }
+      return found;
     },
   },
 ];

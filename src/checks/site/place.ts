@@ -16,7 +16,8 @@ function toldApart(one: Procedure, two: Procedure): boolean {
   return places || one.relation?.value !== two.relation?.value;
 }
 
-function* repeated({ note, siteOf }: Subject): Iterable<Report> {
+function repeated({ note, siteOf }: Subject): readonly Report[] {
+  const found: Report[] = [];
   const seen = new Map<string, Procedure>();
   for (const procedure of note.procedures ?? []) {
     const reading = siteOf(procedure);
@@ -26,12 +27,13 @@ function* repeated({ note, siteOf }: Subject): Iterable<Report> {
     const before = seen.get(key);
     if (before?.site === undefined) seen.set(key, procedure);
     else if (!toldApart(before, procedure))
-      yield {
+      found.push({
         at: site,
         args: { site: site.text },
         related: [{ start: before.site.start, end: before.site.end, form: 'first', args: {} }],
-      };
+      });
   }
+  return found;
 }
 
 /** Whether the record has what finds the place again: a photograph, landmarks, or another procedure that has them. */
@@ -41,14 +43,16 @@ const findable = ({ photo, landmarks, keys }: Procedure): boolean =>
 /** Whether the words of the site find the place by themselves. */
 const precise = ({ base, landmarks }: SiteReading): boolean => base.small || landmarks;
 
-function* lost({ note, siteOf, tables }: Subject): Iterable<Report> {
+function lost({ note, siteOf, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
   for (const procedure of note.procedures ?? []) {
     const reading = siteOf(procedure);
     const { site, method } = procedure;
     if (site === undefined || reading === undefined || precise(reading) || findable(procedure)) continue;
     if (tables.methods.find(method?.value ?? '')?.takesTissue === false) continue;
-    yield { at: site, form: reading.vague ? 'vague' : 'main', args: { site: reading.base.name } };
+    found.push({ at: site, form: reading.vague ? 'vague' : 'main', args: { site: reading.base.name } });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [

@@ -17,12 +17,14 @@ interface Located {
 }
 
 /** The procedures whose site could be read. */
-function* located({ note, siteOf }: Subject): Iterable<Located> {
+function located({ note, siteOf }: Subject): readonly Located[] {
+  const found: Located[] = [];
   for (const procedure of note.procedures ?? []) {
     const reading = siteOf(procedure);
     if (procedure.site !== undefined && reading !== undefined)
-      yield { procedure, site: procedure.site, reading };
+      found.push({ procedure, site: procedure.site, reading });
   }
+  return found;
 }
 
 const placeOf = ({ node }: Leaf<string>, { from, to }: SideWord): Range => within(node, from, to);
@@ -80,7 +82,8 @@ function againstLandmarks({ procedure: { landmarks }, site, reading }: Located):
 
 const inWords = { left: 'left', right: 'right', both: 'bilateral', midline: 'midline' } as const;
 
-function* abbreviated({ site, reading }: Located): Iterable<Report> {
+function abbreviated({ site, reading }: Located): readonly Report[] {
+  const found: Report[] = [];
   for (const word of reading.sides) {
     if (!word.abbreviated) continue;
     const pair = word.side === 'both' && /\band\b|&/i.test(site.text.slice(word.from, word.to));
@@ -90,12 +93,13 @@ function* abbreviated({ site, reading }: Located): Iterable<Report> {
     const edit = { ...within(site.node, word.from, to), text: instead };
     const data: Mended | undefined =
       site.node.inner < 0 ? undefined : { instead, sure: !pair, edits: [edit] };
-    yield {
+    found.push({
       at: placeOf(site, word),
       args: { typed, instead },
       ...(data === undefined ? {} : { data }),
-    };
+    });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [
@@ -109,9 +113,7 @@ export const checks: readonly Check[] = [
       main: 'The side is missing. Write whether it is the left or the right {site}.',
       middle: 'The side is missing. Write whether it is the left or the right {site}, or its midline.',
     },
-    *find(subject) {
-      for (const one of located(subject)) yield* missing(one, subject);
-    },
+    find: (subject) => located(subject).flatMap((one) => missing(one, subject)),
     fix: mendWords,
   },
   {
@@ -129,13 +131,8 @@ export const checks: readonly Check[] = [
       'only one': 'There is only one {site}, so it cannot be on both sides. Name the site that was meant.',
       first: 'the side that it says first: {side}',
     },
-    *find(subject) {
-      for (const one of located(subject)) {
-        yield* twice(one);
-        yield* besideMiddle(one);
-        yield* againstLandmarks(one);
-      }
-    },
+    find: (subject) =>
+      located(subject).flatMap((one) => [...twice(one), ...besideMiddle(one), ...againstLandmarks(one)]),
   },
   {
     code: 'site/side-abbreviated',
@@ -144,9 +141,7 @@ export const checks: readonly Check[] = [
     why: 'L and R are easily mixed up and misread. Advice on wrong-side errors is to write the word.',
     sources: [{ source: 'laterality-letters', mark: 'Q' }],
     messages: { main: '"{typed}" for a side can be misread. Write {instead}.' },
-    *find(subject) {
-      for (const one of located(subject)) yield* abbreviated(one);
-    },
+    find: (subject) => located(subject).flatMap(abbreviated),
     fix: mendWords,
   },
 ];

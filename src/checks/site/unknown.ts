@@ -1,5 +1,5 @@
 import { nearestSite } from '../../note/site-nearest.ts';
-import type { Check } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { mended, mendWords } from './_mend.ts';
 
 export const checks: readonly Check[] = [
@@ -14,20 +14,22 @@ export const checks: readonly Check[] = [
       nearest:
         'No known body site is named in "{site}", so nothing that depends on the site is checked. The nearest is "{nearest}".',
     },
-    *find({ note, siteOf, tables }) {
+    find({ note, siteOf, tables }) {
+      const found: Report[] = [];
       for (const procedure of note.procedures ?? []) {
         const { site } = procedure;
         if (site?.value === undefined || siteOf(procedure) !== undefined) continue;
         const near = nearestSite(site.value, tables.sites);
-        if (near === undefined) yield { at: site, args: { site: short(site.value) } };
+        if (near === undefined) found.push({ at: site, args: { site: short(site.value) } });
         else
-          yield {
+          found.push({
             at: site,
             form: 'nearest',
             args: { site: short(site.value), nearest: near.text },
             data: mended(site, near),
-          };
+          });
       }
+      return found;
     },
     fix: mendWords,
   },

@@ -1,10 +1,12 @@
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 
 /** Every specimen of a note that was sent, with its procedure. */
-export function* sentSpecimens(
+export function sentSpecimens(
   note: Note,
-): Generator<{ readonly procedure: Procedure; readonly specimen: Specimen }> {
+): readonly { readonly procedure: Procedure; readonly specimen: Specimen }[] {
+  const found: { readonly procedure: Procedure; readonly specimen: Specimen }[] = [];
   for (const procedure of note.procedures ?? [])
     for (const specimen of procedure.specimen ?? [])
-      if (!specimen.keys.has('not-sent')) yield { procedure, specimen };
+      if (!specimen.keys.has('not-sent')) found.push({ procedure, specimen });
+  return found;
 }

@@ -1,7 +1,7 @@
 import type { Leaf } from '../../note/leaf.ts';
 import { plainWord } from '../../note/word-table.ts';
 import { isAbsent } from '../absent.ts';
-import type { Check } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 const lid = /\b(?:lid|cap|top)\b/i;
@@ -22,15 +22,19 @@ export const checks: readonly Check[] = [
       main: 'This visit has {count} specimens, and this one has no label in the note. Read it off the container, and write `label`.',
       only: 'The specimen has no label in the note. Write what stands on the container: `label: A`.',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       const specimens = [...sentSpecimens(subject.note)];
       const several = specimens.length > 1;
       for (const { specimen } of specimens) {
         if (!isAbsent(subject, specimen, 'label')) continue;
-        yield several
-          ? { at: specimen.head, args: { count: specimens.length } }
-          : { at: specimen.head, form: 'only', severity: 'information' };
+        found.push(
+          several
+            ? { at: specimen.head, args: { count: specimens.length } }
+            : { at: specimen.head, form: 'only', severity: 'information' },
+        );
       }
+      return found;
     },
   },
   {
@@ -46,7 +50,8 @@ export const checks: readonly Check[] = [
       main: 'Label {label} is already used in this visit. Look at both containers, and tell the laboratory if they were sent like this.',
       first: 'label {label} is used here first',
     },
-    *find({ note }) {
+    find({ note }) {
+      const found: Report[] = [];
       const used = new Map<string, Leaf<string>>();
       for (const { specimen } of sentSpecimens(note)) {
         const { label } = specimen;
@@ -56,9 +61,14 @@ export const checks: readonly Check[] = [
         if (first === undefined) used.set(key, label);
         else {
           const args = { label: label.text };
-          yield { at: label, args, related: [{ start: first.start, end: first.end, form: 'first', args }] };
+          found.push({
+            at: label,
+            args,
+            related: [{ start: first.start, end: first.end, form: 'first', args }],
+          });
         }
       }
+      return found;
     },
   },
   {
@@ -68,12 +78,14 @@ export const checks: readonly Check[] = [
     why: 'Lids are taken off and laid side by side; a label on the lid no longer says what is in the container.',
     sources: [{ source: 'label-manuals', mark: 'Q' }],
     messages: { main: 'The label is on the lid, which can be exchanged. Put one on the container itself.' },
-    *find({ note }) {
+    find({ note }) {
+      const found: Report[] = [];
       for (const { specimen } of sentSpecimens(note)) {
         const { labelOn } = specimen;
         if (labelOn?.value !== undefined && lid.test(labelOn.value) && !notOn.test(labelOn.value))
-          yield { at: labelOn };
+          found.push({ at: labelOn });
       }
+      return found;
     },
   },
 ];

@@ -3,23 +3,25 @@ import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
-function* leftBehind(subject: Subject): Iterable<Report> {
+function leftBehind(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
   const all = [...sentSpecimens(subject.note)].map(({ specimen }) => specimen);
   const sent = all.flatMap(({ sent: on }) => (on?.value === undefined ? [] : [on]));
   const [first] = sent;
-  if (all.length < 2 || first === undefined) return;
+  if (all.length < 2 || first === undefined) return found;
   const latest = sent.reduce<IsoDate>((day, { value = '' }) => (value > day ? value : day), '');
   // On the day itself the other may still go out.
   const over = subject.today !== undefined && subject.today > latest;
   for (const specimen of all) {
     if (specimen.results !== undefined || !isAbsent(subject, specimen, 'sent')) continue;
-    yield {
+    found.push({
       at: specimen.head,
       severity: over ? 'warning' : 'information',
       args: { sent: sent.length, count: all.length },
       related: [{ start: first.start, end: first.end, form: 'sent', args: {} }],
-    };
+    });
   }
+  return found;
 }
 
 export const checks: readonly Check[] = [

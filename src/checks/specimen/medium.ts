@@ -81,9 +81,11 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'The note does not say what the specimen is in. Look at the container, and write `medium`: formalin, Michel, saline, sterile container.',
     },
-    *find(subject) {
+    find(subject) {
+      const found: Report[] = [];
       for (const { specimen } of sentSpecimens(subject.note))
-        if (isAbsent(subject, specimen, 'medium')) yield { at: specimen.head };
+        if (isAbsent(subject, specimen, 'medium')) found.push({ at: specimen.head });
+      return found;
     },
   },
   {
@@ -110,11 +112,13 @@ export const checks: readonly Check[] = [
       poor: '`{medium}` does not suit {tests}. Call the laboratory: it may still be moved, or another sample is needed.',
       test: '{test} is asked for here',
     },
-    *find({ note, tables }) {
+    find({ note, tables }) {
+      const found: Report[] = [];
       for (const { specimen } of sentSpecimens(note)) {
         const report = judge(specimen, tables);
-        if (report !== undefined) yield report;
+        if (report !== undefined) found.push(report);
       }
+      return found;
     },
   },
   {
@@ -131,13 +135,15 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'The specimen was sent {days} days after the visit; for {test} tissue keeps about {most} days in `{medium}`. Ask the laboratory whether it is still of use.',
     },
-    *find({ note, tables }) {
+    find({ note, tables }) {
+      const found: Report[] = [];
       const visit = note.visit?.value?.date;
-      if (visit === undefined) return;
+      if (visit === undefined) return found;
       for (const { specimen } of sentSpecimens(note)) {
         const report = tooLong(specimen, visit, tables);
-        if (report !== undefined) yield report;
+        if (report !== undefined) found.push(report);
       }
+      return found;
     },
   },
 ];
