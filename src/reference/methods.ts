@@ -4,6 +4,8 @@ export interface MethodRow extends WordRow {
   readonly takesTissue: boolean;
   /** Whether a careful record says how the wound was closed. */
   readonly wantsClosure: boolean;
+  /** False where no wound is left that bleeds or wants a dressing. */
+  readonly wound?: false;
   /** Whether the method itself sends current through the patient; `either` where the word does not say. */
   readonly current?: 'yes' | 'either';
   /** Whether the size is the diameter of a punch. */
@@ -117,8 +119,20 @@ export const methods: readonly MethodRow[] = [
   },
   {
     name: 'nail biopsy',
-    synonyms: ['nail matrix biopsy', 'nail bed biopsy', 'nail clipping', 'nail shave'],
+    synonyms: ['nail matrix biopsy', 'nail bed biopsy', 'nail shave'],
     ...tissue,
+  },
+  {
+    name: 'nail clipping',
+    synonyms: [
+      'nail clippings',
+      'clipping',
+      'nail plate clipping',
+      'toenail clipping',
+      'fingernail clipping',
+    ],
+    ...tissue,
+    wound: false,
   },
   {
     name: 'electrosurgical excision',
@@ -151,8 +165,13 @@ export const methods: readonly MethodRow[] = [
     ...noTissue,
     current: 'yes',
   },
-  { name: 'cryotherapy', synonyms: ['cryosurgery', 'liquid nitrogen', 'LN2', 'freezing'], ...noTissue },
+  {
+    name: 'cryotherapy',
+    synonyms: ['cryosurgery', 'liquid nitrogen', 'LN2', 'freezing'],
+    ...noTissue,
+    wound: false,
+  },
   { name: 'incision and drainage', synonyms: ['I&D', 'drainage', 'incision'], ...noTissue },
-  { name: 'injection', synonyms: ['intralesional injection', 'intralesional'], ...noTissue },
+  { name: 'injection', synonyms: ['intralesional injection', 'intralesional'], ...noTissue, wound: false },
   { name: 'laser', synonyms: ['laser ablation'], ...noTissue },
 ];

@@ -26,7 +26,8 @@ export const checks: readonly Check[] = [
     find: (subject) =>
       (subject.note.procedures ?? []).flatMap((procedure) => {
         const [row] = rowsIn(subject.tables.methods, procedure.method);
-        const asked = row?.takesTissue !== false && isAbsent(subject, procedure, 'hemostasis', 'haemostasis');
+        const bleeds = row?.takesTissue !== false && row?.wound !== false;
+        const asked = bleeds && isAbsent(subject, procedure, 'hemostasis', 'haemostasis');
         return asked ? [{ at: procedure.head }] : [];
       }),
   },

@@ -1,9 +1,12 @@
 import type { Severity } from '../../note/finding.ts';
 import type { Part } from '../../note/leaf.ts';
 import type { Note, Procedure } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { MethodRow } from '../../reference/methods.ts';
 import type { Sourced } from '../../reference/types.ts';
 import { isAbsent } from '../absent.ts';
 import type { Check } from '../check.ts';
+import { rowsIn } from '../words.ts';
 
 interface Row {
   readonly code: string;
@@ -18,7 +21,7 @@ interface Row {
 
 interface ProcedureRow extends Row {
   /** Where the key has nothing to add. */
-  readonly unless?: (procedure: Procedure) => boolean;
+  readonly unless?: (procedure: Procedure, tables: Tables) => boolean;
 }
 
 const format: Sourced = { source: 'format', mark: 'format' };
@@ -95,6 +98,16 @@ const sameLesion = (procedure: Procedure): boolean => procedure.keys.has('same-a
 const nothingSent = ({ specimen = [] }: Procedure): boolean =>
   specimen.length > 0 && specimen.every(({ keys }) => keys.has('not-sent'));
 
+const methodOf = ({ method }: Procedure, tables: Tables): MethodRow | undefined =>
+  rowsIn(tables.methods, method)[0];
+
+/** Whether nothing was cut out whose depth could be told: of an unknown method that can't be said. */
+const takesNothing = (procedure: Procedure, tables: Tables): boolean =>
+  methodOf(procedure, tables)?.takesTissue === false;
+
+const leavesNoWound = (procedure: Procedure, tables: Tables): boolean =>
+  methodOf(procedure, tables)?.wound === false;
+
 const ofProcedure: readonly ProcedureRow[] = [
   {
     code: 'record/missing-lesion',
@@ -114,7 +127,10 @@ const ofProcedure: readonly ProcedureRow[] = [
     why: 'Laboratories ask for the clinical information or the differential diagnosis; a slide that is read without it may be read wrongly.',
     message: 'No question to the pathologist is written. Write what the sample should answer.',
     sources: [{ source: 'requisition-guides', mark: 'Q' }, format],
-    unless: (procedure) => sameLesion(procedure) || nothingSent(procedure),
+    unless: (procedure, tables) =>
+      sameLesion(procedure) ||
+      nothingSent(procedure) ||
+      ((procedure.specimen ?? []).length === 0 && takesNothing(procedure, tables)),
   },
   {
     code: 'record/missing-depth',
@@ -125,6 +141,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     message:
       'Nothing is said about how deep the sample goes. Write `depth`: epidermis, papillary dermis, mid dermis, deep dermis or subcutis.',
     sources: [{ source: 'operative-report', mark: 'Q' }, format],
+    unless: (procedure, tables) => takesNothing(procedure, tables) || leavesNoWound(procedure, tables),
   },
   {
     code: 'record/missing-dressing',
@@ -134,6 +151,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     why: 'Whoever sees the wound next wants to know what was on it, and a reaction under tape can only be explained by what is written.',
     message: 'No dressing is recorded. Write what covers the wound, or `none`.',
     sources: [{ source: 'aftercare-leaflets', mark: 'Q' }, format],
+    unless: leavesNoWound,
   },
   {
     code: 'record/missing-complications',
@@ -158,7 +176,10 @@ const procedureCheck = (row: ProcedureRow): Check => ({
   ...wordsOf(row),
   find: (subject) =>
     (subject.note.procedures ?? [])
-      .filter((procedure) => isAbsent(subject, procedure, ...row.keys) && row.unless?.(procedure) !== true)
+      .filter(
+        (procedure) =>
+          isAbsent(subject, procedure, ...row.keys) && row.unless?.(procedure, subject.tables) !== true,
+      )
       .map(({ head }) => ({ at: head })),
 });
 

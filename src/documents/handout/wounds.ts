@@ -18,6 +18,7 @@ const methods: ReadonlyMap<string, readonly [sentence: string, leaves: Leaves]> 
   ['incisional', ['done-incisional', 'wound']],
   ['excisional', ['done-excisional', 'wound']],
   ['nail biopsy', ['done-nail', 'wound']],
+  ['nail clipping', ['done-nail', 'wound']],
   ['electrosurgical excision', ['done-wire', 'wound']],
   ['electrodesiccation', ['done-heat', 'burn']],
   ['electrofulguration', ['done-current', 'burn']],

@@ -89,6 +89,29 @@ describe('keys that a careful record has', () => {
     );
   });
 
+  it('is not asked where the method has nothing of the kind', () => {
+    const bare = (method: string): string =>
+      `visit: 2026-03-02\nprocedures:\n  - site: left ear\n    method: ${method}\n`;
+    for (const method of ['cryotherapy', 'incision and drainage', 'nail clipping', 'intralesional injection'])
+      silent('record/missing-depth', bare(method));
+    for (const method of ['cryotherapy', 'incision and drainage', 'electrodesiccation'])
+      silent('record/missing-question', bare(method));
+    for (const method of ['cryotherapy', 'nail clipping', 'intralesional injection'])
+      silent('record/missing-dressing', bare(method));
+    for (const method of ['cryotherapy', 'nail clipping']) silent('hemostasis/missing', bare(method));
+  });
+
+  it('is asked where tissue went to a laboratory, or the method is not known', () => {
+    const bare = (...rows: string[]): string =>
+      `visit: 2026-03-02\nprocedures:\n  - ⟦site⟧: left ear\n${rows.map((row) => `    ${row}\n`).join('')}`;
+    flags('record/missing-question', bare('method: incision and drainage', 'specimen: {label: A}'));
+    flags('record/missing-question', bare('method: nail clipping'));
+    flags('record/missing-dressing', bare('method: incision and drainage'));
+    flags('record/missing-depth', bare('method: something new'));
+    flags('record/missing-depth', bare('method: nail biopsy'));
+    flags('hemostasis/missing', bare('method: nail biopsy'));
+  });
+
   it('do not seem to be missing where a row of their part can not be read', () => {
     for (const key of ['depth', 'dressing', 'complications'])
       silent(`record/missing-${key}`, full.replace(`    ${key}:`, `    ${key}`));
