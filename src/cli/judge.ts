@@ -1,4 +1,4 @@
-import { check, checkOf, checkPractice, messageOf, type Context, type Judgement } from '../checks/index.ts';
+import { check, checkOf, checkPractice, messageOf, type Judgement } from '../checks/index.ts';
 import type { DayDoses } from '../dose/day-doses.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Severity } from '../note/finding.ts';
@@ -65,18 +65,10 @@ export async function openNote(
   const practice = await practices.of(path === standardInput ? 'note' : path);
   const tables = practice?.tables ?? referenceTables;
   const source = readNote(loaded.text);
-  const context = { tables, today, ...elsewhereFor(path, source, days) };
+  // What comes by standard input is none of the files.
+  const others = path === standardInput ? undefined : days?.elsewhere(path, source.value);
+  const context = { tables, today, ...(others === undefined ? {} : { elsewhere: others }) };
   return { source, judgement: check(source, context), tables, practice };
-}
-
-/** What other files say of the patient of a note; nothing where nobody looked, or the note is none of the files. */
-function elsewhereFor(
-  path: string,
-  { value }: Source<Note>,
-  days: DayDoses | undefined,
-): Pick<Context, 'elsewhere'> {
-  if (days === undefined || path === standardInput) return {};
-  return { elsewhere: (day) => days.besides(path, value?.patient?.id?.value, day) };
 }
 
 /** Checks one file, whatever it holds. Never throws for what stands in it. */

@@ -1,37 +1,131 @@
-import { plainWord } from '../note/word-table.ts';
+import type { Note } from '../note/generated/types.ts';
+import { readNote } from '../note/read.ts';
 import type { IsoDate } from '../note/values.ts';
-import type { DoseJudgement, OthersOn } from './types.ts';
-
-interface Entry {
-  readonly path: string;
-  readonly dose: DoseJudgement;
-}
+import { plainWord } from '../note/word-table.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { Given } from './injections.ts';
+import { judgeDose } from './judge.ts';
+import type { DoseJudgement, Elsewhere, KindSum, OthersOn } from './types.ts';
 
 /** What many notes say was given, by patient and day, so that notes of one day count together. */
 export class DayDoses {
-  private readonly byPatient = new Map<string, Map<IsoDate, Entry[]>>();
+  private readonly byPatient = new Map<string, Map<IsoDate, Day>>();
 
   /** Adds the visit of a note and the later days on which its events tell of more. */
   add(path: string, patient: string, dose: DoseJudgement): void {
     const key = plainWord(patient);
     let days = this.byPatient.get(key);
-    if (days === undefined) this.byPatient.set(key, (days = new Map<IsoDate, Entry[]>()));
+    if (days === undefined) this.byPatient.set(key, (days = new Map<IsoDate, Day>()));
     for (const one of [dose, ...dose.later]) {
       if (one.day === undefined) continue;
-      const same = days.get(one.day);
-      if (same === undefined) days.set(one.day, [{ path, dose: one }]);
-      else same.push({ path, dose: one });
+      let day = days.get(one.day);
+      if (day === undefined) days.set(one.day, (day = new Day()));
+      day.add(path, one);
     }
+  }
+
+  /** Reads a note and adds what it says was given. One without a patient, or that can't be read, adds nothing. */
+  read(path: string, text: string, tables: Tables): void {
+    const note = readNote(text).value;
+    const patient = note?.patient?.id?.value;
+    if (note !== null && patient !== undefined) this.add(path, patient, judgeDose(note, tables));
   }
 
   /** What the other notes of a patient say of a day. */
   besides(path: string, patient: string | undefined, day: IsoDate): OthersOn {
     const days = patient === undefined ? undefined : this.byPatient.get(plainWord(patient));
-    const others = (days?.get(day) ?? []).filter((entry) => entry.path !== path);
+    return days?.get(day)?.besides(path) ?? nobody;
+  }
+
+  /** The same for one note, whatever the day. */
+  elsewhere(path: string, note: Note | null): Elsewhere {
+    return (day) => this.besides(path, note?.patient?.id?.value, day);
+  }
+}
+
+/** Sums over several notes; never changed once it is made. */
+interface Sums {
+  readonly notes: number;
+  readonly kinds: ReadonlyMap<string, KindSum>;
+  readonly micrograms: number;
+  readonly unjudged: boolean;
+}
+
+const nothing: Sums = { notes: 0, kinds: new Map(), micrograms: 0, unjudged: false };
+const nobody: OthersOn = { notes: 0, sums: [], epinephrineMicrograms: 0, given: [], unjudged: false };
+
+function plus(a: Sums, b: Sums): Sums {
+  const kinds = new Map(a.kinds);
+  for (const [key, kind] of b.kinds) kinds.set(key, { ...kind, mg: kind.mg + (kinds.get(key)?.mg ?? 0) });
+  return {
+    notes: a.notes + b.notes,
+    kinds,
+    micrograms: a.micrograms + b.micrograms,
+    unjudged: a.unjudged || b.unjudged,
+  };
+}
+
+function sumsOf(given: readonly Given[], unjudged: boolean): Sums {
+  const kinds = new Map<string, KindSum>();
+  let micrograms = 0;
+  for (const { agent, withEpinephrine: epinephrine, mg, epinephrineMicrograms } of given) {
+    const key = `${agent.name} ${String(epinephrine)}`;
+    kinds.set(key, { agent: agent.name, epinephrine, mg: mg + (kinds.get(key)?.mg ?? 0) });
+    micrograms += epinephrineMicrograms;
+  }
+  return { notes: 1, kinds, micrograms, unjudged };
+}
+
+/** One day of one patient. */
+class Day {
+  private readonly entries = new Map<
+    string,
+    { readonly given: readonly Given[]; readonly unjudged: boolean }
+  >();
+  /** For each note the sums over those before it and over those behind it, so that nothing has to be taken away again. */
+  private around: ReadonlyMap<string, readonly [Sums, Sums]> | undefined;
+  private all = nothing;
+
+  add(path: string, { given, unread }: DoseJudgement): void {
+    const before = this.entries.get(path);
+    this.entries.set(path, {
+      given: [...(before?.given ?? []), ...given],
+      unjudged: before?.unjudged === true || unread.length > 0,
+    });
+    this.around = undefined;
+  }
+
+  besides(path: string): OthersOn {
+    const [before, behind] = (this.around ??= this.summed()).get(path) ?? [this.all, nothing];
+    const { notes, kinds, micrograms, unjudged } = plus(before, behind);
+    const { entries } = this;
     return {
-      notes: others.length,
-      given: others.flatMap(({ dose }) => dose.given),
-      unjudged: others.some(({ dose }) => dose.unread.length > 0),
+      notes,
+      sums: [...kinds.values()],
+      epinephrineMicrograms: micrograms,
+      unjudged,
+      get given() {
+        return [...entries].flatMap(([other, { given }]) => (other === path ? [] : given));
+      },
     };
+  }
+
+  private summed(): ReadonlyMap<string, readonly [Sums, Sums]> {
+    const own = [...this.entries].map(
+      ([path, { given, unjudged }]) => [path, sumsOf(given, unjudged)] as const,
+    );
+    const behind: Sums[] = [];
+    this.all = nothing;
+    for (const [, sums] of [...own].reverse()) {
+      behind.push(this.all);
+      this.all = plus(sums, this.all);
+    }
+    const around = new Map<string, readonly [Sums, Sums]>();
+    let before = nothing;
+    for (const [path, sums] of own) {
+      around.set(path, [before, behind.pop() ?? nothing]);
+      before = plus(before, sums);
+    }
+    return around;
   }
 }

@@ -17,7 +17,7 @@ import {
 import { factsOn, needsAge, type Facts } from './patient.ts';
 import { advisoryCeilings, ceilingOf, rulesOf, type Rules } from './rules.ts';
 import { stepsOf } from './steps.ts';
-import type { Advisory, AgentDose, DoseJudgement, Left, NoLimit, Step } from './types.ts';
+import type { Advisory, AgentDose, DoseJudgement, KindSum, Left, NoLimit, Step } from './types.ts';
 import { kindText, productText } from './words.ts';
 
 export type { Given } from './injections.ts';
@@ -127,6 +127,8 @@ function inStock(
   return { agent, withEpinephrine, mgPerMl: mgPerMl * shareOf(buffered) };
 }
 
+const alone: Pick<OthersOn, 'sums' | 'epinephrineMicrograms'> = { sums: [], epinephrineMicrograms: 0 };
+
 class Judged implements DoseJudgement {
   readonly given: Given[] = [];
   readonly unread: Unread[] = [];
@@ -164,11 +166,10 @@ class Judged implements DoseJudgement {
         if (item.unread.atLeast !== undefined) this.given.push(item.unread.atLeast);
       }
     }
-    const elsewhere = others?.given ?? [];
+    const elsewhere = others ?? alone;
     for (const one of this.given) micrograms += one.epinephrineMicrograms;
-    for (const one of elsewhere) micrograms += one.epinephrineMicrograms;
-    this.epinephrineMicrograms = micrograms;
-    this.groups = grouped(this.given, elsewhere);
+    this.epinephrineMicrograms = micrograms + elsewhere.epinephrineMicrograms;
+    this.groups = grouped(this.given, elsewhere.sums);
     this.creams = applied.length === 0 ? [] : creamDoses(applied, facts, tables);
     for (const group of this.groups) this.judge(group);
     this.atLeast = sumOf(this.agents);
@@ -281,25 +282,25 @@ function fractionAt(kg: number, groups: readonly Group[], facts: Facts, rules: R
 
 /** The share of the limit that the counted injections would have at another weight. */
 export function fractionAtWeight(dose: DoseJudgement, kg: number, tables: Tables): number {
-  return fractionAt(kg, grouped(dose.given, dose.others?.given ?? []), dose.facts, rulesOf(tables));
+  return fractionAt(kg, grouped(dose.given, dose.others?.sums ?? []), dose.facts, rulesOf(tables));
 }
 
 /** What was given by agent; what other notes say adds to the amounts, and is not listed. */
-function grouped(given: readonly Given[], elsewhere: readonly Given[]): readonly Group[] {
+function grouped(given: readonly Given[], elsewhere: readonly KindSum[]): readonly Group[] {
   const groups: Group[] = [];
-  const groupOf = ({ agent: { name }, withEpinephrine }: Given): Group => {
-    const known = groups.find(({ agent, epinephrine }) => agent === name && epinephrine === withEpinephrine);
+  const groupOf = (agent: string, epinephrine: boolean): Group => {
+    const known = groups.find((one) => one.agent === agent && one.epinephrine === epinephrine);
     if (known !== undefined) return known;
-    const group: Group = { agent: name, epinephrine: withEpinephrine, mg: 0, given: [] };
+    const group: Group = { agent, epinephrine, mg: 0, given: [] };
     groups.push(group);
     return group;
   };
   for (const one of given) {
-    const group = groupOf(one);
+    const group = groupOf(one.agent.name, one.withEpinephrine);
     group.mg += one.mg;
     group.given.push(one);
   }
-  for (const one of elsewhere) groupOf(one).mg += one.mg;
+  for (const { agent, epinephrine, mg } of elsewhere) groupOf(agent, epinephrine).mg += mg;
   return groups;
 }
 

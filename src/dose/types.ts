@@ -5,10 +5,21 @@ import type { CreamDose } from './creams.ts';
 import type { Given, Unlimited, Unread } from './injections.ts';
 import type { Facts } from './patient.ts';
 
+/** How much of one agent was given, with or without epinephrine. */
+export interface KindSum {
+  readonly agent: string;
+  readonly epinephrine: boolean;
+  readonly mg: number;
+}
+
 /** What other notes say was given to the same patient on one day. */
 export interface OthersOn {
   /** How many other notes there are of that patient and day. */
   readonly notes: number;
+  /** Each kind once. */
+  readonly sums: readonly KindSum[];
+  readonly epinephrineMicrograms: number;
+  /** One by one, for whoever shows them; listed only when asked for. */
   readonly given: readonly Given[];
   /** Set where one of them has an anesthetic that can't be counted. */
   readonly unjudged: boolean;

@@ -14,15 +14,14 @@ export const injectionsOf = (dose: DoseJudgement): readonly Injection[] =>
 /** What a message calls the day, and with how many other notes it counts. */
 export function dayText(day: DoseJudgement, visit: DoseJudgement): string {
   const name = day === visit ? 'the visit' : (day.day ?? 'that day');
-  const given = day.others?.given.length ?? 0;
   const notes = day.others?.notes ?? 0;
-  if (given === 0) return name;
+  if (day.others === undefined || day.others.sums.length === 0) return name;
   return `${name} together with ${notes === 1 ? 'another note' : `${notes} other notes`} of this patient on that day`;
 }
 
 /** The share of the limit that other notes of the day take. */
 export function shareElsewhere(day: DoseJudgement): number {
-  if (day.others === undefined || day.others.given.length === 0) return 0;
+  if (day.others === undefined || day.others.sums.length === 0) return 0;
   return Math.max(
     0,
     day.given.reduce((rest, one) => rest - shareOf(one, day), day.atLeast),

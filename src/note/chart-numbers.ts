@@ -1,0 +1,60 @@
+import { readNote } from './read.ts';
+import { plainWord } from './word-table.ts';
+
+const identifier = /(?:^|[\s{,"'])(?:id|mrn|chart|chart-number)["']?[ \t]*:[ \t]*([^\n\r,}#]*)/gi;
+
+/**
+ * What may be the chart number of a note, in plain form: every word behind such a key, without reading the note, and
+ * its patient's where it takes reading to know. More than its own may be among them, never less.
+ */
+export function chartNumbersIn(text: string): readonly string[] {
+  const found = new Set<string>();
+  for (const [, typed = ''] of text.matchAll(identifier)) {
+    const word = plainWord(typed.replace(/^\s*(["'])(.*)\1\s*$/, '$2'));
+    if (word === '' || /^[|>&*!?"']|\\/.test(word)) return numberRead(text);
+    found.add(word);
+  }
+  return found.size === 0 ? numberRead(text) : [...found];
+}
+
+function numberRead(text: string): readonly string[] {
+  const patient = readNote(text).value?.patient?.id?.value;
+  return patient === undefined ? [] : [plainWord(patient)];
+}
+
+/** Which of many notes may tell of one patient. */
+export class ByPatient {
+  private readonly numbers = new Map<string, readonly string[]>();
+  private readonly paths = new Map<string, Set<string>>();
+
+  /**
+   * Takes in a note, or takes it in anew.
+   * @param text undefined where there is none, or it can't be read
+   * @returns the chart numbers that are concerned: those before and those now
+   */
+  set(path: string, text: string | undefined): ReadonlySet<string> {
+    const before = this.numbers.get(path) ?? [];
+    const now = text === undefined ? [] : chartNumbersIn(text);
+    for (const number of before) this.paths.get(number)?.delete(path);
+    for (const number of now) {
+      const same = this.paths.get(number);
+      if (same === undefined) this.paths.set(number, new Set([path]));
+      else same.add(path);
+    }
+    if (text === undefined) this.numbers.delete(path);
+    else this.numbers.set(path, now);
+    return new Set([...before, ...now]);
+  }
+
+  /** The notes that may be of a patient. */
+  of(patient: string): ReadonlySet<string> {
+    return this.paths.get(plainWord(patient)) ?? none;
+  }
+
+  /** Every note that may share its patient with another. */
+  get shared(): ReadonlySet<string> {
+    return new Set([...this.paths.values()].flatMap((same) => (same.size > 1 ? [...same] : [])));
+  }
+}
+
+const none: ReadonlySet<string> = new Set();
