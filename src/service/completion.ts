@@ -17,4 +17,6 @@ export interface Completion {
   readonly sort: string;
   /** Whether to ask again at once for what can follow. */
   readonly again: boolean;
+  /** Whether the value is whole with it, so that a snippet can go on to its next gap. */
+  readonly whole: boolean;
 }

@@ -41,6 +41,7 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
         sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
         // Only what opens a part asks on: behind a key that wants a fact the first value would be one Enter away.
         again: !colon && opensPart(key, cursor),
+        whole: false,
       },
     ];
   });
@@ -62,9 +63,11 @@ function opening(key: KeyShape, cursor: Cursor): string {
 }
 
 function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Completion[] {
-  const { key, start, end, flow } = cursor;
+  const { key, start, end, flow, typed } = cursor;
   if (key === undefined) return [];
   const known = new Known(text, cursor, writing);
+  // In a gap everything fits, as where nothing is typed yet.
+  const gap = typed === '??' ? ['??'] : [];
   return valuesFor({ key, cursor, known, ...writing }).map((offered, index) => ({
     label: offered.text,
     kind: 'value',
@@ -72,16 +75,17 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
     help: '',
     start,
     end,
-    insert: `${gap(text, start)}${flow ? quoted(offered) : offered.text}`,
+    insert: `${blank(text, start)}${flow ? quoted(offered) : offered.text}`,
     caretBack: 0,
-    filter: [offered.text, ...(offered.synonyms ?? [])].join(' '),
+    filter: [...gap, offered.text, ...(offered.synonyms ?? [])].join(' '),
     sort: String(index).padStart(4, '0'),
     again: false,
+    whole: !key.list,
   }));
 }
 
 /** A value needs a blank behind its colon. */
-const gap = (text: string, start: number): string => (text[start - 1] === ':' ? ' ' : '');
+const blank = (text: string, start: number): string => (text[start - 1] === ':' ? ' ' : '');
 
 /** Inside brackets a comma ends a plain value, so such a value is written in quotes. */
 const quoted = ({ text }: Offered): string => (/[,:{}[\]#]/.test(text) ? `"${text}"` : text);

@@ -27,6 +27,7 @@ export function injectionsFor(
     filter: `${product.name} ${product.agent.name}`,
     sort: `0${String(index).padStart(3, '0')}`,
     again: false,
+    whole: false,
   }));
 }
 

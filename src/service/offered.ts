@@ -198,6 +198,7 @@ const implants: Offer = ({ tables }) => named(tables.implants.rows);
 const inNote: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['accepted.check', openCodes],
   ['accepted.by', people],
+  ['born', () => []],
   ['aftercare.given', fixed('spoken', 'printed', 'email')],
   ['aftercare.language', fixed('en', 'es')],
   ['allergies.to', allergens],

@@ -54,6 +54,27 @@ describe('completions', () => {
     );
   });
 
+  it('offer in a gap what they offer where nothing is typed, and replace the gap', () => {
+    const note = 'visit: 2026-03-02\nprocedures:\n  - site: nose\n    method: ';
+    assert.deepEqual(labels(`${note}??|`), labels(`${note}|`));
+    assert.equal(accepted(`${note}??|`, 'punch'), `${note}punch`);
+    // An editor leaves out what does not hold the letters that stand there.
+    for (const { filter } of offered(`${note}??|`).all) assert.match(filter, /^\?\? /);
+  });
+
+  it('propose no date of birth', () => {
+    assert.deepEqual(labels('visit: 2026-03-02\npatient:\n  born: |'), []);
+  });
+
+  it('say which value is whole, so that a snippet can go on: one of a list is not, nor a key', () => {
+    const wholes = (marked: string): readonly boolean[] => [
+      ...new Set(offered(marked).all.map(({ whole }) => whole)),
+    ];
+    assert.deepEqual(wholes('procedures:\n  - method: |'), [true]);
+    assert.deepEqual(wholes('procedures:\n  - dressing: |'), [false]);
+    assert.deepEqual(wholes('pat|'), [false]);
+  });
+
   it('put a row with the wrong indentation right', () => {
     assert.equal(accepted('consent: written\n    sc|', 'scribe'), 'consent: written\nscribe: ');
     assert.equal(

@@ -11,6 +11,8 @@ const kinds: Readonly<Record<Completion['kind'], vscode.CompletionItemKind>> = {
 
 /** Asks again at once for what can follow a key. */
 const again: vscode.Command = { command: 'editor.action.triggerSuggest', title: '' };
+/** Goes to the next gap of a snippet that is being filled in, and does nothing else. */
+const next: vscode.Command = { command: 'jumpToNextSnippetPlaceholder', title: '' };
 
 export const completions: Feature = (notes) =>
   vscode.languages.registerCompletionItemProvider(
@@ -32,7 +34,7 @@ export const completions: Feature = (notes) =>
 function itemOf(
   document: vscode.TextDocument,
   position: vscode.Position,
-  { label, kind, detail, help, start, end, insert, caretBack, filter, sort, again: asks }: Completion,
+  { label, kind, detail, help, start, end, insert, caretBack, filter, sort, again: asks, whole }: Completion,
 ): vscode.CompletionItem {
   const item = new vscode.CompletionItem(detail === '' ? label : { label, description: detail }, kinds[kind]);
   const from = document.positionAt(start);
@@ -47,5 +49,6 @@ function itemOf(
   item.sortText = sort;
   if (help !== '') item.documentation = new vscode.MarkdownString().appendText(help);
   if (asks) item.command = again;
+  if (whole) item.command = next;
   return item;
 }
