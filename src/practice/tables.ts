@@ -39,6 +39,7 @@ import { media, type MediumRow } from '../reference/media.ts';
 import { methods, type MethodRow } from '../reference/methods.ts';
 import { preparations, type PreparationRow } from '../reference/preparations.ts';
 import { relations } from '../reference/relations.ts';
+import { irrelevantDrug } from '../reference/other-allergens.ts';
 import { sites, type SiteRow } from '../reference/sites.ts';
 import {
   lengthening,
@@ -79,6 +80,8 @@ export interface Tables {
   readonly aftercare: typeof aftercare;
   readonly agents: WordTable<AgentRow>;
   readonly allergens: WordTable<AllergenRow>;
+  /** How generic names of medicines end that are in nothing that is used here. */
+  readonly irrelevantDrug: RegExp;
   readonly authorities: WordTable<AuthorityRow>;
   readonly bloodThinners: WordTable<BloodThinnerRow>;
   readonly cardiacConditions: WordTable<WordRow>;
@@ -153,6 +156,7 @@ export const referenceTables: Tables = {
   aftercare,
   agents: new WordTable(agents),
   allergens: new WordTable(allergens),
+  irrelevantDrug,
   authorities: new WordTable(authorities),
   bloodThinners: new WordTable(bloodThinners),
   cardiacConditions: new WordTable<WordRow>(cardiacConditions),

@@ -1,6 +1,7 @@
 import type { Related } from '../../note/finding.ts';
 import type { Allergy } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
+import { phrasesOf } from '../../note/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
@@ -153,7 +154,12 @@ class Reader {
   /** What a test has cleared: the names in it, or an empty set where it names nothing and means the entry itself. */
   private testedIn({ tested }: Allergy): Set<string> | undefined {
     if (tested?.value === undefined) return undefined;
-    const kinds = this.reactionsIn(tested);
+    const kinds = new Set(
+      phrasesOf(this.tables.reactions)
+        .mentionsIn(tested.value)
+        .filter(({ standing }) => standing === 'asserted' || standing === 'past')
+        .map(({ row }) => row.kind),
+    );
     return kinds.has('cleared') && !kinds.has('allergy') ? this.namesIn([tested]) : undefined;
   }
 

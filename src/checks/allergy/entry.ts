@@ -1,8 +1,10 @@
 import type { Fix } from '../../note/finding.ts';
 import type { Leaf } from '../../note/leaf.ts';
 import { nearest } from '../../note/nearest.ts';
-import { phrasesOf } from '../../note/phrases.ts';
+import { phrasesOf, type Mention } from '../../note/phrases.ts';
+import { within } from '../../note/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
+import type { WordRow } from '../../reference/types.ts';
 import type { Check, Report } from '../check.ts';
 
 /** "no latex" may mean that latex must be kept away, or that there is no such allergy. */
@@ -12,6 +14,13 @@ const caine = /\p{L}caines?(?!\p{L})/iu;
 /** Shorter words are too near to too many others. */
 const shortest = 6;
 
+/** What is said of an allergy without naming another. */
+const aside =
+  /^(?:(?:an?|the|all|any|only|other|some|mild|severe|moderate|possible|known|unknown|reaction|reported|as|in|child|childhood|adult|years|ago|per|chart|topical|oral|IV|local|skin|etc|types?|kinds?|allergy|allergies|allergic|to)[\s.]*)+$/i;
+/** Answers that name nothing, and say so. */
+const denial = /^(?:no|not|nil|none|denies|never|without)\b/i;
+const part = /[^,;/&+]+?(?=\s+and\s|[,;/&+]|$)/gi;
+
 function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
   const text = leaf.value;
   if (text === undefined || tables.allergens.find(text) !== undefined) return undefined;
@@ -20,15 +29,49 @@ function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
     ...phrasesOf(tables.agents).mentionsIn(text),
   ];
   const [first] = mentions;
-  if (first !== undefined) {
-    const unsure = doubtful.test(text) && mentions.every(({ standing }) => standing === 'denied');
-    return unsure ? { at: leaf, form: 'denied', args: { text, word: first.row.name } } : undefined;
+  if (first === undefined) return unknown(leaf, text, tables);
+  const unsure = doubtful.test(text) && mentions.every(({ standing }) => standing === 'denied');
+  if (unsure) return { at: leaf, form: 'denied', args: { text, word: first.row.name } };
+  return unknownPart(leaf, text, mentions, tables);
+}
+
+/** A text that names nothing that is known: a slip of the hand, or a word of which nothing can be said. */
+function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | undefined {
+  if (itemsOf(text).every(({ word }) => tables.irrelevantDrug.test(word))) return undefined;
+  const near = text.length < shortest ? undefined : nearest(text, wordsLike(text, tables));
+  if (near !== undefined) {
+    const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
+    const args = { text, word: near.word };
+    return { at: leaf, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
   }
-  if (text.length < shortest) return undefined;
-  const near = nearest(text, wordsLike(text, tables));
-  if (near === undefined) return caine.test(text) ? { at: leaf, form: 'caine', args: { text } } : undefined;
-  const args = { text, word: near.word };
-  return { at: leaf, args, data: near };
+  if (caine.test(text)) return { at: leaf, form: 'caine', args: { text } };
+  return denial.test(text) ? undefined : { at: leaf, form: 'unknown', args: { text } };
+}
+
+/** The items of a list that was written as one text. */
+const itemsOf = (text: string): readonly { readonly word: string; readonly from: number }[] =>
+  Array.from(text.matchAll(part), ({ 0: item, index }) => {
+    const word = item.replace(/^\s*and\s+/i, '').trim();
+    return { word, from: index + item.indexOf(word) };
+  });
+
+/** The first item of a list in one text that names nothing known. Longer ones tell of what happened. */
+function unknownPart(
+  leaf: Leaf<string>,
+  text: string,
+  mentions: readonly Mention<WordRow>[],
+  tables: Tables,
+): Report | undefined {
+  for (const { word, from } of itemsOf(text)) {
+    const to = from + word.length;
+    const isWord = word !== '' && word.split(/\s+/).length <= 2 && !aside.test(word) && !denial.test(word);
+    if (!isWord || tables.irrelevantDrug.test(word)) continue;
+    if (mentions.some((one) => one.from < to && one.to > from)) continue;
+    if (phrasesOf(tables.reactions).mentionsIn(word).length > 0) continue;
+    const form = caine.test(word) ? 'caine' : 'unknown';
+    return { at: within(leaf.node, from, to), form, args: { text: word } };
+  }
+  return undefined;
 }
 
 /** Words of both tables with the first letter of the text, which slips of the hand seldom change. */
@@ -45,12 +88,15 @@ export const checks: readonly Check[] = [
     code: 'allergy/unclear-entry',
     severity: 'warning',
     title: 'An allergy that can be misread',
-    why: 'A misspelt allergy protects nobody: it is in no table, and every check passes over it. "No latex" is read as an order by one and as an answer by another.',
+    why: 'A misspelt allergy protects nobody: it is in no table, and every check passes over it. "No latex" is read as an order by one and as an answer by another. A word that no table knows is information, so that silence never means that nobody looked; foods, pollen and medicines that are not used here are passed over.',
     sources: [{ source: 'format', mark: 'format' }],
+    milder: { unknown: 'information' },
     messages: {
       main: '`{text}` is not a known allergen; did you mean {word}? As it stands nothing is checked against it.',
       caine:
         '`{text}` sounds like a local anesthetic and is in no table here, so nothing is checked against it. Write its generic name, or `local anesthetics`.',
+      unknown:
+        '`{text}` is in no table here, so nothing is compared with it. If it is a drug, a dressing or anything else that is used on skin, write its generic name.',
       denied:
         '`{text}` may mean that {word} must be avoided, or that there is no such allergy. Write `{word}`, or `none`.',
     },

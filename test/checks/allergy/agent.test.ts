@@ -121,6 +121,10 @@ describe('an allergy to an anesthetic', () => {
   for (const entry of [
     '{to: lidocaine, reaction: racing heart and hives}',
     '{to: lidocaine, tolerates: mepivacaine}',
+    '{to: lidocaine, tested: false negative}',
+    '{to: lidocaine, tested: negative test pending}',
+    '{to: lidocaine, tested: possibly negative}',
+    '{to: lidocaine, tested: "negative, false negative possible"}',
     '{to: lidocaine, tested: positive patch test}',
     'history of anaphylaxis to lidocaine',
     'does not tolerate lidocaine',

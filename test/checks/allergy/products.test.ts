@@ -236,7 +236,37 @@ describe('allergy/unclear-entry', () => {
     flags('allergy/unclear-entry', note('⟦no epinephrine⟧', 'dressing: gauze'), { severity: 'warning' });
   });
 
+  it('says of a word that is in no table that nothing was compared with it', () => {
+    for (const entry of ['zorbaxol', 'see chart', 'some eye drops', 'ibux'])
+      flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), { severity: 'information' });
+    flags('allergy/unclear-entry', note('"penicillin, ⟦zorbaxol⟧"', 'dressing: gauze'));
+    flags('allergy/unclear-entry', note('latex and ⟦zorbaxol⟧', 'dressing: gauze'));
+    flags('allergy/unclear-entry', note('"latex, ⟦foocaine⟧"', 'dressing: gauze'), { severity: 'warning' });
+    flags('allergy/unclear-entry', note('⟦penicilin⟧', 'dressing: gauze'), { severity: 'information' });
+  });
+
   for (const entry of [
+    '"latex, hives as a child"',
+    '"penicillin, severe"',
+    '"sulfa; reaction unknown"',
+    'cats and dogs',
+    'cefalexin',
+    'ceftriaxone',
+    'flucloxacillin',
+    'lisinopril',
+    'amlodipine',
+    'sertraline and fluoxetine',
+    'diclofenac',
+    'shellfish',
+    'peanuts',
+    'bee stings',
+    'grass pollen',
+    'seasonal allergies',
+    'no known food allergies',
+    'not allergic to zorbaxol',
+    'sulfa',
+    'contrast dye',
+    'flu vaccine',
     'lidocaine',
     'penicillin',
     'no known allergies',
