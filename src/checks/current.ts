@@ -1,5 +1,8 @@
-import type { Note, Procedure } from '../note/generated/types.ts';
+import type { Event, Note, Procedure } from '../note/generated/types.ts';
 import type { Leaf } from '../note/leaf.ts';
+import { phrasesOf } from '../note/phrases.ts';
+import { within } from '../note/tree.ts';
+import { plainWord } from '../note/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { HemostasisRow, Stops } from '../reference/hemostasis.ts';
 import { rowsIn } from './words.ts';
@@ -39,11 +42,55 @@ function energyIn(leaf: Leaf<string>, tables: Tables, hemostasis: boolean): Ener
 /** Whether current may have passed through the patient: a word that says heat or current counts until it is specified. */
 export const isCurrent = ({ stops }: Energy): boolean => stops === 'current' || stops === 'either';
 
-/** Every word of a note that says that current may have passed through the patient. */
-export function currentsOf(note: Note, tables: Tables): readonly { procedure: Procedure; energy: Energy }[] {
-  const found: { procedure: Procedure; energy: Energy }[] = [];
-  for (const procedure of note.procedures ?? [])
+/** A word that says that current may have passed through the patient, with the procedure that it belongs to. */
+export interface Current {
+  /** Undefined for what happened later and names no procedure. */
+  readonly procedure: Procedure | undefined;
+  readonly energy: Energy;
+}
+
+/** Every word of a note that says that current may have passed through the patient, at the visit or later. */
+export function currentsOf(note: Note, tables: Tables): readonly Current[] {
+  const found: Current[] = [];
+  for (const procedure of note.procedures ?? []) {
+    const before = found.length;
     for (const energy of energiesOf(procedure, tables))
       if (isCurrent(energy)) found.push({ procedure, energy });
+    if (found.length > before) continue;
+    const energy = toldIn([procedure.complications, procedure.remarks], tables);
+    if (energy !== undefined) found.push({ procedure, energy });
+  }
+  for (const event of note.events ?? []) {
+    const energy = toldIn([event.action, event.outcome], tables);
+    if (energy !== undefined) found.push({ procedure: concernedBy(event, note), energy });
+  }
   return found;
+}
+
+const avoided = /\b(?:avoid(?:ed|ing)?|instead of|contraindicated|declined|refused|if)\b[^.;]*$/i;
+
+/** The first word of free texts that tells of current that was used. */
+function toldIn(leaves: readonly (Leaf<string> | undefined)[], { hemostasis }: Tables): Energy | undefined {
+  for (const leaf of leaves) {
+    const text = leaf?.value;
+    if (leaf === undefined || text === undefined || text === 'none') continue;
+    for (const { row, from, to, standing } of phrasesOf(hemostasis).mentionsIn(text)) {
+      if (standing !== 'asserted' || !isEnergy(row) || avoided.test(text.slice(0, from))) continue;
+      const word = { ...leaf, ...within(leaf.node, from, to), text: text.slice(from, to) };
+      const energy = { leaf: word, stops: row.stops, hemostasis: false };
+      if (isCurrent(energy)) return energy;
+    }
+  }
+  return undefined;
+}
+
+/** The procedure that an event names by its number or by the label of a specimen; the only one where it names none. */
+function concernedBy({ procedure }: Event, { procedures = [] }: Note): Procedure | undefined {
+  if (procedures.length <= 1) return procedures[0];
+  const named = plainWord(procedure?.value ?? '');
+  if (named === '') return undefined;
+  return procedures.find(
+    ({ specimen = [] }, index) =>
+      named === String(index + 1) || specimen.some(({ label }) => plainWord(label?.value ?? '') === named),
+  );
 }

@@ -76,7 +76,7 @@ const headAndNeck: ReadonlySet<SiteRegion> = new Set([
   'neck',
 ]);
 
-function verdictOn(device: Device, procedure: Procedure, subject: Subject): Verdict | undefined {
+function verdictOn(device: Device, procedure: Procedure | undefined, subject: Subject): Verdict | undefined {
   const concern = device.row.concern;
   if (concern === 'forbidden') return { device, severity: 'error', form: 'forbidden' };
   if (concern === 'pacemaker') return onPacemaker(device, procedure, subject);
@@ -84,16 +84,16 @@ function verdictOn(device: Device, procedure: Procedure, subject: Subject): Verd
   return concern === 'ask' ? { device, severity: 'information', form: 'ask' } : undefined;
 }
 
-function onPacemaker(device: Device, procedure: Procedure, subject: Subject): Verdict {
+function onPacemaker(device: Device, procedure: Procedure | undefined, subject: Subject): Verdict {
   const { where, dependent } = device.implant;
-  const distance = distanceTo(where?.value, subject.siteOf(procedure), subject.tables);
+  const distance = distanceTo(where?.value, procedure && subject.siteOf(procedure), subject.tables);
   if (distance === 'unknown') return { device, severity: 'error', form: 'placeUnknown' };
   if (distance === 'near') return { device, severity: 'error', form: 'near' };
   return { device, severity: 'warning', form: dependent?.value === true ? 'farDependent' : 'far' };
 }
 
-function onCochlear(device: Device, procedure: Procedure, subject: Subject): Verdict {
-  const region = subject.siteOf(procedure)?.base.region;
+function onCochlear(device: Device, procedure: Procedure | undefined, subject: Subject): Verdict {
+  const region = procedure && subject.siteOf(procedure)?.base.region;
   if (region === undefined) return { device, severity: 'warning', form: 'cochlearUnknown' };
   return headAndNeck.has(region)
     ? { device, severity: 'error', form: 'cochlear' }
@@ -161,14 +161,15 @@ export const checks: readonly Check[] = [
     },
     find(subject) {
       const found: Report[] = [];
-      let devices: readonly Device[] | undefined;
+      const devices = devicesOf(subject);
+      if (devices.length === 0) return found;
       for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
-        devices ??= devicesOf(subject);
         const verdicts = devices
           .map((device) => verdictOn(device, procedure, subject))
           .filter((one) => one !== undefined)
           .sort((a, b) => gravity[a.severity] - gravity[b.severity]);
-        if (verdicts.length > 0) found.push(reportOf(energy, verdicts, procedure.site?.value ?? 'this site'));
+        if (verdicts.length > 0)
+          found.push(reportOf(energy, verdicts, procedure?.site?.value ?? 'this site'));
       }
       return found;
     },

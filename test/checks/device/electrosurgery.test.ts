@@ -217,3 +217,44 @@ describe('device/unknown-implant', () => {
       silent('device/unknown-implant', note(implants, 'electrosurgery'));
   });
 });
+
+describe('current that is told of outside of hemostasis', () => {
+  const event = (action: string, more = ''): string =>
+    `${note('[{kind: pacemaker, where: left chest}]', 'pressure', 'left upper back', more)}events:\n  - {on: 2026-03-03, kind: bleeding, action: "${action}", outcome: stopped}\n`;
+
+  it('is judged in an event, at the site that the event concerns', () => {
+    flags(code, event('bleeding stopped with ⟦electrocautery⟧'), { severity: 'warning' });
+    const two = '  - {site: left chest, method: punch, specimen: {label: B}}\n';
+    flags(code, event('⟦electrosurgery⟧ of the edge', two), { severity: 'error' });
+    const of = (which: string): string =>
+      event('⟦electrosurgery⟧', two).replace('kind: bleeding', `kind: bleeding, procedure: ${which}`);
+    flags(code, of('B'), { severity: 'error' });
+    flags(code, of('1'), { severity: 'warning' });
+  });
+
+  it('is judged in complications, once for a procedure', () => {
+    const told = (hemostasis: string, complications: string): string =>
+      note('[ICD]', hemostasis, 'left upper back', `    complications: ${complications}\n`);
+    flags(code, told('pressure', 'brisk bleeding, stopped by ⟦electrocoagulation⟧'), { severity: 'error' });
+    flags(code, told('⟦electrosurgery⟧', 'bleeding, more electrosurgery'));
+    silent(code, told('pressure', 'none'));
+  });
+
+  it('is none where it was not used', () => {
+    for (const action of [
+      'no cautery, pressure held',
+      'told to avoid electrocautery because of the pacemaker',
+      'heat cautery',
+      'bipolar forceps',
+      'pressure for 20 minutes',
+    ])
+      silent(code, event(action));
+  });
+
+  it('asks for implants', () => {
+    flags(
+      'device/implants-not-asked',
+      event('⟦cautery⟧').replace(', implants: [{kind: pacemaker, where: left chest}]', ''),
+    );
+  });
+});
