@@ -8,6 +8,7 @@ import type { Tables } from '../practice/tables.ts';
 import { daysBetween } from '../note/days.ts';
 import { dayNotSaid, stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
 import { planOf } from './schedule.ts';
+import { inSlices, type Pace } from './slices.ts';
 
 /** Where in a note something stands: offsets, and the line from 0. */
 export interface Spot extends Range {
@@ -55,7 +56,7 @@ export const unreadFacts = (why: string): NoteFacts => ({
 });
 
 /** The facts of a note. */
-export function factsOf(source: Source<Note>, tables: Tables): NoteFacts {
+export function factsOf(source: Pick<Source<Note>, 'text' | 'value' | 'damage'>, tables: Tables): NoteFacts {
   const note = source.value;
   if (note === null) return unreadFacts('there is no note in this file that can be read');
   const lines = new Lines(source.text);
@@ -157,6 +158,9 @@ function loudnessOf(overdue: number, urgent: boolean): OpenItem['loudness'] {
 export class Caseload {
   private readonly notes = new Map<string, NoteFacts>();
 
+  /** @param nameOf what a path is called in words about another note */
+  constructor(private readonly nameOf: (path: string) => string = (path) => path) {}
+
   set(path: string, facts: NoteFacts): void {
     this.notes.set(path, facts);
   }
@@ -171,23 +175,53 @@ export class Caseload {
 
   /** Everything that is open on a day: by group, then what is loudest and longest overdue, then by date and path. */
   openOn(today: IsoDate): readonly OpenItem[] {
-    const items: OpenItem[] = [];
-    for (const [path, facts] of this.notes) items.push(...openIn(path, facts, today));
-    items.push(...this.sameLabels());
-    return items.sort(inOrder);
+    const found = new Found(today, this.nameOf);
+    for (const [path, facts] of this.notes) found.add(path, facts);
+    return found.items();
+  }
+
+  /** The same, while others get their turn. What changes meanwhile may be in it or not. */
+  async openInSlices(today: IsoDate, pace: Pace): Promise<readonly OpenItem[]> {
+    const found = new Found(today, this.nameOf);
+    await inSlices(
+      this.notes,
+      ([path, facts]) => {
+        found.add(path, facts);
+      },
+      pace,
+    );
+    return found.items();
+  }
+}
+
+/** What was found to be open on one day in the notes that were looked at so far. */
+class Found {
+  private readonly open: OpenItem[] = [];
+  private readonly byDay = new Map<string, Known[]>();
+
+  constructor(
+    private readonly today: IsoDate,
+    private readonly nameOf: (path: string) => string,
+  ) {}
+
+  add(path: string, facts: NoteFacts): void {
+    this.open.push(...openIn(path, facts, this.today));
+    if (facts.patient === undefined || facts.visit === undefined) return;
+    const day = `${facts.visit} ${plainWord(facts.patient)}`;
+    const same = this.byDay.get(day);
+    if (same === undefined) this.byDay.set(day, [{ path, facts }]);
+    else same.push({ path, facts });
+  }
+
+  items(): readonly OpenItem[] {
+    return [...this.open, ...this.sameLabels()].sort(inOrder);
   }
 
   /** Containers of one patient and one day that bear the same label in two notes: no result can be told apart. */
   private sameLabels(): readonly OpenItem[] {
-    const byDay = new Map<string, Known[]>();
-    for (const [path, facts] of this.notes) {
-      if (facts.patient === undefined || facts.visit === undefined) continue;
-      const day = `${facts.visit} ${plainWord(facts.patient)}`;
-      const same = byDay.get(day);
-      if (same === undefined) byDay.set(day, [{ path, facts }]);
-      else same.push({ path, facts });
-    }
-    return [...byDay.values()].flatMap((same) => (same.length < 2 ? [] : sameLabelsOf(same)));
+    return [...this.byDay.values()].flatMap((same) =>
+      same.length < 2 ? [] : sameLabelsOf(same, this.nameOf),
+    );
   }
 }
 
@@ -197,7 +231,7 @@ interface Known {
 }
 
 /** The labels that stand in more than one of several notes of one patient and day. */
-function sameLabelsOf(notes: readonly Known[]): readonly OpenItem[] {
+function sameLabelsOf(notes: readonly Known[], nameOf: (path: string) => string): readonly OpenItem[] {
   const used = new Map<string, (Known & { readonly spot: NoteFacts['labels'][number] })[]>();
   for (const note of notes)
     for (const spot of note.facts.labels) {
@@ -210,7 +244,7 @@ function sameLabelsOf(notes: readonly Known[]): readonly OpenItem[] {
     return same.map(({ path, facts, spot }) => {
       const others = [...paths].filter((other) => other !== path);
       const more = others.length > 3 ? ` and ${others.length - 3} others` : '';
-      const what = `label ${spot.label} of this patient and day stands in ${others.slice(0, 3).join(', ')}${more} too`;
+      const what = `label ${spot.label} of this patient and day stands in ${others.slice(0, 3).map(nameOf).join(', ')}${more} too`;
       return look(path, facts, spot, what);
     });
   });
@@ -224,7 +258,8 @@ const look = (path: string, facts: NoteFacts, { start, end, line }: Spot, what: 
   ...{ state: 'due', urgent: false, overdue: 0, loudness: 1, start, end, line },
 });
 
-function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly OpenItem[] {
+/** What is open in one note on a day, in the order in which the note has it. */
+export function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly OpenItem[] {
   if (facts.closedFrom !== undefined && facts.closedFrom <= today) return [];
   const { patient, visit, unread } = facts;
   const items: OpenItem[] = unread === undefined ? [] : [look(path, facts, top, unread)];

@@ -35,9 +35,12 @@ const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1)
 const stillOpen =
   /^(?:ongoing|continuing|pending|open|not yet|unknown|unclear|to be seen|awaiting|awaited|tbd|waiting|see next|n\/a)\b/i;
 
+/** Whether words about how something ended say that it did. */
+export const saysEnded = (words: string): boolean => words.trim() !== '' && !stillOpen.test(words.trim());
+
 /** Whether the note says how an event ended. */
 export const hasOutcome = ({ outcome }: Event): boolean =>
-  outcome?.value !== undefined && outcome.value.trim() !== '' && !stillOpen.test(outcome.value.trim());
+  outcome?.value !== undefined && saysEnded(outcome.value);
 
 const returning =
   /\b(?:returns?|returning|recheck|re-check|check|review|see again|seen again|come back|comes back|follow[- ]?up|appointment|revisit|visit|look again)\b/i;
