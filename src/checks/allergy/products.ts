@@ -1,10 +1,12 @@
 import type { Severity } from '../../note/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
+import { phrasesOf } from '../../note/phrases.ts';
+import { within } from '../../note/tree.ts';
 import type { WordTable } from '../../note/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Sourced, WordRow } from '../../reference/types.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
 
@@ -21,6 +23,8 @@ interface Row {
   readonly sources: readonly Sourced[];
   /** Where the things of a procedure are named, and the table that knows them. */
   readonly things: (procedure: Procedure, tables: Tables) => Iterable<Thing>;
+  /** What later events may tell of. */
+  readonly later: (tables: Tables) => WordTable<Product>;
 }
 
 interface Thing {
@@ -98,6 +102,7 @@ const rows: readonly Row[] = [
     why: 'What is pressed into a wound reacts longer than what is wiped over skin.',
     sources: [ownList],
     things: ({ hemostasis }, tables) => each(hemostasis, tables.hemostasis),
+    later: ({ hemostasis }) => hemostasis,
   },
   {
     code: 'allergy/preparation',
@@ -105,6 +110,7 @@ const rows: readonly Row[] = [
     why: 'Chlorhexidine can cause anaphylaxis from skin alone. Shellfish and contrast media do not cross with povidone-iodine; a bare "iodine" does not say which was meant.',
     sources: [{ source: 'chlorhexidine-alcohol-label', mark: 'Q' }, ownList],
     things: ({ preparation }, tables) => each(preparation, tables.preparations),
+    later: ({ preparations }) => preparations,
   },
   {
     code: 'allergy/dressing',
@@ -119,6 +125,7 @@ const rows: readonly Row[] = [
       ownList,
     ],
     things: ({ dressing }, tables) => each(dressing, tables.dressings),
+    later: ({ dressings }) => dressings,
   },
   {
     code: 'allergy/closure',
@@ -133,10 +140,34 @@ const rows: readonly Row[] = [
       }
       return found;
     },
+    later: ({ materials }) => materials,
   },
 ];
 
-const checkOf = ({ things, ...row }: Row): Check => ({
+/** What says of a thing in the story of an event that it was taken away, or that it did the harm. */
+const takenAway =
+  /\b(?:stop\w*|discontinu\w*|avoid\w*|allerg\w*|reacti\w*|react\w*|remov\w*|switch\w*|chang\w*|instead|because|due to|from|under|told not|left off)\b[^.;]*$/i;
+const afterwards = /^[^.;]{0,12}\b(?:stopped|discontinued|removed|changed|switched|left off|replaced)\b/i;
+
+/** What events say that was put on, with their exact words. */
+function toldOf(events: Subject['note']['events'], table: WordTable<Product>): readonly Thing[] {
+  return (events ?? []).flatMap(({ action }) => {
+    const text = action?.value;
+    if (action === undefined || text === undefined) return [];
+    return phrasesOf(table)
+      .mentionsIn(text)
+      .flatMap(({ from, to, standing }): Thing[] => {
+        const put =
+          standing === 'asserted' && !takenAway.test(text.slice(0, from)) && !afterwards.test(text.slice(to));
+        const word = text.slice(from, to);
+        return put
+          ? [{ leaf: { ...action, ...within(action.node, from, to), text: word, value: word }, table }]
+          : [];
+      });
+  });
+}
+
+const checkOf = ({ things, later, ...row }: Row): Check => ({
   ...row,
   severity: 'error',
   messages: {
@@ -151,9 +182,13 @@ const checkOf = ({ things, ...row }: Row): Check => ({
   find(subject) {
     const allergies = allergiesOf(subject);
     if (!allergies.any) return [];
-    return (subject.note.procedures ?? []).flatMap((procedure) =>
-      conflicts(things(procedure, subject.tables), allergies),
+    const { note, tables } = subject;
+    const found = (note.procedures ?? []).flatMap((procedure) =>
+      conflicts(things(procedure, tables), allergies),
     );
+    return note.events === undefined
+      ? found
+      : [...found, ...conflicts(toldOf(note.events, later(tables)), allergies)];
   },
 });
 

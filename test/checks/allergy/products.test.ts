@@ -217,6 +217,30 @@ describe('products and allergies', () => {
   });
 });
 
+describe('what events tell of', () => {
+  const event = (allergy: string, action: string): string =>
+    `${note(allergy, 'dressing: gauze')}events:\n  - {on: 2026-03-05, kind: wound check, action: "${action}", outcome: well}\n`;
+
+  it('is compared with the allergies', () => {
+    flags('allergy/dressing', event('bacitracin', 'cleaned, ⟦bacitracin⟧ applied'), { severity: 'error' });
+    flags('allergy/hemostatic', event('silver', 'granulation touched with ⟦silver nitrate⟧'));
+    flags('allergy/preparation', event('chlorhexidine', 'cleaned with ⟦chlorhexidine⟧'));
+    flags('allergy/closure', event('silk', 'resutured with ⟦silk⟧'));
+  });
+
+  it('is silent where it was stopped, or did the harm', () => {
+    for (const action of [
+      'bacitracin stopped, petrolatum instead',
+      'stopped bacitracin',
+      'rash from bacitracin, petrolatum given',
+      'no bacitracin',
+      'switched from bacitracin to petrolatum',
+      'petrolatum',
+    ])
+      silent('allergy/dressing', event('bacitracin', action));
+  });
+});
+
 describe('allergy/unclear-entry', () => {
   it('flags a slip of the hand, with the word that was meant', () => {
     flags('allergy/unclear-entry', note('⟦lidocane⟧', 'dressing: gauze'), { severity: 'warning' });
