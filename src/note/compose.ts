@@ -1,4 +1,4 @@
-import { Composer, Parser } from 'yaml';
+import { Composer, Parser, type CST } from 'yaml';
 import type { Range } from './tree.ts';
 
 /** What the parser, or the look at its result, could make no sense of; a place in the text and a kind. */
@@ -30,8 +30,23 @@ const mostFaults = 500;
 
 type Source = number | readonly number[] | { readonly offset: number; readonly source?: string };
 
-/** Parses YAML 1.2. Gives up after some hundred faults, since the parser needs long for each. Never throws. */
-export function compose(text: string): Composed {
+/** The parser's tokens of a text, as far as they are needed: up to a second document, or some hundred faults. */
+export function tokensOf(text: string): readonly CST.Token[] {
+  const tokens: CST.Token[] = [];
+  let [documents, faults] = [0, 0];
+  for (const token of new Parser().parse(text)) {
+    tokens.push(token);
+    if (token.type === 'document' && ++documents > 1) break;
+    if (token.type === 'error' && ++faults > mostFaults) break;
+  }
+  return tokens;
+}
+
+/**
+ * Composes YAML 1.2 from the tokens of a text. Gives up after some hundred faults, since the composer needs long for
+ * each. Never throws.
+ */
+export function compose(tokens: readonly CST.Token[], length: number): Composed {
   const faults: Fault[] = [];
   const directives: Range[] = [];
   const composer = new Composer(options);
@@ -39,13 +54,13 @@ export function compose(text: string): Composed {
   Object.assign(composer, {
     onError(source: Source, code: string, _message: string, warning?: boolean) {
       if (warning === true) return;
-      faults.push({ code, ...placeOf(source, text.length) });
+      faults.push({ code, ...placeOf(source, length) });
       if (faults.length > mostFaults) throw new RangeError('too many faults');
     },
   });
   const result = { contents: null as unknown, second: undefined as number | undefined };
   try {
-    read(text, composer, faults, directives, result);
+    read(tokens, length, composer, faults, directives, result);
   } catch {
     return { ...result, faults, directives, hopeless: true };
   }
@@ -53,7 +68,8 @@ export function compose(text: string): Composed {
 }
 
 function read(
-  text: string,
+  tokens: readonly CST.Token[],
+  length: number,
   composer: Composer,
   faults: Fault[],
   directives: Range[],
@@ -63,7 +79,7 @@ function read(
   const take = (found: Iterable<{ readonly contents: unknown }>): void => {
     for (const { contents } of found) result.contents ??= contents;
   };
-  for (const token of new Parser().parse(text)) {
+  for (const token of tokens) {
     if (token.type === 'directive')
       directives.push({ start: token.offset, end: token.offset + token.source.length });
     if (token.type === 'document' && ++documents > 1) {
@@ -71,13 +87,13 @@ function read(
       break;
     }
     if (token.type === 'error') {
-      faults.push({ code: 'UNEXPECTED_TOKEN', ...placeOf(token, text.length) });
+      faults.push({ code: 'UNEXPECTED_TOKEN', ...placeOf(token, length) });
       if (faults.length > mostFaults) throw new RangeError('too many faults');
       continue;
     }
     take(composer.next(token));
   }
-  take(composer.end(documents === 0, text.length));
+  take(composer.end(documents === 0, length));
 }
 
 function placeOf(source: Source, length: number): Range {

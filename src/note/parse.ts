@@ -1,7 +1,8 @@
-import { compose, type Composed, type Fault } from './compose.ts';
+import { compose, tokensOf, type Composed, type Fault } from './compose.ts';
 import type { Problem, TextEdit } from './finding.ts';
 import { refusalOf } from './guards.ts';
 import type { KeyNames } from './key-names.ts';
+import { ordinaryTree } from './ordinary.ts';
 import { rowAt } from './row.ts';
 import { problemOf } from './syntax.ts';
 import { repairOf, type Repair } from './traps.ts';
@@ -25,7 +26,10 @@ const mostRepairs = 200;
 export function parseYaml(text: string, keys: KeyNames): Parsed {
   const refusal = refusalOf(text);
   if (refusal !== undefined) return alone(refusal);
-  const composed = compose(text);
+  const tokens = tokensOf(text);
+  const root = ordinaryTree(tokens);
+  if (root !== undefined) return { root, problems: [], damage: [] };
+  const composed = compose(tokens, text.length);
   const [first] = composed.faults;
   if (first?.code === 'RESOURCE_EXHAUSTION') return alone(problemOf(first, text));
   if (first !== undefined && composed.hopeless) return alone(problemOf({ ...first, code: 'hopeless' }, text));
@@ -90,7 +94,8 @@ function mend(text: string, keys: KeyNames, composed: Composed, tree: Tree): Men
 function again(text: string, keys: KeyNames, repairs: readonly Repair[]): { composed: Composed; tree: Tree } {
   const marks = new Map<number, Range>();
   for (const { mark } of repairs) if (mark !== undefined) marks.set(mark.at, mark.meant);
-  const composed = compose(withCovers(text, repairs));
+  const covered = withCovers(text, repairs);
+  const composed = compose(tokensOf(covered), covered.length);
   return { composed, tree: treeOf(composed, text, marks, keys) };
 }
 
