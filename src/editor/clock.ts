@@ -1,3 +1,11 @@
+import type { Pace } from '../followup/slices.ts';
+
+/** How long work goes on before everything else in the editor has its turn. */
+export const pace: Pace = {
+  now: () => performance.now(),
+  pause: () => new Promise((resolve) => setTimeout(resolve, 0)),
+};
+
 /** A date as the calendar on the wall shows it, not as UTC counts. */
 export const localDate = (now: Date): string =>
   [now.getFullYear(), now.getMonth() + 1, now.getDate()]

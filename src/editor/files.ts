@@ -7,6 +7,8 @@ export const largest = 512 * 1024;
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 
+export const isNoteFile = (uri: vscode.Uri): boolean => uri.path.endsWith(suffix) && !isPractice(uri);
+
 export type Loaded = { readonly text: string } | { readonly code: string };
 
 /** The text of a file, or the code of the check that says why there is none. */
@@ -30,6 +32,12 @@ export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri
       if (!skipped.has(name)) yield* filesBelow(uri);
     } else if (name.endsWith(suffix)) yield uri;
   }
+}
+
+/** The notes in a folder itself. One that can't be read holds none. */
+export async function notesIn(folder: vscode.Uri): Promise<readonly vscode.Uri[]> {
+  const entries = await vscode.workspace.fs.readDirectory(folder).then(undefined, () => []);
+  return entries.map(([name]) => vscode.Uri.joinPath(folder, name)).filter(isNoteFile);
 }
 
 const skipped = new Set(['node_modules', '.git']);

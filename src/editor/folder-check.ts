@@ -1,8 +1,10 @@
 import * as vscode from 'vscode';
+import type { DayDoses } from '../dose/day-doses.ts';
 import type { Severity } from '../note/finding.ts';
 import { diagnosticsOf, type Diagnostic } from '../service/index.ts';
-import { localDate } from './clock.ts';
+import { localDate, pace } from './clock.ts';
 import { filesBelow, isPractice, load } from './files.ts';
+import { dayDosesOf } from './neighbors.ts';
 import { analysisOf } from './notes.ts';
 import type { Practices } from './practices.ts';
 
@@ -16,28 +18,44 @@ export interface CheckedFile {
 /** Milliseconds of work after which others get their turn. */
 const turn = 10;
 
-/** Checks every file below folders, one after the other, and lets the editor breathe between them. */
+/**
+ * Checks every file below folders, one after the other, and lets the editor breathe between them. Notes of one patient
+ * and day count together.
+ */
 export async function* checkBelow(
   folders: readonly vscode.Uri[],
   practices: Practices,
   token: vscode.CancellationToken,
 ): AsyncGenerator<CheckedFile> {
-  let began = performance.now();
+  const files: vscode.Uri[] = [];
   for (const folder of folders)
     for await (const uri of filesBelow(folder)) {
       if (token.isCancellationRequested) return;
-      yield { uri, isNote: !isPractice(uri), diagnostics: await checkFile(uri, practices) };
-      if (performance.now() - began < turn) continue;
-      await new Promise((resolve) => setTimeout(resolve, 0));
-      began = performance.now();
+      files.push(uri);
     }
+  const days = await dayDosesOf(files, practices, token);
+  let began = performance.now();
+  for (const uri of files) {
+    if (token.isCancellationRequested) return;
+    yield { uri, isNote: !isPractice(uri), diagnostics: await checkFile(uri, practices, days) };
+    if (performance.now() - began < turn) continue;
+    await pace.pause();
+    began = performance.now();
+  }
 }
 
-async function checkFile(uri: vscode.Uri, practices: Practices): Promise<readonly Diagnostic[]> {
+async function checkFile(
+  uri: vscode.Uri,
+  practices: Practices,
+  days: DayDoses | undefined,
+): Promise<readonly Diagnostic[]> {
   const loaded = await load(uri);
   if ('code' in loaded) return [notRead(loaded.code)];
-  const { tables } = await practices.of(uri);
-  const { judgement } = analysisOf(uri, loaded.text, { tables, today: localDate(new Date()) });
+  const { judgement } = analysisOf(uri, loaded.text, {
+    practice: await practices.of(uri),
+    today: localDate(new Date()),
+    elsewhereOf: (note) => days?.elsewhere(uri.toString(), note),
+  });
   return diagnosticsOf(loaded.text, judgement);
 }
 

@@ -5,26 +5,28 @@ import {
   diagnosticsOf,
   type Analysis,
   type Caret,
+  type ElsewhereOf,
   type Shown,
 } from '../service/index.ts';
-import type { Tables } from '../practice/tables.ts';
 import { localDate } from './clock.ts';
 import { diagnosticOf } from './convert.ts';
 import { isPractice } from './files.ts';
+import { folderOf, Neighbors } from './neighbors.ts';
 import { OpenNote, type Desk } from './open-note.ts';
-import type { Practices } from './practices.ts';
+import type { FoundPractice, Practices } from './practices.ts';
 
 interface Known {
   readonly analysis: Analysis;
-  readonly tables: Tables;
+  readonly practice: FoundPractice;
   readonly today: string;
 }
 
 /** The notes and practice files that are open, and what shows of their findings. */
 export class Notes implements vscode.Disposable, Desk {
   private readonly open = new Map<vscode.TextDocument, Promise<OpenNote | undefined>>();
-  private readonly tables = new Map<vscode.TextDocument, Tables>();
+  private readonly found = new Map<vscode.TextDocument, FoundPractice>();
   private readonly known = new Map<vscode.TextDocument, Known>();
+  private readonly neighbors: Neighbors;
   private last = vscode.window.activeTextEditor?.document;
   private readonly collection = vscode.languages.createDiagnosticCollection('wheal');
   private readonly judged = new vscode.EventEmitter<OpenNote>();
@@ -39,7 +41,10 @@ export class Notes implements vscode.Disposable, Desk {
     private readonly practices: Practices,
     private readonly log: vscode.LogOutputChannel,
   ) {
+    this.neighbors = new Neighbors(practices);
     this.subscriptions = [
+      this.neighbors,
+      this.neighbors.onDidChange((folder) => void this.reconsider(folder)),
       this.collection,
       this.judged,
       this.reloaded,
@@ -75,13 +80,23 @@ export class Notes implements vscode.Disposable, Desk {
   }
 
   readonly analyse = (document: vscode.TextDocument, text: string): Analysis => {
-    const tables = this.tables.get(document)!;
+    const practice = this.found.get(document)!;
     const today = localDate(new Date());
     const known = this.known.get(document);
-    if (known?.analysis.text === text && known.tables === tables && known.today === today)
+    if (known?.analysis.text === text && known.practice === practice && known.today === today)
       return known.analysis;
-    const analysis = analysisOf(document.uri, text, { tables, today });
-    this.known.set(document, { analysis, tables, today });
+    const { uri } = document;
+    const analysis = analysisOf(uri, text, {
+      practice,
+      today,
+      elsewhereOf: (note) => {
+        const patient = note?.patient?.id?.value;
+        return patient === undefined
+          ? undefined
+          : this.neighbors.daysOf(uri, patient)?.elsewhere(uri.toString(), note);
+      },
+    });
+    this.known.set(document, { analysis, practice, today });
     // Of a note itself nothing is logged.
     for (const { check } of analysis.judgement.failures) this.log.error(`check failed: ${check}`);
     return analysis;
@@ -108,9 +123,9 @@ export class Notes implements vscode.Disposable, Desk {
   }
 
   private async take(document: vscode.TextDocument): Promise<OpenNote | undefined> {
-    const { tables } = await this.practices.of(document.uri);
+    const practice = await this.practices.of(document.uri);
     if (document.isClosed || !this.open.has(document)) return undefined;
-    this.tables.set(document, tables);
+    this.found.set(document, practice);
     return new OpenNote(document, this);
   }
 
@@ -118,7 +133,7 @@ export class Notes implements vscode.Disposable, Desk {
     const note = this.open.get(document);
     if (note === undefined) return;
     this.open.delete(document);
-    this.tables.delete(document);
+    this.found.delete(document);
     this.known.delete(document);
     this.collection.delete(document.uri);
     void note.then((one) => one?.dispose());
@@ -127,10 +142,20 @@ export class Notes implements vscode.Disposable, Desk {
   private async reload(): Promise<void> {
     for (const [document, opening] of [...this.open]) {
       const note = await opening;
-      const { tables } = await this.practices.of(document.uri);
+      const practice = await this.practices.of(document.uri);
       if (note === undefined || document.isClosed) continue;
-      this.tables.set(document, tables);
+      this.found.set(document, practice);
       note.rest();
+    }
+    this.reloaded.fire();
+  }
+
+  /** Judges the open notes of a folder again, since others in it have changed. */
+  private async reconsider(folder: vscode.Uri): Promise<void> {
+    for (const [document, opening] of [...this.open]) {
+      if (folderOf(document.uri).toString() !== folder.toString()) continue;
+      this.known.delete(document);
+      (await opening)?.reconsider();
     }
     this.reloaded.fire();
   }
@@ -188,11 +213,19 @@ export class Notes implements vscode.Disposable, Desk {
 export function analysisOf(
   uri: vscode.Uri,
   text: string,
-  context: { readonly tables: Tables; readonly today: string },
+  { practice, today, elsewhereOf }: Around,
 ): Analysis {
+  const context = { tables: practice.tables, today };
   return isPractice(uri)
-    ? analysePractice(text, context, { trusted: vscode.workspace.isTrusted })
-    : analyse(text, context);
+    ? analysePractice(text, context, { ...practice.trust, trusted: vscode.workspace.isTrusted })
+    : analyse(text, context, elsewhereOf);
+}
+
+/** What a text is judged by, beside itself. */
+interface Around {
+  readonly practice: FoundPractice;
+  readonly today: string;
+  readonly elsewhereOf?: ElsewhereOf;
 }
 
 /**

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import {
   afterEdit,
   afterMove,
+  afterNews,
   afterPause,
   atRest,
   type Analysis,
@@ -84,6 +85,11 @@ export class OpenNote {
   /** The caret has moved. */
   moved(caret: Caret): void {
     if (!this.settling.isSet) this.update(afterMove(this.shown, caret, this.judge));
+  }
+
+  /** Something outside of the note has changed that it is judged by. */
+  reconsider(): void {
+    if (!this.settling.isSet) this.update(afterNews(this.shown, this.desk.caret(this.document), this.judge));
   }
 
   dispose(): void {

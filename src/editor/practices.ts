@@ -1,16 +1,19 @@
 import * as vscode from 'vscode';
 import { readPractice } from '../note/read.ts';
-import { referenceTables, tablesOf, type Tables } from '../practice/tables.ts';
+import type { Practice } from '../note/generated/types.ts';
+import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
 import { isPractice, load, practiceName } from './files.ts';
 
 /** A practice file that was found, with the tables that follow from it. */
 export interface FoundPractice {
   readonly tables: Tables;
+  /** What is believed of the file, and the calendar of holidays that it names. */
+  readonly trust: Trust;
   /** Undefined where there is no such file. */
   readonly uri: vscode.Uri | undefined;
 }
 
-const none: FoundPractice = { tables: referenceTables, uri: undefined };
+const none: FoundPractice = { tables: referenceTables, trust: {}, uri: undefined };
 
 /** Finds the practice file of each note and reads each file once, until one of them changes. */
 export class Practices implements vscode.Disposable {
@@ -25,13 +28,17 @@ export class Practices implements vscode.Disposable {
       this.byFolder.clear();
       this.changed.fire();
     };
-    const watcher = vscode.workspace.createFileSystemWatcher(`**/${practiceName}`);
     this.subscriptions = [
       this.changed,
-      watcher,
-      watcher.onDidChange(forget),
-      watcher.onDidCreate(forget),
-      watcher.onDidDelete(forget),
+      ...[practiceName, '*.ics'].flatMap((name) => {
+        const watcher = vscode.workspace.createFileSystemWatcher(`**/${name}`);
+        return [
+          watcher,
+          watcher.onDidChange(forget),
+          watcher.onDidCreate(forget),
+          watcher.onDidDelete(forget),
+        ];
+      }),
       vscode.workspace.onDidGrantWorkspaceTrust(forget),
       vscode.workspace.onDidChangeWorkspaceFolders(forget),
       // Not every file system tells of changes.
@@ -66,14 +73,27 @@ async function search(
 ): Promise<FoundPractice> {
   const uri = vscode.Uri.joinPath(folder, practiceName);
   const loaded = await load(uri);
-  if ('text' in loaded)
-    return {
-      uri,
-      tables: tablesOf(readPractice(loaded.text).value, { trusted: vscode.workspace.isTrusted }),
-    };
+  if ('text' in loaded) {
+    const practice = readPractice(loaded.text).value;
+    const trust = { trusted: vscode.workspace.isTrusted, holidays: await holidaysBeside(uri, practice) };
+    return { uri, trust, tables: tablesOf(practice, trust) };
+  }
   const parent = vscode.Uri.joinPath(folder, '..');
   const isTop = parent.path === folder.path || isWorkspaceFolder(folder);
   return isTop || (await exists(vscode.Uri.joinPath(folder, '.git'))) ? none : await above(parent);
+}
+
+/**
+ * The text of the calendar that a practice file names. Only in the workspace, and not in restricted mode: a file of
+ * unknown origin must not choose what is read, nor put off what is overdue.
+ */
+async function holidaysBeside(file: vscode.Uri, practice: Practice | null): Promise<string | undefined> {
+  const name = practice?.holidays?.value;
+  if (name === undefined || !vscode.workspace.isTrusted) return undefined;
+  const uri = name.startsWith('/') ? file.with({ path: name }) : vscode.Uri.joinPath(file, '..', name);
+  if (vscode.workspace.getWorkspaceFolder(uri) === undefined) return undefined;
+  const loaded = await load(uri);
+  return 'text' in loaded ? loaded.text : undefined;
 }
 
 const isWorkspaceFolder = (folder: vscode.Uri): boolean =>

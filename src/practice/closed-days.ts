@@ -28,12 +28,16 @@ const daysByWord: ReadonlyMap<string, readonly number[]> = new Map<string, reado
   ['none', []],
 ]);
 
+/** The calendar of holidays that a practice file names. */
+export interface Calendar {
+  /** False in restricted mode: days that the calendar closes would put off what is overdue. */
+  readonly trusted: boolean;
+  /** Undefined where it was not found or not looked for. */
+  readonly text: string | undefined;
+}
+
 /** Dates alone add to the weekend; once a weekday or `none` is named, the weekdays are those that are named. */
-export function closedDaysOf(
-  { closed, holidays }: Practice,
-  calendar: string | undefined,
-  faults: Faults,
-): ClosedDays {
+export function closedDaysOf({ closed, holidays }: Practice, calendar: Calendar, faults: Faults): ClosedDays {
   const days = new Set<number>();
   const dates = new Set<IsoDate>(holidayDates(holidays, calendar, faults));
   let named = false;
@@ -54,16 +58,16 @@ export function closedDaysOf(
 /** The days of the calendar that the practice names; what of it can't be read is said. */
 function holidayDates(
   named: Leaf<string> | undefined,
-  calendar: string | undefined,
+  { trusted, text }: Calendar,
   faults: Faults,
 ): readonly IsoDate[] {
   if (named?.value === undefined) return [];
   const args = { word: named.value };
-  if (calendar === undefined) {
-    faults.add('holidays-unread', named, args);
+  if (!trusted || text === undefined) {
+    faults.add('holidays-unread', named, args, trusted ? 'main' : 'restricted');
     return [];
   }
-  const { dates, unread } = holidaysOf(calendar);
+  const { dates, unread } = holidaysOf(text);
   if (unread > 0) faults.add('holidays-unread', named, { ...args, count: unread }, 'some');
   else if (dates.length === 0) faults.add('holidays-unread', named, args, 'none');
   return dates;

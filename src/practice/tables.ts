@@ -210,7 +210,7 @@ export interface Laid {
 }
 
 export interface Trust {
-  /** False in restricted mode: what loosens a safety limit is then left out. True where nothing is said. */
+  /** False in restricted mode: what loosens a safety limit is then left out, and so is the calendar. True where nothing is said. */
   readonly trusted?: boolean;
   /** Text of the calendar that the file names under `holidays`; undefined where it was not found or not looked for. */
   readonly holidays?: string | undefined;
@@ -243,7 +243,7 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
     loosened: [...own.loosened, ...laid.loosened],
     stock: stockOf(practice.stock, own.agents, faults),
     practiceWindows: windowsOf(practice, sites, faults),
-    closedDays: closedDaysOf(practice, holidays, faults),
+    closedDays: closedDaysOf(practice, { trusted, text: holidays }, faults),
     overdue: overdueOf(practice),
     practice: factsOf(practice, faults),
     severities: severitiesOf(practice, faults),

@@ -22,9 +22,14 @@ export interface Analysis {
   readonly shapes: ReadonlyMap<string, KeyIndex>;
 }
 
+/** What other notes say of the patient of a note; undefined where nobody looked. */
+export type ElsewhereOf = (note: Note | null) => Context['elsewhere'];
+
 /** Reads and judges a note. Never throws. */
-export function analyse(text: string, context: Context): Analysis {
+export function analyse(text: string, alone: Context, elsewhereOf?: ElsewhereOf): Analysis {
   const source = readNote(text);
+  const elsewhere = elsewhereOf?.(source.value);
+  const context = elsewhere === undefined ? alone : { ...alone, elsewhere };
   const { root, value: note, damage } = source;
   return {
     kind: 'note',

@@ -5,7 +5,8 @@
  * `analyse` once for each version, keep the result with the version, and drop it when the text changes: edits of a fix
  * fit only the text that they were made for. `analysePractice` does the same for a practice file.
  */
-export { analyse, analysePractice, type Analysis } from './analysis.ts';
+export { analyse, analysePractice, type Analysis, type ElsewhereOf } from './analysis.ts';
+export { beginningAt, type Beginning } from './beginning.ts';
 export type { Completion } from './completion.ts';
 export { completionsAt } from './completions.ts';
 export { diagnosticsOf, type Diagnostic, type LineRange } from './diagnostics.ts';
@@ -20,6 +21,7 @@ export { outlineOf, type Symbol } from './outline.ts';
 export {
   afterEdit,
   afterMove,
+  afterNews,
   afterPause,
   atRest,
   type Caret,

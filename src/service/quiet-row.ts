@@ -49,11 +49,23 @@ export function afterEdit(shown: Shown, text: string, change: Change, caret: Car
   return { text, findings, held: shown.held.flatMap((finding) => moved(finding, change)), typing: row };
 }
 
+/**
+ * When something outside of the note has changed, such as another note of the same patient: all is judged again. A row
+ * that is being typed stays quiet; it is judged when it is left, or after a pause.
+ */
+export function afterNews(shown: Shown, caret: Caret | undefined, judge: Judge): Shown {
+  if (shown.typing !== undefined) return shown;
+  if (caret === undefined) return atRest(shown.text, judge);
+  return settled(shown, shown.text, unchanged, caret, judge);
+}
+
+const unchanged: Change = { start: 0, end: 0, inserted: '' };
+
 /** When the caret goes to another row: the row that was typed is finished, and parts that it leaves are asked for what they lack. */
 export function afterMove(shown: Shown, caret: Caret, judge: Judge): Shown {
   if (shown.typing === caret.line) return shown;
   if (shown.typing === undefined) return released(shown, caret);
-  return settled(shown, shown.text, { start: 0, end: 0, inserted: '' }, caret, judge);
+  return settled(shown, shown.text, unchanged, caret, judge);
 }
 
 /**

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
-import { checkPractice } from '../../src/checks/index.ts';
+import { checkPractice, messageOf } from '../../src/checks/index.ts';
 import { readPractice } from '../../src/note/read.ts';
 import { holidaysOf } from '../../src/practice/holidays.ts';
 import { tablesOf } from '../../src/practice/tables.ts';
@@ -100,6 +100,13 @@ describe('a practice that names a calendar', () => {
     assert.deepEqual([...closedDays.dates], ['2026-12-25']);
     assert.deepEqual([...closedDays.weekdays], [0]);
     assert.deepEqual(forms(feast), []);
+  });
+
+  it('is open on them in restricted mode, and hears why', () => {
+    const trust = { trusted: false, holidays: feast };
+    assert.deepEqual([...tablesOf(named.value, trust).closedDays.dates], []);
+    const [found] = checkPractice(named, trust).filter(({ code }) => code === 'practice/holidays-unread');
+    assert.match(found === undefined ? '' : messageOf(found), /restricted mode/);
   });
 
   it('hears of a calendar that was not read, that is empty, or of which a part counts as open', () => {

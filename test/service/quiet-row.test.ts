@@ -1,5 +1,12 @@
 import assert from 'node:assert/strict';
-import { afterEdit, afterMove, afterPause, atRest, type Shown } from '../../src/service/quiet-row.ts';
+import {
+  afterEdit,
+  afterMove,
+  afterNews,
+  afterPause,
+  atRest,
+  type Shown,
+} from '../../src/service/quiet-row.ts';
 import type { Watched } from '../../src/service/watched.ts';
 
 const finding = (code: string, start: number, end: number, rest: Partial<Watched> = {}): Watched => ({
@@ -113,6 +120,23 @@ describe('the quiet row', () => {
     ];
     assert.deepEqual(words(state), ['top']);
     assert.deepEqual(words(afterMove(state, { line: 2, character: 0 }, missing)), ['top']);
+  });
+
+  it('judges again what something outside has changed, but not the row that is typed', () => {
+    const rest = atRest('one bad\n', () => []);
+    assert.deepEqual(words(afterNews(rest, undefined, judge)), ['bad']);
+    assert.deepEqual(words(afterNews(rest, { line: 0, character: 0 }, judge)), ['bad']);
+    const last = typed(atRest('one\n\nthree\n', judge), 4, 'bad').at(-1)!;
+    assert.equal(afterNews(last, { line: 1, character: 3 }, judge), last);
+    assert.deepEqual(words(afterMove(last, { line: 2, character: 0 }, judge)), ['bad']);
+  });
+
+  it('does not ask for more in the part that holds the caret because of something outside', () => {
+    const missing = (text: string): Watched[] => [
+      finding('record/missing', 0, 3, { missingFrom: { start: 0, end: text.length } }),
+    ];
+    const rest = atRest('top\none\n', () => []);
+    assert.deepEqual(words(afterNews(rest, { line: 1, character: 0 }, missing)), []);
   });
 
   it('judges an edit over several rows at once', () => {

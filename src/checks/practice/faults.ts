@@ -157,6 +157,8 @@ const rows: readonly Row[] = [
     'Its days count as open, and patients may be asked to come then.',
     {
       main: 'The calendar “{word}” was not read, so its days count as open. Name it from the folder of this file, or write the dates under `closed`.',
+      restricted:
+        'In restricted mode the calendar “{word}” is not read, so its days count as open. Trust this folder to have it read.',
       none: 'The calendar “{word}” has no all-day event, so it closes no day. Check the file, or write the dates under `closed`.',
       some: '{count} events of “{word}” repeat, have a clock time or a date that can’t be read, and count as open. Write their dates under `closed`.',
     },
