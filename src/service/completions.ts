@@ -68,6 +68,8 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
   const known = new Known(text, cursor, writing);
   // In a gap everything fits, as where nothing is typed yet.
   const gap = typed === '??' ? ['??'] : [];
+  // One item of a list, or one of several between brackets, may be followed by more.
+  const whole = text.slice(0, start).trimEnd().endsWith(':');
   return valuesFor({ key, cursor, known, ...writing }).map((offered, index) => ({
     label: offered.text,
     kind: 'value',
@@ -80,7 +82,7 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
     filter: [...gap, offered.text, ...(offered.synonyms ?? [])].join(' '),
     sort: String(index).padStart(4, '0'),
     again: false,
-    whole: !key.list,
+    whole,
   }));
 }
 

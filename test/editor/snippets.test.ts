@@ -2,8 +2,10 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { check } from '../../src/checks/index.ts';
-import { readNote } from '../../src/note/read.ts';
+import { templatesFor } from '../../src/editor/templates.ts';
+import { noteIndex, readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
+import { beginningAt } from '../../src/service/index.ts';
 
 interface Snippet {
   readonly prefix: readonly string[];
@@ -16,7 +18,7 @@ const snippets = JSON.parse(
 ) as Record<string, Snippet>;
 
 /** The text that stands there right after a snippet was inserted: each stop with its first choice or its placeholder. */
-const expanded = ({ body }: Snippet): string =>
+const expanded = ({ body }: Pick<Snippet, 'body'>): string =>
   body
     .join('\n')
     .replace(/\$\{\d+\|((?:\\.|[^,|\\])*)[^}]*\|\}/g, (_, first: string) => first.replace(/\\(.)/g, '$1'))
@@ -63,4 +65,75 @@ describe('snippets', () => {
       });
     });
   }
+});
+
+/** What the snippets offered at the mark `|` would make of the text. */
+function offered(marked: string): readonly { label: string; text: string }[] {
+  const offset = marked.indexOf('|');
+  const text = marked.slice(0, offset) + marked.slice(offset + 1);
+  const beginning = beginningAt(text, offset, { shapes: noteIndex, root: 'note' });
+  if (beginning === undefined) return [];
+  const { start, end } = beginning;
+  return templatesFor(beginning).map(({ label, insert }) => ({
+    label,
+    text: text.slice(0, start) + expanded({ body: [insert] }) + text.slice(end),
+  }));
+}
+
+const head = 'visit: 2026-03-02\npatient: {id: C-1}\n';
+const procedure = `${head}procedures:\n  - site: nose\n    method: shave\n`;
+
+describe('snippets while somebody types', () => {
+  const labels = (marked: string): readonly string[] => offered(marked).map(({ label }) => label);
+
+  it('are offered where their part can begin', () => {
+    assert.deepEqual(labels('|'), ['visit']);
+    const methods = [
+      'shave',
+      'deep',
+      'scissor',
+      'curettage',
+      'punch',
+      'punch-open',
+      'incisional',
+      'excisional',
+    ];
+    for (const place of ['  |', '  pu|', '  - |', '- |', '|pu', '  - site: nose\n    method: shave\n  |'])
+      assert.deepEqual(labels(`${head}procedures:\n${place}`), place === '|pu' ? [] : methods, place);
+    assert.deepEqual(labels(`${procedure}    anesthetic:\n      |`), ['injection']);
+    assert.deepEqual(labels(`${procedure}events:\n  - |`), ['event']);
+  });
+
+  it('are not offered in a value, between brackets, in a part that stands there, or where no part belongs', () => {
+    for (const place of [
+      'clinician: p|',
+      `${procedure}    lesion: p|`,
+      `${procedure}    |`,
+      `${procedure}    anesthetic: [{|`,
+      `${head}|`,
+      'patient:\n  |',
+      `${head}procedures:\n  site: nose\n  |`,
+    ])
+      assert.deepEqual(labels(place), [], place);
+  });
+
+  it('fall into the columns of the list that they join', () => {
+    for (const [before, dash] of [
+      ['  |', '  - '],
+      ['  - |', '  - '],
+      ['- |', '- '],
+      ['    |', '  - '],
+      ['  -   |', '  -   '],
+    ] as const) {
+      const made = offered(`${head}procedures:\n${before}`).find(({ label }) => label === 'punch')!.text;
+      const rows = made.slice(`${head}procedures:\n`.length).split('\n');
+      assert.equal(rows[0], `${dash}site: ??`, made);
+      assert.equal(rows[1], `${' '.repeat(dash.length)}landmarks: ??`, made);
+      const { findings } = check(readNote(made), { tables: referenceTables, today: '2026-03-02' });
+      assert.deepEqual(
+        findings.filter(({ code }) => code.startsWith('yaml/')),
+        [],
+      );
+    }
+  });
 });

@@ -71,7 +71,8 @@ describe('completions', () => {
       ...new Set(offered(marked).all.map(({ whole }) => whole)),
     ];
     assert.deepEqual(wholes('procedures:\n  - method: |'), [true]);
-    assert.deepEqual(wholes('procedures:\n  - dressing: |'), [false]);
+    assert.deepEqual(wholes('procedures:\n  - dressing: [|'), [false]);
+    assert.deepEqual(wholes('procedures:\n  - dressing: [gauze, |'), [false]);
     assert.deepEqual(wholes('pat|'), [false]);
   });
 

@@ -1,7 +1,8 @@
 import * as vscode from 'vscode';
-import { completionsAt, type Completion } from '../../service/index.ts';
+import { beginningAt, completionsAt, type Beginning, type Completion } from '../../service/index.ts';
 import { localDate } from '../clock.ts';
 import { snippetText } from '../snippet.ts';
+import { templatesFor, type Template } from '../templates.ts';
 import { selector, type Feature } from './feature.ts';
 
 const kinds: Readonly<Record<Completion['kind'], vscode.CompletionItemKind>> = {
@@ -24,8 +25,14 @@ export const completions: Feature = (notes) =>
         const { kind, text, shapes, context, judgement } = note.analysis;
         if (judgement.findings.some(({ code }) => code === 'shape/newer-format')) return undefined;
         const writing = { tables: context.tables, today: localDate(new Date()), shapes, root: kind };
-        const offered = completionsAt(text, document.offsetAt(position), writing);
-        return offered.map((one) => itemOf(document, position, one));
+        const offset = document.offsetAt(position);
+        const beginning = beginningAt(text, offset, writing);
+        return [
+          ...completionsAt(text, offset, writing).map((one) => itemOf(document, position, one)),
+          ...(beginning === undefined
+            ? []
+            : templatesFor(beginning).map((one) => templateItem(document, position, one, beginning))),
+        ];
       },
     },
     ...[' ', ':', '-', '{', '[', ','],
@@ -37,11 +44,7 @@ function itemOf(
   { label, kind, detail, help, start, end, insert, caretBack, filter, sort, again: asks, whole }: Completion,
 ): vscode.CompletionItem {
   const item = new vscode.CompletionItem(detail === '' ? label : { label, description: detail }, kinds[kind]);
-  const from = document.positionAt(start);
-  item.range = {
-    inserting: new vscode.Range(from, position),
-    replacing: new vscode.Range(from, document.positionAt(end)),
-  };
+  item.range = rangesOf(document, position, { start, end });
   item.insertText = new vscode.SnippetString(snippetText(insert, caretBack));
   // Its rows have their whole indentation already.
   item.keepWhitespace = true;
@@ -51,4 +54,32 @@ function itemOf(
   if (asks) item.command = again;
   if (whole) item.command = next;
   return item;
+}
+
+/** Sorts behind everything that can be said in a word. */
+function templateItem(
+  document: vscode.TextDocument,
+  position: vscode.Position,
+  { label, description, filter, insert }: Template,
+  beginning: Beginning,
+): vscode.CompletionItem {
+  const item = new vscode.CompletionItem({ label, description }, vscode.CompletionItemKind.Struct);
+  item.range = rangesOf(document, position, beginning);
+  item.insertText = new vscode.SnippetString(insert);
+  item.keepWhitespace = true;
+  item.filterText = filter;
+  item.sortText = `9${label}`;
+  return item;
+}
+
+function rangesOf(
+  document: vscode.TextDocument,
+  position: vscode.Position,
+  { start, end }: Pick<Beginning, 'start' | 'end'>,
+): { inserting: vscode.Range; replacing: vscode.Range } {
+  const from = document.positionAt(start);
+  return {
+    inserting: new vscode.Range(from, position),
+    replacing: new vscode.Range(from, document.positionAt(end)),
+  };
 }
