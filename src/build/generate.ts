@@ -6,6 +6,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync, existsSync } from 
 import { dirname, join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import standalone from 'ajv/dist/standalone/index.js';
+import { argumentsIn, catalogue as sentences } from '../documents/handout/sentences/index.ts';
 import {
   mapsOf,
   unionFaults,
@@ -178,12 +179,23 @@ function catalogueText(): string {
   ].join('\n');
 }
 
+/** The names of the handout's sentences with what each has filled in: checks stand below the handout, and may not ask it. */
+function sentencesText(): string {
+  const rows = [...sentences.values()].map(({ id, en }) => [id, [...argumentsIn(en)]]);
+  return [
+    '// Generated from the sentences of the handout. Do not edit.',
+    `export const sentences: Readonly<Record<string, readonly string[]>> = ${JSON.stringify(Object.fromEntries(rows), null, 1)};`,
+    '',
+  ].join('\n');
+}
+
 export function generate(): void {
   write('src/note/generated/types.ts', typesText());
   write('src/note/generated/shapes.ts', shapesText());
   write('src/schema/generated/validators.js', validatorText());
   write('src/schema/generated/validators.d.ts', validatorTypes);
   write('src/checks/generated/catalogue.ts', catalogueText());
+  write('src/checks/generated/sentences.ts', sentencesText());
 }
 
 if (process.argv[1] === import.meta.filename) generate();

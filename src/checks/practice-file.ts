@@ -1,11 +1,13 @@
 import type { Finding, Problem } from '../note/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { nearest } from '../note/nearest.ts';
+import { within } from '../note/tree.ts';
 import type { Source } from '../note/read.ts';
 import { layOver, type Tables, type Trust } from '../practice/tables.ts';
 import { practiceShapeProblems } from '../schema/validate.ts';
 import type { Check } from './check.ts';
 import { isFixed, refusals } from './danger.ts';
+import { sentences } from './generated/sentences.ts';
 import { findingOf, withSeverity } from './run.ts';
 
 /** What is wrong with a practice file, in the order of the text. Its own severities count for it too. */
@@ -18,7 +20,14 @@ export function judgePractice(
   const form = [...source.problems, ...practiceShapeProblems(source)];
   const refused = form.filter(({ code }) => refusals.has(code));
   const all =
-    refused.length > 0 ? refused : [...form, ...problems, ...severityProblems(source.value, tables, byCode)];
+    refused.length > 0
+      ? refused
+      : [
+          ...form,
+          ...problems,
+          ...severityProblems(source.value, tables, byCode),
+          ...sentenceProblems(source.value),
+        ];
   return all
     .flatMap(({ code, start, end, ...rest }) => {
       const check = byCode.get(code);
@@ -39,20 +48,44 @@ function severityProblems(
 ): readonly Problem[] {
   return (practice?.severities ?? []).flatMap(({ name, start, end }): Problem[] => {
     const check = byCode.get(name);
-    if (check === undefined) return [unknownCheck(name, { start, end }, byCode)];
+    if (check === undefined)
+      return [unknownWord('practice/unknown-check', name, { start, end }, byCode.keys())];
     const lowered = (severities.get(name) ?? 'error') !== 'error' && isFixed(check);
     return lowered ? [{ code: 'practice/lowered-danger', start, end, args: { word: name } }] : [];
   });
 }
 
-function unknownCheck(
+function unknownWord(
+  code: string,
   word: string,
   at: { readonly start: number; readonly end: number },
-  byCode: ReadonlyMap<string, Check>,
+  known: Iterable<string>,
 ): Problem {
-  const near = nearest(word, byCode.keys())?.word;
-  const code = 'practice/unknown-check';
+  const near = nearest(word, known)?.word;
   return near === undefined
     ? { code, ...at, args: { word } }
     : { code, ...at, form: 'nearest', args: { word, nearest: near } };
+}
+
+/** Sentences of the practice that replace none, and gaps in them that nothing fills. */
+function sentenceProblems(practice: Practice | null): readonly Problem[] {
+  const { en = [], es = [] } = practice?.handout?.sentences ?? {};
+  return [...en, ...es].flatMap(({ name, value, start, end }): readonly Problem[] => {
+    const known = Object.hasOwn(sentences, name) ? sentences[name] : undefined;
+    if (known === undefined)
+      return [unknownWord('practice/unknown-sentence', name, { start, end }, Object.keys(sentences))];
+    return Array.from((value.value ?? '').matchAll(/\{(\w+)\}/g)).flatMap(
+      ({ 0: gap, 1: word = '', index }) =>
+        known.includes(word)
+          ? []
+          : [
+              {
+                code: 'practice/unknown-sentence',
+                form: known.length === 0 ? 'gap' : 'gaps',
+                ...within(value.node, index, index + gap.length),
+                args: { word, choices: known.join(', ') },
+              },
+            ],
+    );
+  });
 }

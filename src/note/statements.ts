@@ -68,11 +68,13 @@ export function readCount(text: string): Reading<number> {
       };
 }
 
-/** Reads a number without a unit, such as a limit in a practice file. */
+/** Reads a limit in a practice file, a number above zero without a unit. */
 export function readDecimal(text: string): Reading<number> {
   const typed = trimmed(text);
   const unreadable = remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a number', example: '4.5' } });
-  return typed.typed.length > longestRead ? unread(unreadable) : numberOf(typed, unreadable);
+  if (typed.typed.length > longestRead) return unread(unreadable);
+  const limit = numberOf(typed, unreadable);
+  return limit.value === 0 ? unread(remarkOn(typed, 'quantity/not-positive', { form: 'limit' })) : limit;
 }
 
 function numberOf(typed: Stretch, unreadable: Remark): Reading<number> {

@@ -164,6 +164,18 @@ const rows: readonly Row[] = [
     },
   ],
   [
+    'unknown-sentence',
+    'warning',
+    'A sentence of the practice that replaces none',
+    'The handout keeps its own words, though the practice wanted others; a gap that nothing fills is handed out in its braces.',
+    {
+      main: 'The handout has no sentence called {word}, so this one is not used. The editor offers the names.',
+      nearest: 'The handout has no sentence called {word}, so this one is not used. Is {nearest} meant?',
+      gap: 'Nothing fills in “{word}” here, and its braces would be handed out as they stand. Take them out.',
+      gaps: 'Nothing fills in “{word}” here, and its braces would be handed out as they stand. In this sentence can stand: {choices}.',
+    },
+  ],
+  [
     'unknown-choice',
     'warning',
     'A word that is none of the choices',

@@ -79,6 +79,8 @@ const rows: readonly Row[] = [
     title: 'An amount of zero or less',
     why: 'An amount that is recorded must be an amount that can have been given or measured.',
     messages: {
+      limit:
+        'A limit of {typed} would leave nothing to give, so it is not used. Write the most that may be given, or take the limit out.',
       zero: '{typed} is nothing. Write what was given or measured, or take the entry out if nothing was.',
       negative: '{typed} is below zero. Write the amount without the minus sign, if that is what was meant.',
     },

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { checkOf, checkPractice, messageOf } from '../../../src/checks/index.ts';
 import { checks } from '../../../src/checks/practice/faults.ts';
 import { readPractice } from '../../../src/note/read.ts';
-import type { Trust } from '../../../src/practice/tables.ts';
+import { layOver, type Trust } from '../../../src/practice/tables.ts';
 import { assertWords, silent, unmark } from '../tester.ts';
 
 /** Asserts that a practice file has exactly the faults of a code that are marked, each with whole words. */
@@ -46,6 +46,10 @@ describe('faults of the practice file', () => {
     ['unknown-site', 'words: {sites: [{name: my place, like: ⟦foreheed⟧}]}\n', 'nearest'],
     ['window-backwards', 'suture-windows: [{site: scalp, from: ⟦14⟧, to: 10}]\n'],
     ['unknown-day', 'closed: [⟦Christmas⟧]\n'],
+    ['unknown-sentence', 'handout: {sentences: {en: {⟦everything⟧: a}}}\n'],
+    ['unknown-sentence', 'handout: {sentences: {es: {⟦care-titel⟧: a}}}\n', 'nearest'],
+    ['unknown-sentence', 'handout: {sentences: {en: {care-title: "for ⟦{name}⟧"}}}\n', 'gap'],
+    ['unknown-sentence', 'handout: {sentences: {en: {care-dry-days: "{days} or ⟦{weeks}⟧"}}}\n', 'gaps'],
     ['unknown-choice', 'language: ⟦fr⟧\n'],
   ] as const)
     it(`practice/${code} stands at ${/⟦.*?⟧/.exec(marked)?.[0] ?? ''}`, () => {
@@ -60,6 +64,19 @@ describe('faults of the practice file', () => {
     faults('practice/loosening-ignored', unmark(loose).text);
   });
 
+  for (const [rows, used] of [
+    ['limits: [{agent: lidocaine, epinephrine: no, max-mg-per-kg: ⟦0⟧}]\n', 'limit'],
+    ['limits: [{agent: lidocaine, max-mg: ⟦0.0⟧, max-mg-per-kg: 3}]\n', 'limit'],
+    ['words: {agents: [{name: examplecaine, class: amide, max-mg: ⟦0⟧}]}\n', 'limit'],
+    ['limits: [{agent: lidocaine, max-mg: ⟦-5⟧}]\n', 'negative'],
+  ] as const)
+    it(`a limit of nothing is none: ${rows.trim()}`, () => {
+      faults('quantity/not-positive', rows, used);
+      const { tables } = layOver(readPractice(unmark(rows).text).value);
+      for (const { mgPerKg, capMg } of tables.limits)
+        assert.ok((mgPerKg ?? 1) > 0 && (capMg ?? 1) > 0, 'a limit of zero is in force');
+    });
+
   it('are none in a file that says everything as it should', () => {
     const text = `name: Example Skin
 closed: [Saturday, Sunday, 2026-12-25]
@@ -71,6 +88,7 @@ limits:
 suture-windows: [{site: scalp, from: 10, to: 14}]
 severities: {record/missing-depth: off, dose/over-limit: error, record/missing-consent: error}
 words: {sites: [{name: my place, like: thigh}], tests: [special stain X]}
+handout: {sentences: {en: {care-dry-days: "Dry for {days} days, please."}}}
 `;
     assert.deepEqual(checkPractice(readPractice(text)).map(messageOf), []);
   });
