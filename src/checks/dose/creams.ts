@@ -12,8 +12,11 @@ function overOwnRow({ applied, agent, row, over }: CreamDose): readonly Report[]
   const last = applied.at(-1);
   if (row === undefined || last === undefined) return found;
   for (const { what, amount, limit } of over) {
-    const { injection } = last;
-    const at = { grams: injection.amount, area: injection.area, time: injection.off }[what] ?? last.at;
+    const longest = applied.find(({ minutes }) => minutes === amount) ?? last;
+    const at =
+      what === 'time'
+        ? (longest.injection.off ?? longest.at)
+        : (last.injection[what === 'grams' ? 'amount' : 'area'] ?? last.at);
     found.push({
       at,
       severity: bounded(row.kind === 'maximum' ? 'warning' : 'information', row.mark),

@@ -212,6 +212,22 @@ describe('creams', () => {
     flags('dose/cream-over-limit', of('amount: 2 g, area: 20 cm2, on: 09:00, off: ⟦13:01⟧'), { severity });
   });
 
+  it('are held to one hour in the smallest, and the longest of several applications counts', () => {
+    // US label, table by age and weight: up to 3 months or 5 kg: 1 hour.
+    const small = 'id: C-1, age: 2 months, weight: 4.5 kg';
+    silent('dose/cream-over-limit', of('amount: 1 g, on: 09:00, off: 10:00', small));
+    flags('dose/cream-over-limit', of('amount: 1 g, on: 09:00, off: ⟦10:01⟧', small), {
+      severity: 'warning',
+    });
+    silent('dose/cream-over-limit', of('amount: 1 g, on: 09:00', small));
+    const cream = 'agent: lidocaine-prilocaine cream, amount: 0.5 g';
+    const two = (first: string, second: string): string =>
+      note([`${cream}, on: 08:00, off: ${first}`, `${cream}, on: 09:00, off: ${second}`], small);
+    silent('dose/cream-over-limit', two('09:00', '10:00'));
+    flags('dose/cream-over-limit', two('⟦09:01⟧', '10:00'));
+    flags('dose/cream-over-limit', two('09:00', '⟦10:01⟧'));
+  });
+
   it('stay in the row of the weight where the age is reached and the weight is not', () => {
     const of7 = (kg: number, grams: string): string =>
       of(`amount: ${grams}`, `id: C-1, age: 7 years, weight: ${kg} kg`);
