@@ -31,7 +31,8 @@ export function lensesOf({ note, judgement }: Analysis): readonly Lens[] {
     over(visitWords(dose), 'dose'),
     over(openWords(findings), 'findings'),
     over('Summary', 'summary'),
-    over('Handout', 'handout'),
+    // Without a procedure there is nothing to take home.
+    ...((note.procedures ?? []).length === 0 ? [] : [over('Handout', 'handout')]),
     ...procedureLenses(note.procedures ?? [], dose),
   ];
 }

@@ -97,7 +97,9 @@ describe('the bundle of the extension', () => {
       assert.equal(name, 'vscode');
       return Object.create(fake as object);
     };
-    new Script(code).runInContext(createContext({ module, exports: module.exports, require }));
+    // What every browser has.
+    const browser = { TextEncoder };
+    new Script(code).runInContext(createContext({ ...browser, module, exports: module.exports, require }));
     assert.equal(typeof module.exports['activate'], 'function');
     assert.deepEqual([...new Set(asked)], ['vscode']);
   });

@@ -1,7 +1,9 @@
 import { acceptFinding } from './accept.ts';
+import { exportCalendar } from './calendar.ts';
 import type { Command } from './command.ts';
 import { doseBeforeNeedle } from './dose.ts';
 import { checkFolder } from './folder.ts';
+import { handout, previewHandout } from './handout.ts';
 import { afterFix, mendAll, newNote, openSample } from './notes.ts';
 import { aboutCheck, help } from './pages.ts';
 import { copySummary, exportSummary, previewSummary } from './summary.ts';
@@ -13,6 +15,9 @@ export const commands: Readonly<Record<string, Command>> = {
   'wheal.copySummary': copySummary,
   'wheal.exportSummary': exportSummary,
   'wheal.previewSummary': previewSummary,
+  'wheal.handout': handout,
+  'wheal.previewHandout': previewHandout,
+  'wheal.exportCalendar': exportCalendar,
   'wheal.checkFolder': checkFolder,
   'wheal.doseBeforeNeedle': doseBeforeNeedle,
   'wheal.acceptFinding': acceptFinding,

@@ -6,6 +6,7 @@ import { selector, type Feature } from './feature.ts';
 /** What pressing a lens does; one without a command only tells. */
 const commands: Readonly<Partial<Record<NonNullable<Lens['command']>, string>>> = {
   summary: 'wheal.previewSummary',
+  handout: 'wheal.handout',
   dose: 'wheal.doseBeforeNeedle',
   findings: 'workbench.actions.view.problems',
 };

@@ -1,0 +1,120 @@
+import * as vscode from 'vscode';
+import {
+  handoutForms,
+  type Handout,
+  type HandoutFormat,
+  type Language,
+} from '../../documents/handout/index.ts';
+import { askWhere, deliver, frontNote } from '../export.ts';
+import { handoutOfNote, remarksText } from '../handout.ts';
+import type { Notes } from '../notes.ts';
+import type { OpenNote } from '../open-note.ts';
+import type { Command } from './command.ts';
+
+/** Asks for a language and a form, and shows or writes what the patient takes home. */
+export const handout: Command = async ({ notes, pages }) => {
+  const note = await noteToHandOut(notes);
+  const language = note && (await askLanguage(note.handout.language));
+  const form = language && (await askForm());
+  if (note === undefined || language === undefined || form === undefined) return;
+  if (form === 'beside') await pages.showHandout(note.open.document.uri, language);
+  else await exportHandout(note.open, language, form);
+};
+
+/** Shows what the patient takes home beside the note, in the note's language. */
+export const previewHandout: Command = async ({ notes, pages }) => {
+  const note = await noteToHandOut(notes);
+  if (note !== undefined) await pages.showHandout(note.open.document.uri, undefined);
+};
+
+interface ToHandOut {
+  readonly open: OpenNote;
+  readonly handout: Handout;
+}
+
+/** The note in front with its handout in its own language; where there is none, it is said why. */
+async function noteToHandOut(notes: Notes): Promise<ToHandOut | undefined> {
+  const open = await frontNote(notes);
+  const made = open && handoutOrWhy(open, undefined);
+  return open === undefined || made === undefined ? undefined : { open, handout: made };
+}
+
+function handoutOrWhy(open: OpenNote, language: Language | undefined): Handout | undefined {
+  const made = handoutOfNote(open, language);
+  if (!('why' in made)) return made;
+  void vscode.window.showWarningMessage(vscode.l10n.t('There is no handout: {0}', made.why));
+  return undefined;
+}
+
+async function exportHandout(open: OpenNote, language: Language, form: HandoutFormat): Promise<void> {
+  const target = await askWhere(open.document.uri, {
+    title: vscode.l10n.t('Export the patient handout'),
+    what: `handout-${language}`,
+    kinds: { [kindWords(form)]: endings[form] },
+  });
+  // The note may have gone on while the dialog was open.
+  const made = target && handoutOrWhy(open, language);
+  if (target === undefined || made === undefined) return;
+  await deliver(
+    target,
+    handoutForms[form](made, new Date()),
+    vscode.l10n.t('The patient handout is written.'),
+    alertOf(made, form),
+  );
+}
+
+const endings: Readonly<Record<HandoutFormat, string>> = { text: 'txt', html: 'html', eml: 'eml' };
+
+function kindWords(form: HandoutFormat): string {
+  switch (form) {
+    case 'text':
+      return vscode.l10n.t('Text');
+    case 'html':
+      return vscode.l10n.t('Page for printing');
+    case 'eml':
+      return vscode.l10n.t('Mail draft');
+  }
+}
+
+/** Asks for the language, that of the note first. */
+async function askLanguage(own: Language): Promise<Language | undefined> {
+  const of = (language: Language, label: string): vscode.QuickPickItem & { language: Language } => ({
+    label,
+    language,
+    description: language === own ? vscode.l10n.t('as the note or the practice has it') : '',
+  });
+  const items = [of('en', vscode.l10n.t('English')), of('es', vscode.l10n.t('Spanish'))];
+  const placeHolder = vscode.l10n.t('In which language?');
+  const sorted = items.sort((a, b) => Number(b.language === own) - Number(a.language === own));
+  return (await vscode.window.showQuickPick(sorted, { placeHolder }))?.language;
+}
+
+async function askForm(): Promise<HandoutFormat | 'beside' | undefined> {
+  const items: readonly (vscode.QuickPickItem & { form: HandoutFormat | 'beside' })[] = [
+    { form: 'beside', label: vscode.l10n.t('Show beside the note') },
+    { form: 'html', label: kindWords('html'), description: vscode.l10n.t('one sheet, in any browser') },
+    { form: 'text', label: kindWords('text') },
+    {
+      form: 'eml',
+      label: kindWords('eml'),
+      description: vscode.l10n.t('opens in a mail program; nothing is sent'),
+    },
+  ];
+  const placeHolder = vscode.l10n.t('The patient handout as what?');
+  return (await vscode.window.showQuickPick(items, { placeHolder }))?.form;
+}
+
+/** What has to be known before it is handed out or sent. */
+function alertOf(made: Handout, form: HandoutFormat): string | undefined {
+  const parts = [
+    ...(made.remarks.length === 0 ? [] : [vscode.l10n.t('Before it is handed out: {0}', remarksText(made))]),
+    ...(form === 'eml'
+      ? [
+          vscode.l10n.t(
+            'This draft holds health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.',
+          ),
+        ]
+      : []),
+  ];
+  return parts.length === 0 ? undefined : parts.join(' ');
+}
