@@ -1,6 +1,7 @@
 import { familyOf } from '../checks/danger.ts';
 import { checkOf } from '../checks/index.ts';
 import type { Finding } from '../note/finding.ts';
+import type { Range } from '../note/tree.ts';
 import type { Analysis } from './analysis.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import { insertion, unknownYet } from './insert.ts';
@@ -13,15 +14,21 @@ export interface Missing {
   readonly key: string;
 }
 
-/** Fixes that put what some findings miss into the note as `??`: each alone, and all that one part lacks. */
+/**
+ * Fixes that put what some findings miss into the note as `??`: each alone, and all that one part lacks.
+ * @param mayChange which parts of the note may still be written
+ */
 export function fills(
   analysis: Analysis,
   asked: readonly Finding[],
   maps: readonly PlacedMap[],
+  mayChange: (parts: readonly Range[]) => boolean,
 ): readonly OfferedFix[] {
   if (!asked.some(({ code }) => checkOf(code)?.misses !== undefined)) return [];
   const whole = maps.filter((map) => isWhole(map, analysis));
-  const wanted = asked.flatMap((finding) => missingOf(finding, whole) ?? []);
+  const wanted = asked
+    .flatMap((finding) => missingOf(finding, whole) ?? [])
+    .filter(({ map }) => mayChange([map.node]));
   const parts = new Set(wanted.map(({ map }) => map));
   if (wanted.length === 0) return [];
   const all = analysis.judgement.findings.flatMap((finding) => missingOf(finding, whole) ?? []);

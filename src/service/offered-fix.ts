@@ -5,8 +5,8 @@ export interface OfferedFix extends Fix {
   readonly code: string;
   readonly finding: Finding;
   /**
-   * `mend` takes the finding away. `fill` puts in what is missing as `??`, and `accept` an acceptance with `??` for its
-   * reason: a person has to write there.
+   * `mend` takes the finding away. `fill` puts in what is missing as `??`, `accept` an acceptance with `??` for its
+   * reason, and `plan` an event with `??` for what is to be done: a person has to write there.
    */
-  readonly does: 'mend' | 'fill' | 'accept';
+  readonly does: 'mend' | 'fill' | 'accept' | 'plan';
 }

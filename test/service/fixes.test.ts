@@ -138,17 +138,17 @@ describe('fixes', () => {
     assert.doesNotMatch(applyEdits(cautery, fixAll(analysed(cautery))), /heat cautery|electrosurgery/);
   });
 
-  it('change no record that is signed', () => {
-    const signed = `${cautery}signed: {by: K.O., at: 2026-03-02 12:00}\n`;
-    const slip = signed.replace('method: shave', 'metod: shave');
+  it('leave what is signed as it is, and mend what is written later', () => {
+    const signed = `${cautery.replace('method: shave', 'metod: shave')}signed: {by: K.O., at: 2026-03-02 12:00}\n`;
+    const events = 'events:\n  - {on: 2026-03-03, kind: bleding, action: pressed, outcome: dry}\n';
+    const later = signed + events;
     assert.deepEqual(
-      offered(signed).filter(({ kind }) => kind === 'record'),
+      offered(signed).filter(({ does }) => does !== 'accept'),
       [],
     );
-    assert.deepEqual(
-      offered(slip).map(({ kind }) => kind),
-      ['spelling'],
-    );
+    assert.deepEqual(fixAll(analysed(signed)), []);
+    assert.equal(applyEdits(later, fixAll(analysed(later))), later.replace('bleding', 'bleeding'));
+    assert.match(fixed(later.replace(', outcome: dry', ''), 'Accept', 'hemostasis/ambiguous'), /accepted:/);
   });
 
   it('leave a part with a syntax error alone, but for the error', () => {

@@ -9,6 +9,10 @@ const root = join(import.meta.dirname, '..', '..');
 export interface Sample {
   readonly name: string;
   readonly text: string;
+  /** The day on which it is judged, where it names one. */
+  readonly today?: string;
+  /** Its own practice, where it has one. */
+  readonly tables?: Tables;
 }
 
 const read = (folder: string, name: string): Sample => ({
@@ -24,26 +28,32 @@ export const samples: readonly Sample[] = ['samples', 'test/fixtures'].flatMap((
     .map((name) => read(folder, name)),
 );
 
-const example = /^```yaml(?: as-of \d{4}-\d{2}-\d{2})?\n([\s\S]*?)^```/gm;
+const example = /^```yaml(?: (practice)| as-of (\d{4}-\d{2}-\d{2}))?\n([\s\S]*?)^```/gm;
 
-/** The good and bad examples of the pages of all checks. */
+/** The good and bad examples of the pages of all checks; a practice file stands before the note that it is for. */
 export const pageExamples: readonly Sample[] = readdirSync(join(root, 'src/checks'), {
   recursive: true,
   encoding: 'utf8',
 })
   .filter((name) => name.endsWith('.md') && !name.startsWith('practice'))
   .sort()
-  .flatMap((name) =>
-    [...read('src/checks', name).text.matchAll(example)].map((match, at) => ({
-      name: `${name}, example ${at + 1}`,
-      text: match[1] ?? '',
-    })),
-  );
+  .flatMap((name) => {
+    let tables: Tables | undefined;
+    return [...read('src/checks', name).text.matchAll(example)].flatMap(
+      ([, practice, day, text = ''], at): readonly Sample[] => {
+        const own = tables;
+        tables = practice === undefined ? undefined : tablesOf(readPractice(text).value);
+        if (practice !== undefined) return [];
+        const setting = { ...(day && { today: day }), ...(own && { tables: own }) };
+        return [{ name: `${name}, example ${at + 1}`, text, ...setting }];
+      },
+    );
+  });
 
 /** The tables of the samples' practice. */
 export const sampleTables: Tables = tablesOf(readPractice(read('samples', 'practice.wheal.yaml').text).value);
 
 export const today = '2026-04-30';
 
-export const analysed = (text: string, tables: Tables = sampleTables): Analysis =>
-  analyse(text, { tables, today });
+export const analysed = (text: string, tables: Tables = sampleTables, day = today): Analysis =>
+  analyse(text, { tables, today: day });

@@ -1,8 +1,12 @@
 import assert from 'node:assert/strict';
+import { isCollection, isMap, parseDocument } from 'yaml';
+import { signatureEdit } from '../../src/documents/signature/sign.ts';
+import { verify } from '../../src/documents/signature/verify.ts';
 import type { TextEdit } from '../../src/note/finding.ts';
 import { applyEdits } from '../../src/note/edit.ts';
-import { noteIndex } from '../../src/note/read.ts';
+import { noteIndex, readNote } from '../../src/note/read.ts';
 import {
+  analyse,
   completionsAt,
   definitionAt,
   fixAll,
@@ -51,6 +55,9 @@ const hides = /^yaml\/|^allergy\/unclear-entry$/;
 /** Says what a word means, which may well be the danger. */
 const clarifies: ReadonlySet<string> = new Set(['correct the record: electrosurgery']);
 
+/** Whether a fix leaves `??` for somebody to fill in. */
+const leavesGap = ({ edits }: OfferedFix): boolean => edits.some(({ text }) => text.includes('??'));
+
 /** Whether a finding is gone; of what was filled in as `??` the `??` may be the finding. */
 function isGone({ code, does, title }: OfferedFix, before: Analysis, after: Analysis): boolean {
   const left = after.judgement.findings.filter(
@@ -59,49 +66,133 @@ function isGone({ code, does, title }: OfferedFix, before: Analysis, after: Anal
   return clarifies.has(title) || left.length < (counted(before, false).get(code) ?? 0);
 }
 
+/** Judges a text as another was judged. */
+const alike = ({ context }: Analysis, text: string): Analysis => analyse(text, context);
+
 function assertMends(name: string, before: Analysis, fix: OfferedFix): void {
-  const after = analysed(applyEdits(before.text, fix.edits));
+  const after = alike(before, applyEdits(before.text, fix.edits));
   const what = `${name}: ${fix.title} (${fix.code})\n${after.text}`;
   assertRowsKept(before.text, fix.edits);
-  if (fix.does !== 'accept') assert.ok(isGone(fix, before, after), `the finding stays: ${what}`);
-  if (!hides.test(fix.code)) assertNothingNew(before, after, fix.does !== 'mend', what);
+  // What to do now mends nothing, and what is accepted stays to be seen.
+  const mends = fix.does === 'mend' || fix.does === 'fill';
+  if (mends) assert.ok(isGone(fix, before, after), `the finding stays: ${what}`);
+  if (!hides.test(fix.code)) assertNothingNew(before, after, followsOf(fix), what);
 }
 
-/** What `??` leaves: itself, and a specimen of which nobody knows weeks later whether it was sent. */
-const pending: ReadonlySet<string> = new Set(['shape/pending', 'follow-up/specimen-not-sent']);
+/** What may come of a fix: `??` itself, and what can not be known to be done any more, or is known to be due. */
+function followsOf(fix: OfferedFix): RegExp {
+  if (fix.kind === 'record') return /^(shape\/pending|follow-up\/.*)$/;
+  return leavesGap(fix) ? /^(shape\/pending|follow-up\/specimen-not-sent)$/ : /^$/;
+}
 
-function assertNothingNew(before: Analysis, after: Analysis, asks: boolean, what: string): void {
+function assertNothingNew(before: Analysis, after: Analysis, follows: RegExp, what: string): void {
   const were = counted(before, true);
   for (const [code, count] of counted(after, true))
-    if (!(asks && pending.has(code))) assert.ok(count <= (were.get(code) ?? 0), `${code} is new: ${what}`);
+    if (!follows.test(code)) assert.ok(count <= (were.get(code) ?? 0), `${code} is new: ${what}`);
 }
 
-describe('each fix', () => {
+/** The same note with its lists and maps between brackets; undefined where it is no whole YAML. */
+function inFlow(text: string): string | undefined {
+  const document = parseDocument(text, { schema: 'failsafe' });
+  if (document.errors.length > 0 || !isMap(document.contents)) return undefined;
+  for (const { value } of document.contents.items) if (isCollection(value)) value.flow = true;
+  return document.toString({ lineWidth: 0, flowCollectionPadding: false });
+}
+
+const inCrlf = (text: string): string => text.replace(/\r?\n/g, '\r\n');
+
+describe('each fix', function () {
+  // Thousands of notes are judged.
+  this.timeout(120_000);
   const notes: readonly Sample[] = [...samples, ...pageExamples];
-  it('takes its finding away, adds no error and no warning, and leaves untouched rows as they are', () => {
+  const judged = ({ text, tables, today: day }: Sample): Analysis => analysed(text, tables, day);
+
+  /** Tries every fix of every note; of each kind only as often as is said. Answers the kinds. */
+  function tryAll(some: readonly Sample[], most: (fix: OfferedFix) => number): ReadonlySet<string> {
     const tried = new Map<string, number>();
-    for (const { name, text } of notes) {
-      const before = analysed(text);
-      for (const fix of fixesAt(before, 0, text.length)) {
-        // What is missing or accepted is written alike everywhere: three places of each stand for all.
+    for (const sample of some) {
+      const before = judged(sample);
+      for (const fix of fixesAt(before, 0, before.text.length)) {
         const kind = `${fix.code} ${fix.title}`;
         const times = tried.get(kind) ?? 0;
         tried.set(kind, times + 1);
-        if (fix.does === 'mend' || times < 3) assertMends(name, before, fix);
+        if (times < most(fix)) assertMends(sample.name, before, fix);
       }
     }
-    assert.ok(tried.size > 150, `only ${tried.size} kinds of fixes were tried`);
+    return new Set(tried.keys());
+  }
+
+  it('takes its finding away, adds no error and no warning, and leaves untouched rows as they are', () => {
+    // What is missing or accepted is written alike everywhere: three places of each stand for all.
+    const kinds = tryAll(notes, ({ does }) => (does === 'mend' ? Infinity : 3));
+    assert.ok(kinds.size > 150, `only ${kinds.size} kinds of fixes were tried`);
+    const corrects = [...kinds].filter((kind) => kind.includes('correct the record: '));
+    assert.ok(corrects.length > 50, `only ${corrects.length} kinds of corrections were tried`);
+  });
+
+  /** Those in which something is wrong. */
+  const faulty = notes.filter(({ name }) => !name.startsWith('ok/'));
+
+  it('does so between brackets too', () => {
+    const some = faulty.flatMap((sample) => {
+      const text = inFlow(sample.text);
+      return text === undefined ? [] : [{ ...sample, name: `${sample.name} in flow style`, text }];
+    });
+    assert.ok(some.length > faulty.length / 2);
+    assert.ok(tryAll(some, () => 1).size > 150);
+  });
+
+  it('keeps the line breaks of its file', () => {
+    const some = faulty.map((sample) => ({ ...sample, text: inCrlf(sample.text) }));
+    const kinds = new Set<string>();
+    for (const sample of some) {
+      const before = judged(sample);
+      for (const fix of fixesAt(before, 0, before.text.length)) {
+        const kind = `${fix.code} ${fix.title}`;
+        if (kinds.has(kind)) continue;
+        kinds.add(kind);
+        const after = applyEdits(before.text, fix.edits);
+        assert.doesNotMatch(after, /(?<!\r)\n|\r(?!\n)/, `${sample.name}: ${kind}`);
+        assertMends(sample.name, before, fix);
+      }
+    }
+    assert.ok(kinds.size > 150);
   });
 
   it('that is sure joins "fix all", which mends them together', () => {
-    for (const { name, text } of notes) {
-      const edits = fixAll(analysed(text));
+    for (const sample of notes) {
+      const before = judged(sample);
+      const edits = fixAll(before);
       if (edits.length === 0) continue;
-      assertRowsKept(text, edits);
-      const before = analysed(text);
+      assertRowsKept(sample.text, edits);
       if (before.judgement.findings.some(({ code }) => hides.test(code))) continue;
-      assertNothingNew(before, analysed(applyEdits(text, edits)), false, name);
+      assertNothingNew(before, alike(before, applyEdits(sample.text, edits)), /^$/, sample.name);
     }
+  });
+
+  it('leaves a signature as it is, alone and with all others', async () => {
+    let tried = 0;
+    const seen = new Set<string>();
+    for (const sample of faulty) {
+      const edit = await signatureEdit(readNote(sample.text), 'K.O.', '2026-03-02 12:00');
+      if (typeof edit === 'string') continue;
+      const signed = judged({ ...sample, text: applyEdits(sample.text, [edit]) });
+      const fixes = fixesAt(signed, 0, signed.text.length).filter(({ code, does }) => {
+        const kind = `${code} ${does}`;
+        return !seen.has(kind) && seen.add(kind);
+      });
+      const all: readonly (readonly TextEdit[])[] = [...fixes.map(({ edits }) => edits), fixAll(signed)];
+      for (const edits of all.filter(({ length }) => length > 0)) {
+        const after = await verify(readNote(applyEdits(signed.text, edits)));
+        assert.deepEqual(
+          after.kind === 'signed' && after.changes,
+          [],
+          `${sample.name} ${JSON.stringify(edits)}`,
+        );
+        tried += 1;
+      }
+    }
+    assert.ok(tried > 50, `only ${tried} fixes of signed notes were tried`);
   });
 });
 

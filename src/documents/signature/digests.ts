@@ -34,6 +34,16 @@ const canonicalPair = (by: string, at: string): string =>
 
 const isLater = (key: string): boolean => laterInside.has(key) || key === 'result';
 
+/**
+ * Whether what stands under a key is written after signing, so that a change there leaves the signature as it is. The
+ * signature itself is not, nor are the findings that had been accepted.
+ * @param top whether it is a key of the whole note
+ */
+export function comesAfterSigning(key: string, top: boolean): boolean {
+  if (key === 'signed' || key === 'accepted') return false;
+  return top ? afterSigning.has(canonicalKey('note', key)) : isLater(key);
+}
+
 /** The name of a top-level key, whichever of its spellings is used. */
 const canonicalKey = (shape: string, key: string): string =>
   noteIndex.get(shape)?.byName.get(key)?.key ?? key;
