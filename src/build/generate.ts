@@ -55,6 +55,7 @@ const valueTypes: Readonly<Record<string, string>> = {
   volume: 'Quantity',
   area: 'Quantity',
   concentration: 'Quantity',
+  strength: 'string',
   dimensions: 'Dimensions',
   dilution: 'Dilution',
   mixture: 'Mixture',

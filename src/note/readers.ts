@@ -4,6 +4,7 @@ import { readQuantity } from './quantity.ts';
 import { readDilution, readMixture } from './ratios.ts';
 import { noRemarks, type Reading } from './reading.ts';
 import { readArea, readDimensions, readSutureSize } from './sizes.ts';
+import { readStrength } from './strength.ts';
 import { readCount, readDecimal, readWeighed, readYesNo } from './statements.ts';
 
 /** Makes a value of a text; `key` is the canonical key that it stands under. Answers every text, in linear time. */
@@ -23,6 +24,7 @@ export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['mass', (text, key) => readQuantity(text, key === 'amount' ? 'amount' : 'weight', key)],
   ['volume', (text, key) => readQuantity(text, 'volume', key)],
   ['concentration', (text, key) => readQuantity(text, 'concentration', key)],
+  ['strength', readStrength],
   ['length', (text, key) => readQuantity(text, 'length', key)],
   ['area', readArea],
   ['dimensions', readDimensions],
