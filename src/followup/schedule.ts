@@ -56,20 +56,33 @@ export const siteReader =
 export function planOf(note: Note, tables: Tables, siteOf: SiteOf = siteReader(tables)): Plan {
   const visit = note.visit?.value?.date;
   const happened = eventsOf(note, tables);
-  const procedures = note.procedures ?? [];
-  const plans = [
-    ...(visit === undefined ? [] : [homeItems(note, visit, tables)]),
-    ...procedures.flatMap((procedure, index) =>
-      procedurePlans(note, procedure, index, happened, tables, siteOf),
-    ),
-    ...(happened.length === 0 ? [] : [eventItems(happened, placesOf(procedures), tables)]),
-    ...(visit === undefined ? [] : [{ planned: scarItems(note, visit, happened, tables), undated: [] }]),
-  ];
-  return {
-    planned: plans.flatMap(({ planned }) => planned),
-    undated: plans.flatMap(({ undated }) => undated),
-  };
+  const home = visit === undefined ? [] : [homeItems(note, visit, tables)];
+  const scars =
+    visit === undefined ? [] : [{ planned: scarItems(note, visit, happened, tables), undated: [] }];
+  return joined([...home, ...staffPlans(note, happened, tables, siteOf), ...scars]);
 }
+
+/** The part of `planOf` that is for the practice to do and can be late: not what is done at home, nor looks at scars. */
+export const dutiesOf = (note: Note, tables: Tables, siteOf: SiteOf): readonly Planned[] =>
+  staffPlans(note, eventsOf(note, tables), tables, siteOf).flatMap(({ planned }) => planned);
+
+function staffPlans(
+  note: Note,
+  happened: readonly Happened[],
+  tables: Tables,
+  siteOf: SiteOf,
+): readonly Plan[] {
+  const procedures = note.procedures ?? [];
+  const plans = procedures.flatMap((procedure, index) =>
+    procedurePlans(note, procedure, index, happened, tables, siteOf),
+  );
+  return happened.length === 0 ? plans : [...plans, eventItems(happened, placesOf(procedures), tables)];
+}
+
+const joined = (plans: readonly Plan[]): Plan => ({
+  planned: plans.flatMap(({ planned }) => planned),
+  undated: plans.flatMap(({ undated }) => undated),
+});
 
 function procedurePlans(
   note: Note,

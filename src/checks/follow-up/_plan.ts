@@ -1,4 +1,4 @@
-import { planOf, type DueKind, type Planned } from '../../followup/schedule.ts';
+import { dutiesOf, type DueKind, type Planned } from '../../followup/schedule.ts';
 import { daysBetween } from '../../note/days.ts';
 import { stateOn } from '../../followup/due.ts';
 import type { Severity } from '../../note/finding.ts';
@@ -28,7 +28,7 @@ function lateIn(subject: Subject): readonly Late[] {
     note.visit?.value === undefined ||
     note.visit.value.date >= today
       ? []
-      : planOf(note, tables, siteOf).planned.flatMap((item) =>
+      : dutiesOf(note, tables, siteOf).flatMap((item) =>
           stateOn(item, today) === 'overdue' && !item.unclear
             ? [{ item, days: daysBetween(item.until, today), today }]
             : [],
