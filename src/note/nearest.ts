@@ -34,24 +34,35 @@ export function nearest(text: string, words: Iterable<string>): Nearest | undefi
   return { word: best, sure: alone && (least < 2 || typed.length > 6) };
 }
 
-/** Slips between two words, counted up to `most`; anything beyond is `most + 1`. */
+/** Rows of the table of slips, used again and again: most words are compared with hundreds of others. */
+const scratch = [0, 1, 2].map(() => new Uint8Array(longest + 4));
+
+/**
+ * Slips between two words, counted up to `most`; anything beyond is `most + 1`. Only the cells are worked out that
+ * lie so near to the diagonal that they can be within `most`.
+ */
 function distance(a: string, b: string, most: number): number {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, at) => at);
+  const far = most + 1;
+  let [before, last, row] = scratch as [Uint8Array, Uint8Array, Uint8Array];
+  for (let j = 0; j <= b.length; j++) last[j] = Math.min(j, far);
   for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    let smallest = i;
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1];
+    const from = Math.max(1, i - most);
+    const to = Math.min(b.length, i + most);
+    row[from - 1] = from === 1 ? Math.min(i, far) : far;
+    row[to + 1] = far;
+    let smallest = row[from - 1]!;
+    for (let j = from; j <= to; j++) {
+      const same = a.charCodeAt(i - 1) === b.charCodeAt(j - 1);
       let slips = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + (same ? 0 : 1));
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        slips = Math.min(slips, before[j - 2]! + 1);
-      row.push(slips);
-      smallest = Math.min(smallest, slips);
+      if (i > 1 && j > 1 && isSwapped(a, b, i, j)) slips = Math.min(slips, before[j - 2]! + 1);
+      row[j] = slips;
+      if (slips < smallest) smallest = slips;
     }
-    if (smallest > most) return most + 1;
-    before = last;
-    last = row;
+    if (smallest > most) return far;
+    [before, last, row] = [last, row, before];
   }
-  return last[b.length]!;
+  return Math.min(last[b.length]!, far);
 }
+
+const isSwapped = (a: string, b: string, i: number, j: number): boolean =>
+  a.charCodeAt(i - 1) === b.charCodeAt(j - 2) && a.charCodeAt(i - 2) === b.charCodeAt(j - 1);

@@ -26,9 +26,12 @@ const writtenSides = [...sideWords].flatMap(([word, { abbreviated }]) => (abbrev
 export function nearestSite(text: string, sites: WordTable<SiteRow>): NearestSite | undefined {
   if (text.length > longestMended) return undefined;
   const { vocabulary } = indexOf(sites);
+  const unknown = tokensOf(text).filter(
+    ({ word }) => !vocabulary.has(known(word, vocabulary)) && !isPlain(word),
+  );
+  if (unknown.length === 0) return undefined;
   const candidates = [...vocabulary.keys(), ...writtenSides, ...surfaceWords];
-  const meant = tokensOf(text).flatMap(({ word, from, to }) => {
-    if (vocabulary.has(known(word, vocabulary)) || isPlain(word)) return [];
+  const meant = unknown.flatMap(({ word, from, to }) => {
     const found = nearest(word, candidates);
     return found === undefined ? [] : [{ from, to, text: found.word, sure: found.sure }];
   });

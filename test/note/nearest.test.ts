@@ -41,4 +41,28 @@ describe('nearest match', () => {
       }),
     );
   });
+
+  it('counts slips as the whole table of them does', () => {
+    const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(word, word, (typed, known) => {
+        const allowed = typed.length < 3 ? 0 : typed.length < 6 ? 1 : 2;
+        assert.equal(nearest(typed, [known]) !== undefined, slipsBetween(typed, known) <= allowed);
+      }),
+      { numRuns: 2000 },
+    );
+  });
 });
+
+/** Letters left out, added, changed or swapped with their neighbor, each cell worked out from those before it. */
+function slipsBetween(a: string, b: string): number {
+  const cells = new Map<string, number>();
+  const at = (i: number, j: number): number => cells.get(`${i} ${j}`) ?? Math.max(i, j);
+  for (let i = 1; i <= a.length; i++)
+    for (let j = 1; j <= b.length; j++) {
+      const swapped = a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? at(i - 2, j - 2) + 1 : Infinity;
+      const changed = at(i - 1, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      cells.set(`${i} ${j}`, Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, changed, swapped));
+    }
+  return at(a.length, b.length);
+}
