@@ -1,6 +1,6 @@
 import { checkOf, messageOf } from '../checks/index.ts';
 import type { Judgement } from '../checks/run.ts';
-import type { Severity } from '../note/finding.ts';
+import type { Finding, Severity } from '../note/finding.ts';
 import { Lines, type Position } from '../note/lines.ts';
 
 export interface LineRange {
@@ -29,11 +29,20 @@ export function diagnosticsOf(text: string, judgement: Judgement): readonly Diag
     .map((finding) => ({
       code: finding.code,
       severity: finding.severity,
-      message: messageOf(finding),
+      message: wordsOf(finding),
       range: place(finding),
       related: finding.related.map((related) => ({
         message: messageOf({ ...related, code: finding.code }),
         range: place(related),
       })),
     }));
+}
+
+/** The words of a finding, and who accepted it and why: it shows for as long as it stands, so that nobody overlooks either. */
+function wordsOf(finding: Finding): string {
+  const message = messageOf(finding);
+  const { accepted } = finding;
+  return accepted === undefined
+    ? message
+    : `${message} Accepted by ${accepted.by || 'nobody named'}: ${accepted.reason}`;
 }

@@ -1,5 +1,7 @@
+import { checkOf, messageOf } from '../checks/index.ts';
 import { readMoment } from '../note/dates.ts';
 import type { Procedure } from '../note/generated/types.ts';
+import { Lines } from '../note/lines.ts';
 import type { KeyShape } from '../note/shape.ts';
 import type { Range } from '../note/tree.ts';
 import type { Analysis } from './analysis.ts';
@@ -9,6 +11,7 @@ import { markdownOf, someOf, type Row, type Section } from './hovers/section.ts'
 import { siteSections, windowOf } from './hovers/site.ts';
 import { checkSections, hemostasisSections, implantSections, thinnerSections } from './hovers/words.ts';
 import { locate } from './locate.ts';
+import { acceptedAt, acceptedFindings } from './navigation.ts';
 import { readSite } from '../note/site.ts';
 import { rowsOfTable } from './words.ts';
 
@@ -113,6 +116,18 @@ function implant(said: Said): readonly Section[] {
   return isImplant === true ? implantSections(said.text, context.tables) : [];
 }
 
+/** What the check of an acceptance finds, and what of it stands here. */
+function accepted({ text, offset, analysis }: Said): readonly Section[] {
+  const map = acceptedAt(locate(analysis.root, offset, analysis.shapes, analysis.kind));
+  if (map === undefined || checkOf(text.trim()) === undefined) return [];
+  const lines = new Lines(analysis.text);
+  const found = acceptedFindings(map, analysis).map((finding) => ({
+    text: `Row ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`,
+  }));
+  const none = [{ text: 'Nothing of this kind is found here now.' }];
+  return [...checkSections(text), { title: 'What is accepted', rows: found.length === 0 ? none : found }];
+}
+
 const holds = ({ start, end }: Range, offset: number): boolean => offset >= start && offset <= end;
 
 const tablesOf = ({ analysis }: Said): Analysis['context']['tables'] => analysis.context.tables;
@@ -126,7 +141,7 @@ const byKey: ReadonlyMap<string, (said: Said) => readonly Section[]> = new Map([
   ['medications', (said: Said) => thinnerSections(said.text, tablesOf(said))],
   ['hemostasis', (said: Said) => hemostasisSections(said.text, tablesOf(said))],
   ['kind', implant],
-  ['check', (said: Said) => checkSections(said.text)],
+  ['check', accepted],
 ]);
 
 const byReader: ReadonlyMap<string, (said: Said) => readonly Section[]> = new Map([

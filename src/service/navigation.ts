@@ -2,7 +2,7 @@ import { checkOf } from '../checks/index.ts';
 import type { Finding } from '../note/finding.ts';
 import type { Note, Specimen } from '../note/generated/types.ts';
 import type { Leaf } from '../note/leaf.ts';
-import type { Range } from '../note/tree.ts';
+import type { MapNode, Range } from '../note/tree.ts';
 import { plainWord } from '../note/word-table.ts';
 import type { Analysis } from './analysis.ts';
 import { locate, type Place } from './locate.ts';
@@ -34,39 +34,51 @@ export function linksOf({ root, shapes, kind }: Analysis): readonly Link[] {
   });
 }
 
-/** From an accepted code to its finding, from `same-as` to the label, from an event's procedure to the procedure. */
+/** From what is accepted to its finding, from `same-as` to the label, from an event's procedure to the procedure. */
 export function definitionAt(analysis: Analysis, offset: number): Definition | undefined {
   const { note } = analysis;
   const place = locate(analysis.root, offset, analysis.shapes, analysis.kind);
-  if (note === null || place.onKey || place.node?.kind !== 'text') return undefined;
-  const targets = byKey.get(place.key?.key ?? '')?.(place.node.text.trim(), { analysis, note, place }) ?? [];
-  const { start, end } = place.node;
-  return targets.length === 0 ? undefined : { origin: { start, end }, targets };
+  const { node, entry } = place;
+  if (note === null || entry === undefined) return undefined;
+  const accepted = acceptedAt(place);
+  if (accepted !== undefined) return definition(entry, acceptedFindings(accepted, analysis));
+  if (place.onKey || node?.kind !== 'text') return undefined;
+  return definition(node, byKey.get(place.key?.key ?? '')?.(node.text.trim(), note) ?? []);
 }
 
-interface Asked {
-  readonly analysis: Analysis;
-  readonly note: Note;
-  readonly place: Place;
-}
+const definition = ({ start, end }: Range, targets: readonly Range[]): Definition | undefined =>
+  targets.length === 0 ? undefined : { origin: { start, end }, targets };
 
-const byKey: ReadonlyMap<string, (text: string, asked: Asked) => readonly Range[]> = new Map([
-  ['check', acceptedFindings],
-  ['same-as', (text: string, { note }: Asked) => labels(note, text)],
-  ['procedure', (text: string, { note }: Asked) => [...labels(note, text), ...numbered(note, text)]],
+type Ways = (text: string, note: Note) => readonly Range[];
+
+const byKey: ReadonlyMap<string, Ways> = new Map<string, Ways>([
+  ['same-as', (text, note) => labels(note, text)],
+  ['procedure', (text, note) => [...labels(note, text), ...numbered(note, text)]],
 ]);
 
-/** The findings of a code in the part that accepts it; in the whole note where that part has none. */
-function acceptedFindings(text: string, { analysis, place }: Asked): readonly Range[] {
-  const found = analysis.judgement.findings.filter(({ code }) => code === text);
+/** The acceptance around a place: any of its keys and values. */
+export function acceptedAt({ path, around }: Place): MapNode | undefined {
+  if (!path.includes('accepted')) return undefined;
+  return around.findLast((one): one is MapNode => 'kind' in one && one.kind === 'map');
+}
+
+/** The findings that an acceptance is about: those of its code in its part; in the whole note where that part has none. */
+export function acceptedFindings(accepted: MapNode, analysis: Analysis): readonly Finding[] {
+  const check = accepted.entries.find(({ key }) => key === 'check')?.value;
+  if (check?.kind !== 'text') return [];
+  const found = analysis.judgement.findings.filter(({ code }) => code === check.text.trim());
   const part = mapsOf(analysis.root, analysis.shapes, analysis.kind).findLast(
-    (map) => place.around.includes(map.node) && map.index.byName.has('accepted'),
+    ({ node, index }) => index.byName.has('accepted') && isInside(accepted, node),
   );
-  const inside = ({ start, end }: Finding): boolean =>
-    part !== undefined && start >= Math.min(part.node.start, part.head.start) && end <= part.node.end;
-  const near = found.filter(inside);
+  const near = found.filter(
+    ({ start, end }) =>
+      part !== undefined && start >= Math.min(part.node.start, part.head.start) && end <= part.node.end,
+  );
   return near.length > 0 ? near : found;
 }
+
+const isInside = (inner: Range, outer: Range): boolean =>
+  inner.start >= outer.start && inner.end <= outer.end;
 
 const specimensOf = (note: Note): readonly Specimen[] =>
   (note.procedures ?? []).flatMap(({ specimen = [] }) => specimen);

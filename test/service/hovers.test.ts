@@ -123,6 +123,21 @@ describe('a hover', () => {
     );
   });
 
+  it('on an accepted code tells what is accepted, and where it stands; or that nothing is', () => {
+    const accepting = (method: string): string =>
+      hover(
+        note(
+          '',
+          `site: nose\n    method: ${method}\n    accepted: [{check: closure/mis|sing, reason: left open}]`,
+        ),
+      );
+    assert.match(
+      accepting('punch'),
+      /What is accepted.*\n+- Row 7: Nothing is said about how the wound was closed/,
+    );
+    assert.match(accepting('shave'), /Nothing of this kind is found here now/);
+  });
+
   it('on ?? is the help of the key alone', () => {
     assert.doesNotMatch(
       hover(injection('{agent: lidocaine, concentration: 1%, volume: ?|?}')),

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { definitionAt, linksOf, selectionsAt } from '../../src/service/index.ts';
+import { definitionAt, diagnosticsOf, linksOf, selectionsAt } from '../../src/service/index.ts';
 import { analysed } from './notes.ts';
 
 const note = `visit: 2026-03-02
@@ -8,7 +8,7 @@ procedures:
   - site: left cheek
     method: punch
     specimen: {label: A, medium: formalin}
-    accepted: [{check: closure/missing, reason: left open}, {check: no/such, reason: x}]
+    accepted: [{check: closure/missing, reason: left open, by: K.O.}, {check: no/such, reason: x}]
   - site: right cheek
     method: punch
     same-as: A
@@ -32,6 +32,22 @@ describe('ways through a note', () => {
       [['closure/missing', 'closure/missing']],
     );
     assert.deepEqual(targets('check: closure/missing'), ['site 4']);
+  });
+
+  it('lead to an accepted finding from every word of its acceptance', () => {
+    for (const words of ['{check', 'reason', 'left open', 'by', 'K.O.'])
+      assert.deepEqual(targets(words), ['site 4'], words);
+    assert.deepEqual(targets('no/such'), []);
+  });
+
+  it('lead back by what the editor shows: an accepted finding stays to be seen, with who accepted it and why', () => {
+    const shown = diagnosticsOf(note, analysis.judgement).filter(({ code }) => code === 'closure/missing');
+    assert.deepEqual(
+      shown.map(({ severity }) => severity),
+      ['information', 'warning'],
+    );
+    assert.match(shown[0]?.message ?? '', / Accepted by K\.O\.: left open$/);
+    assert.doesNotMatch(shown[1]?.message ?? '', /Accepted/);
   });
 
   it('lead from a label to its specimen', () => {

@@ -48,7 +48,7 @@ function actionOf(
     return action;
   }
   action.edit = workspaceEdit(document, edits);
-  action.command = afterFix(document, does === 'fill' ? edits[0]?.start : undefined);
+  action.command = afterFix(document, edits.find(({ text }) => text.includes('??'))?.start);
   if (kind === 'spelling' && sure && does === 'mend') action.isPreferred = true;
   return action;
 }
