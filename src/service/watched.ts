@@ -2,7 +2,7 @@ import type { Finding } from '../note/finding.ts';
 import type { Range } from '../note/tree.ts';
 import type { Analysis } from './analysis.ts';
 import { missingOf } from './fill.ts';
-import { mapsOf } from './maps.ts';
+import { mapsOf, type PlacedMap } from './maps.ts';
 
 /** A finding, with what an editor must know to show it at the right moment. */
 export interface Watched extends Finding {
@@ -14,9 +14,15 @@ export interface Watched extends Finding {
 export function watched({ kind, root, shapes, judgement }: Analysis): readonly Watched[] {
   const maps = mapsOf(root, shapes, kind);
   return judgement.findings.map((finding) => {
-    if (finding.code === 'shape/empty-value')
-      return { ...finding, missingFrom: { start: finding.start, end: finding.end } };
+    if (finding.code === 'shape/empty-value') return { ...finding, missingFrom: partAround(finding, maps) };
     const missing = missingOf(finding, maps);
     return missing === undefined ? finding : { ...finding, missingFrom: missing.map.node };
   });
+}
+
+/** The part in which a key stands that has no value yet: it is being written for as long as the caret is in there. */
+function partAround(finding: Range, maps: readonly PlacedMap[]): Range {
+  const around = maps.findLast(({ node }) => finding.start >= node.start && finding.end <= node.end);
+  const { start, end } = around?.node ?? finding;
+  return { start, end };
 }

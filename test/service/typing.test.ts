@@ -124,4 +124,37 @@ describe('typing', () => {
     assert.equal(asks(inside), false);
     assert.equal(asks(afterMove(inside, { line: 0, character: 0 }, judge)), true);
   });
+
+  /** Types letters at the end of a text, the caret behind them, and answers what shows; Enter keeps the indentation. */
+  function typedOn(from: Shown, letters: string): Shown {
+    let now = from;
+    for (const [letter] of letters.matchAll(/\n *|./g)) {
+      const at = now.text.length;
+      const text = now.text + letter;
+      now = afterEdit(
+        now,
+        text,
+        { start: at, end: at, inserted: letter },
+        new Lines(text).at(text.length),
+        judge,
+      );
+    }
+    return now;
+  }
+
+  const empty = ({ findings }: Shown): readonly string[] =>
+    findings.filter(({ code }) => code === 'shape/empty-value').map(({ severity }) => severity);
+
+  it('waits with a key that has no value yet until its part is left', () => {
+    const fresh = typedOn(atRest('', judge), 'visit: 2026-03-02\nprocedures:');
+    assert.deepEqual(empty(fresh), []);
+    assert.deepEqual(empty(afterPause(fresh, judge)), []);
+    const elsewhere = afterMove(fresh, { line: 0, character: 3 }, judge);
+    assert.deepEqual(empty(elsewhere), [], 'the caret is still in the note');
+    assert.deepEqual(empty(atRest(fresh.text, judge)), ['error'], 'saved by hand it shows');
+
+    const patient = typedOn(atRest('', judge), 'patient:\n  weight:\n  id: C-1\n  ');
+    assert.deepEqual(empty(patient), []);
+    assert.deepEqual(empty(typedOn(patient, '\nprocedures:\n')), ['warning'], 'its part was left');
+  });
 });
