@@ -12,6 +12,7 @@ import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
 import { depths } from '../reference/depths.ts';
 import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
+import { digitVolumes, type DigitVolumeRow } from '../reference/digit-volumes.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
@@ -95,6 +96,7 @@ export interface Tables {
   readonly depths: WordTable<WordRow>;
   /** Diseases that need a sample of a certain kind. */
   readonly diagnoses: WordTable<DiagnosisRow>;
+  readonly digitVolumes: readonly DigitVolumeRow[];
   readonly dressings: WordTable<DressingRow>;
   readonly epinephrine: typeof epinephrine;
   readonly events: WordTable<WordRow>;
@@ -168,6 +170,7 @@ export const referenceTables: Tables = {
   creams,
   depths: new WordTable(depths),
   diagnoses: new WordTable(diagnoses),
+  digitVolumes,
   dressings: new WordTable(dressings),
   epinephrine,
   events: new WordTable(events),

@@ -85,6 +85,11 @@ export const doseSources = {
     'US National Drug Code directory and labels: local anesthetics with epinephrine 1:200,000 to 1:50,000',
   'buffered-stability':
     'Stability of buffered lidocaine and epinephrine, J Dermatol Surg Oncol 1991;17:411-4',
+  'digital-block-consult':
+    '5-Minute Clinical Consult, procedures: digital nerve block anesthesia (E. J. Mayeaux): 1 to 3 mL, more for thumb and great toe',
+  'digital-block-nsw': 'Emergency Care Institute, New South Wales: digital nerve block, 2 to 5 mL',
+  'digital-block-family-notebook':
+    'Family Practice Notebook: digital block, 4 mL for a finger and 6 mL for a toe',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
   practice: 'the practice’s own limit, in its practice file',
   'weight-for-age': 'Weights by age of the note format, wide on purpose; no growth chart is copied',
