@@ -12,6 +12,10 @@ export const localDate = (now: Date): string =>
     .map((part) => String(part).padStart(2, '0'))
     .join('-');
 
+/** Date and time as they are written in a note: `2026-03-02 16:40`. */
+export const localMoment = (now: Date): string =>
+  `${localDate(now)} ${[now.getHours(), now.getMinutes()].map((part) => String(part).padStart(2, '0')).join(':')}`;
+
 /** Does one thing later; setting it again puts off what was set. */
 export class Timer {
   private handle: ReturnType<typeof setTimeout> | undefined;

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import { commands } from './commands/index.ts';
 import { features } from './features/index.ts';
 import { Notes } from './notes.ts';
+import { OpenView } from './open-view.ts';
 import { Pages } from './pages.ts';
 import { Practices } from './practices.ts';
 import { checkTasks } from './tasks.ts';
@@ -12,12 +13,13 @@ export function activate(context: vscode.ExtensionContext): void {
   const practices = new Practices();
   const notes = new Notes(practices, log);
   const pages = new Pages(context.extensionUri, notes);
-  context.subscriptions.push(log, practices, notes, pages);
+  const open = new OpenView(context, practices);
+  context.subscriptions.push(log, practices, notes, pages, open);
   context.subscriptions.push(...features.map((register) => register(notes)));
   context.subscriptions.push(
     ...Object.entries(commands).map(([id, run]) =>
       vscode.commands.registerCommand(id, (...given: unknown[]) =>
-        run({ notes, practices, pages }, ...given),
+        run({ notes, practices, pages, open }, ...given),
       ),
     ),
     checkTasks(practices),

@@ -22,9 +22,13 @@ export async function load(uri: vscode.Uri): Promise<Loaded> {
   }
 }
 
-/** Every note and practice file below a folder, in the order of names. A folder that can't be read holds none. */
+/** Every note and practice file below a folder, in the order of names. A folder that can't be read is among them itself. */
 export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri> {
-  const entries = await vscode.workspace.fs.readDirectory(folder).then(undefined, () => []);
+  const entries = await vscode.workspace.fs.readDirectory(folder).then(undefined, () => undefined);
+  if (entries === undefined) {
+    yield folder;
+    return;
+  }
   for (const [name, type] of entries.sort(([a], [b]) => (a < b ? -1 : 1))) {
     const uri = vscode.Uri.joinPath(folder, name);
     // A link to a folder may lead back here.

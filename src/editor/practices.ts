@@ -7,13 +7,15 @@ import { isPractice, load, practiceName } from './files.ts';
 /** A practice file that was found, with the tables that follow from it. */
 export interface FoundPractice {
   readonly tables: Tables;
+  /** The file as it was read; empty where there is none. */
+  readonly text: string;
   /** What is believed of the file, and the calendar of holidays that it names. */
   readonly trust: Trust;
   /** Undefined where there is no such file. */
   readonly uri: vscode.Uri | undefined;
 }
 
-const none: FoundPractice = { tables: referenceTables, trust: {}, uri: undefined };
+const none: FoundPractice = { tables: referenceTables, text: '', trust: {}, uri: undefined };
 
 /** Finds the practice file of each note and reads each file once, until one of them changes. */
 export class Practices implements vscode.Disposable {
@@ -76,7 +78,7 @@ async function search(
   if ('text' in loaded) {
     const practice = readPractice(loaded.text).value;
     const trust = { trusted: vscode.workspace.isTrusted, holidays: await holidaysBeside(uri, practice) };
-    return { uri, trust, tables: tablesOf(practice, trust) };
+    return { uri, trust, text: loaded.text, tables: tablesOf(practice, trust) };
   }
   const parent = vscode.Uri.joinPath(folder, '..');
   const isTop = parent.path === folder.path || isWorkspaceFolder(folder);

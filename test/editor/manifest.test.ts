@@ -70,7 +70,8 @@ describe('the manifest', () => {
     for (const id of [...inMenus, ...linked, ...awaited]) assert.ok(registered.includes(id), id);
     assert.equal(steps.length, 5);
     const called = [...sources.matchAll(/'(wheal\.[a-z]\w+)'/g)].map(([, id]) => id!);
-    for (const id of called.filter((one) => one !== 'wheal.status')) assert.ok(registered.includes(id), id);
+    const things = new Set(['wheal.status', 'wheal.open', 'wheal.item', 'wheal.look', 'wheal.group']);
+    for (const id of called.filter((one) => !things.has(one))) assert.ok(registered.includes(id), id);
   });
 
   it('has no setting that nothing reads: severities, spelling and limits are those of the practice file', () => {

@@ -38,6 +38,14 @@ export function openText(item: OpenItem): string {
   );
 }
 
+/** An open item in the fewest words, for a narrow place: first what is loud, then what it is about. */
+export function openBrief(item: OpenItem): string {
+  if (item.state !== 'overdue') return openText(item);
+  const days = `${item.overdue} ${item.overdue === 1 ? 'day' : 'days'} overdue`;
+  const about = openText({ ...item, to: undefined, urgent: false });
+  return `${item.urgent ? `${days}, cannot wait` : days}; ${about}`;
+}
+
 const inWindow: ReadonlySet<OpenItem['kind']> = new Set(['suture removal', 'return visit', 'scar check']);
 
 function whenText({ kind, state, from, to, proposed, overdue }: OpenItem): string | undefined {

@@ -1,5 +1,6 @@
 import type * as vscode from 'vscode';
 import type { Notes } from '../notes.ts';
+import type { OpenView } from '../open-view.ts';
 import type { Pages } from '../pages.ts';
 import type { Practices } from '../practices.ts';
 
@@ -8,6 +9,7 @@ export interface Workshop {
   readonly notes: Notes;
   readonly pages: Pages;
   readonly practices: Practices;
+  readonly open: OpenView;
 }
 
 /** What a command does; what it is given comes from menus, links and other extensions, so it may be anything. */

@@ -1,0 +1,176 @@
+import * as vscode from 'vscode';
+import { plain } from '../../documents/plain.ts';
+import { signatureEdit, type NotSigned } from '../../documents/signature/sign.ts';
+import { verify, type Verification } from '../../documents/signature/verify.ts';
+import type { TextEdit } from '../../note/finding.ts';
+import { readNote } from '../../note/read.ts';
+import { beforeSigning, spotOf } from '../../service/signing.ts';
+import { localMoment } from '../clock.ts';
+import { rangeIn, workspaceEdit } from '../convert.ts';
+import { frontNote } from '../export.ts';
+import type { OpenNote } from '../open-note.ts';
+import type { Command } from './command.ts';
+
+/** Of more rows than this the rest is counted. */
+const mostRows = 12;
+
+/**
+ * Signs the visit part of the note in front: shows first what is not yet known and what is found, asks who signs, and
+ * writes the digests. A note that is signed is not signed again.
+ */
+export const signNote: Command = async ({ notes }) => {
+  const note = await frontNote(notes);
+  if (note === undefined || !(await canSign(note)) || !(await goesOn(note))) return;
+  const by = await askWho();
+  if (by === undefined) return;
+  const { document } = note;
+  const version = document.version;
+  const edit = await edited(document.getText(), by);
+  if (typeof edit === 'string') return void vscode.window.showWarningMessage(whyNot(edit));
+  if (document.version !== version || !(await vscode.workspace.applyEdit(workspaceEdit(document, [edit]))))
+    return void vscode.window.showWarningMessage(
+      vscode.l10n.t('The note has changed meanwhile; nothing was signed.'),
+    );
+  note.rest();
+  await goTo(document, document.getText().indexOf('signed:', edit.start));
+  void vscode.window.showInformationMessage(
+    vscode.l10n.t(
+      'Signed by {0}, and not saved yet. This will show whether the note was changed, not who signed it. Results, stitches out, events and addenda may still be added.',
+      by,
+    ),
+  );
+};
+
+/** Says what has changed in the note in front since it was signed, and goes to what is chosen. */
+export const verifyNote: Command = async ({ notes }) => {
+  const note = await frontNote(notes);
+  if (note !== undefined) await verified(note);
+};
+
+async function canSign(note: OpenNote): Promise<boolean> {
+  const { l10n } = vscode;
+  const { note: read, damage } = note.analysis;
+  if (read?.keys.has('signed') === true) {
+    const check = l10n.t('Verify');
+    const answer = await vscode.window.showInformationMessage(whyNot('signed already'), check);
+    if (answer === check) await verified(note);
+    return false;
+  }
+  if (read !== null && damage.length === 0) return true;
+  void vscode.window.showWarningMessage(whyNot('unreadable'));
+  return false;
+}
+
+/** Shows what is open in the note; true where somebody signs all the same, or nothing is. */
+async function goesOn({ analysis }: OpenNote): Promise<boolean> {
+  const { l10n } = vscode;
+  const { pending, findings, rows } = beforeSigning(analysis);
+  if (rows.length === 0) return true;
+  const sign = l10n.t('Sign all the same');
+  const show = l10n.t('Show problems');
+  const more = rows.length - mostRows;
+  const detail = [
+    ...rows.slice(0, mostRows).map(plain),
+    ...(more > 0 ? [l10n.t('and {0} more', more)] : []),
+  ].join('\n');
+  const words = l10n.t(
+    'Before signing: not yet known {0}, errors {1}, warnings {2}, worth a look {3}.',
+    pending,
+    findings.error,
+    findings.warning,
+    findings.information,
+  );
+  const answer = await vscode.window.showWarningMessage(words, { modal: true, detail }, sign, show);
+  if (answer === show) await vscode.commands.executeCommand('workbench.actions.view.problems');
+  return answer === sign;
+}
+
+const askWho = async (): Promise<string | undefined> => {
+  const answer = await vscode.window.showInputBox({
+    title: vscode.l10n.t('Sign the note'),
+    prompt: vscode.l10n.t(
+      'Who signs? Initials or name. This shows later change, not identity: whoever can write the file can sign it.',
+    ),
+    ignoreFocusOut: true,
+    validateInput: (text) => (text.trim() === '' ? vscode.l10n.t('This can’t be left empty.') : undefined),
+  });
+  return answer === undefined ? undefined : plain(answer).trim();
+};
+
+/** What cannot be had where a browser does not trust the connection. */
+type NoDigests = 'no digests';
+
+async function edited(text: string, by: string): Promise<TextEdit | NotSigned | NoDigests> {
+  try {
+    return await signatureEdit(readNote(text), by, localMoment(new Date()));
+  } catch {
+    return 'no digests';
+  }
+}
+
+function whyNot(reason: NotSigned | NoDigests): string {
+  const { l10n } = vscode;
+  switch (reason) {
+    case 'signed already':
+      return l10n.t('The note is signed already, and is not signed over. Later words belong into addenda.');
+    case 'unreadable':
+      return l10n.t('A part of this note can’t be read, so it can’t be signed. Mend it first.');
+    case 'no name':
+      return l10n.t('This can’t be left empty.');
+    case 'no digests':
+      return l10n.t('This browser makes no digests over a connection that is not secure.');
+  }
+}
+
+async function verified({ document }: OpenNote): Promise<void> {
+  const { l10n } = vscode;
+  const source = readNote(document.getText());
+  let found: Verification;
+  try {
+    found = await verify(source);
+  } catch {
+    return void vscode.window.showWarningMessage(whyNot('no digests'));
+  }
+  if (found.kind === 'unsigned')
+    return void vscode.window.showInformationMessage(l10n.t('The note is not signed.'));
+  const who = l10n.t('Signed by {0}, {1}', plain(found.by) || '?', plain(found.at) || '?');
+  if (found.kind === 'no digests')
+    return void vscode.window.showWarningMessage(
+      l10n.t('{0}, without digests: nothing can be compared.', who),
+    );
+  if (found.changes.length === 0)
+    return void vscode.window.showInformationMessage(
+      l10n.t('{0}, and unchanged since. This shows change, not who signed.', who),
+    );
+  const items = found.changes.map((change) => {
+    const { start } = spotOf(source, change);
+    const row = document.positionAt(start).line + 1;
+    const label = `${plain(change.part)}: ${changeWords(change.what)}`;
+    return { label, description: l10n.t('row {0}', row), start };
+  });
+  const picked = await vscode.window.showQuickPick(items, {
+    title: l10n.t('{0}, and changed since', who),
+    placeHolder: l10n.t('Choose a part to go to its row. This shows change, not who made it.'),
+    ignoreFocusOut: true,
+  });
+  if (picked !== undefined) await goTo(document, picked.start);
+}
+
+function changeWords(what: 'changed' | 'added' | 'removed'): string {
+  const { l10n } = vscode;
+  switch (what) {
+    case 'changed':
+      return l10n.t('changed');
+    case 'added':
+      return l10n.t('added');
+    case 'removed':
+      return l10n.t('removed');
+  }
+}
+
+async function goTo(document: vscode.TextDocument, offset: number): Promise<void> {
+  const editor = await vscode.window.showTextDocument(document);
+  const range = rangeIn(document, { start: offset, end: offset });
+  editor.selection = new vscode.Selection(range.start, range.end);
+  editor.revealRange(range, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
+}

@@ -1,0 +1,54 @@
+import { messageOf } from '../checks/index.ts';
+import type { Change } from '../documents/signature/verify.ts';
+import type { Severity } from '../note/finding.ts';
+import { Lines } from '../note/lines.ts';
+import type { Note } from '../note/generated/types.ts';
+import type { Source } from '../note/read.ts';
+import type { Range } from '../note/tree.ts';
+import type { Analysis } from './analysis.ts';
+
+/** What somebody should know before signing a note. */
+export interface BeforeSigning {
+  /** How many values are still `??`. */
+  readonly pending: number;
+  /** Findings of each severity, those about `??` aside. */
+  readonly findings: Readonly<Record<Severity, number>>;
+  /** A row of words for each, the gravest first. */
+  readonly rows: readonly string[];
+}
+
+const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
+
+/** What is not yet known in a note, and what is found in it: hints and what was accepted are left out. */
+export function beforeSigning({ text, judgement }: Analysis): BeforeSigning {
+  const lines = new Lines(text);
+  const findings = { error: 0, warning: 0, information: 0, hint: 0 };
+  let pending = 0;
+  const told = judgement.findings.filter(
+    ({ severity, accepted }) => severity !== 'hint' && (accepted === undefined || severity === 'error'),
+  );
+  for (const { code, severity } of told)
+    if (code === 'shape/pending') pending += 1;
+    else findings[severity] += 1;
+  const rows = [...told]
+    .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || a.start - b.start)
+    .map((finding) => `${lines.at(finding.start).line + 1}: ${messageOf(finding)}`);
+  return { pending, findings, rows };
+}
+
+const top: Range = { start: 0, end: 0 };
+
+/** Where to look for a part of a signed note that is no longer as it was: the part itself, or else its digest. */
+export function spotOf({ value: note, root }: Source<Note>, { part }: Change): Range {
+  if (note === null) return top;
+  const number = /^procedure (\d+)$/.exec(part)?.[1];
+  const places: readonly (Range | undefined)[] = [
+    number === undefined ? undefined : note.procedures?.[Number(number) - 1]?.head,
+    note.keys.get(part === 'signature' ? 'signed' : part),
+    // A key that stands twice.
+    root?.entries.findLast(({ key }) => part.startsWith(`${key} again`)),
+    note.signed?.digests?.find(({ name }) => name === part),
+    note.signed,
+  ];
+  return places.find((place) => place !== undefined) ?? top;
+}
