@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { caseloadRows } from './caseload.ts';
 import { coldStart } from './cold.ts';
-import { compare, type Row } from './measure.ts';
+import { compare, compareReady, type Row } from './measure.ts';
 import { faultyNote, noteOf } from './notes.ts';
 import { serviceRows } from './service.ts';
 import type * as Subject from './subject.ts';
@@ -13,14 +13,21 @@ const subject = createRequire(import.meta.url)(join(root, 'dist', 'bench-subject
 const { parseDocument, check, readNote, referenceTables } = subject;
 
 const parse = (text: string): unknown => parseDocument(text);
-const whole = (text: string): unknown =>
-  check(readNote(text), { tables: referenceTables, today: '2026-04-30' });
+const judge = (source: ReturnType<typeof readNote>): ReturnType<typeof check> =>
+  check(source, { tables: referenceTables, today: '2026-04-30' });
+const whole = (text: string): ReturnType<typeof check> => judge(readNote(text));
 
 const faulty = faultyNote();
-const found = check(readNote(faulty), { tables: referenceTables, today: '2026-04-30' }).findings.length;
+const found = whole(faulty).findings.length;
 
 const rows: readonly Row[] = [
   compare('whole check to parse, note of 60 rows', 1.3, noteOf(60), whole, parse, 400),
+  compareReady(
+    { name: 'schema and all checks to parse, note of 60 rows', goal: 0.2, text: noteOf(60), rounds: 400 },
+    readNote,
+    judge,
+    parse,
+  ),
   compare('whole check to parse, file of 2,000 rows', 1.3, noteOf(2000), whole, parse, 40),
   compare(`whole check to parse, note with ${found} findings`, 1.3, faulty, whole, parse, 400),
   ...serviceRows(subject),

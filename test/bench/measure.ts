@@ -18,8 +18,9 @@ const quantile = (sorted: readonly number[], part: number): number =>
   sorted[Math.floor((sorted.length - 1) * part)] ?? NaN;
 
 /**
- * Times two actions in turn, each time on a text that neither has seen, and compares their medians.
- * @param rounds measured rounds; a quarter as many run before to warm up
+ * Times two actions in turn, each time on a text that neither has seen, and compares their medians. In the text `@`
+ * stands for a number that is another in each round. Before that both run until the engine has compiled what is hot,
+ * as in an editor that has been open for a minute.
  */
 export function compare(
   name: string,
@@ -31,6 +32,8 @@ export function compare(
 ): Row {
   return compareReady({ name, goal, text, rounds }, (fresh) => fresh, measured, base);
 }
+
+const warmUpCharacters = 3_000_000;
 
 /** The same, where what is measured takes something that was made of the text before, untimed. */
 export function compareReady<Ready>(
@@ -46,8 +49,9 @@ export function compareReady<Ready>(
 ): Row {
   const ours: number[] = [];
   const theirs: number[] = [];
-  for (let round = -Math.ceil(rounds / 2); round < rounds; round++) {
-    const fresh = `${text}# round ${round} of ${name}\n`;
+  const warmUp = Math.ceil(warmUpCharacters / text.length);
+  for (let round = -warmUp; round < rounds; round++) {
+    const fresh = `${text.replaceAll('@', String(round + warmUp))}# round ${round} of ${name}\n`;
     const ready = prepare(fresh);
     // Which of the two goes first changes, so that neither always meets a warm or a full memory.
     const first = round % 2 === 0;

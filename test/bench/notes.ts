@@ -1,11 +1,14 @@
-/** The notes that are measured: 60 rows as a scribe leaves them, the same with many faults, and one of 2,000 rows. */
+/**
+ * The notes that are measured: 60 rows as a scribe leaves them, the same with many faults, and one of 2,000 rows. The
+ * bench puts another number for each `@`, so that no text of them is seen twice.
+ */
 
 const head = `wheal: 1 # invented
 visit: 2026-03-02 10:05
 clinician: K.O.
 scribe: T.L.
 patient:
-  id: C-20417
+  id: C-@
   born: 1961-08-09
   weight: 62 kg
   allergies: [bacitracin]
@@ -21,8 +24,8 @@ procedures:
 const procedure = (number: number): string => `  - site: ${number % 2 === 0 ? 'left' : 'right'} upper back
     landmarks: ${number + 1} cm from midline, 9 cm below the hairline
     photo: yes
-    lesion: brown-black macule 7 mm, irregular border
-    question: rule out melanoma
+    lesion: brown-black macule 7 mm, irregular border, number @ on the map
+    question: rule out melanoma, compare with photo @
     method: shave
     size: 9 x 8 mm
     depth: mid dermis
@@ -36,7 +39,7 @@ const procedure = (number: number): string => `  - site: ${number % 2 === 0 ? 'l
     hemostasis: [aluminum chloride, pressure]
     closure: none
     specimen:
-      label: S${number}
+      label: S${number}-@
       medium: formalin
       tests: [routine histology]
       sent: 2026-03-02
@@ -73,5 +76,6 @@ export function faultyNote(): string {
   return text
     .replace('wheal: 1 # invented', 'wheal: 1')
     .replace('time-out: 10:12', 'time-out: 25:99')
+    .replace('weight: 62 kg', 'weight: 62')
     .replace('consent: written', 'consnet: writen');
 }
