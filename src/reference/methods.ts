@@ -12,6 +12,11 @@ export interface MethodRow extends WordRow {
   readonly diameter?: boolean;
   /** Depths, by their names, that do not suit the method, and how much that is worth saying. */
   readonly odd?: Readonly<Record<string, 'information' | 'warning'>>;
+  /**
+   * mL of local anesthetic that one site usually takes. Common practice, no source: shown as help while a volume is
+   * typed, never judged and never written.
+   */
+  readonly usualMl?: readonly [from: number, to: number];
 }
 
 const shallow = { epidermis: 'information', 'papillary dermis': 'information' } as const;
@@ -33,6 +38,7 @@ export const methods: readonly MethodRow[] = [
     ],
     ...tissue,
     odd: { 'deep dermis': 'information', subcutis: 'warning' },
+    usualMl: [0.5, 2],
   },
   {
     name: 'deep shave',
@@ -49,6 +55,7 @@ export const methods: readonly MethodRow[] = [
     ],
     ...tissue,
     odd: { ...shallow, subcutis: 'information' },
+    usualMl: [1, 3],
   },
   {
     name: 'scissor',
@@ -63,8 +70,14 @@ export const methods: readonly MethodRow[] = [
     ],
     ...tissue,
     odd: { subcutis: 'information' },
+    usualMl: [0.2, 1],
   },
-  { name: 'curettage', synonyms: ['curette', 'curettage biopsy', 'curet', 'curetting'], ...tissue },
+  {
+    name: 'curettage',
+    synonyms: ['curette', 'curettage biopsy', 'curet', 'curetting'],
+    ...tissue,
+    usualMl: [0.5, 2],
+  },
   {
     name: 'electrodesiccation and curettage',
     synonyms: [
@@ -87,6 +100,7 @@ export const methods: readonly MethodRow[] = [
     synonyms: ['punch biopsy', 'punch excision', 'trephine', 'double punch'],
     ...cut,
     diameter: true,
+    usualMl: [0.5, 2],
   },
   {
     name: 'incisional',
@@ -99,6 +113,7 @@ export const methods: readonly MethodRow[] = [
       'deep incisional',
     ],
     ...cut,
+    usualMl: [2, 6],
   },
   {
     name: 'excisional',
@@ -116,6 +131,7 @@ export const methods: readonly MethodRow[] = [
       'wide excision',
     ],
     ...cut,
+    usualMl: [3, 10],
   },
   {
     name: 'nail biopsy',

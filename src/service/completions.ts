@@ -71,18 +71,18 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
   // One item of a list, or one of several between brackets, may be followed by more.
   const whole = text.slice(0, start).trimEnd().endsWith(':');
   return valuesFor({ key, cursor, known, ...writing }).map((offered, index) => ({
-    label: offered.text,
+    label: offered.text.trim(),
     kind: 'value',
     detail: offered.detail ?? '',
     help: '',
     start,
     end,
     insert: `${blank(text, start)}${flow ? quoted(offered) : offered.text}`,
-    caretBack: 0,
-    filter: [...gap, offered.text, ...(offered.synonyms ?? [])].join(' '),
+    caretBack: offered.caretBack ?? 0,
+    filter: [...gap, offered.text.trim(), ...(offered.synonyms ?? [])].join(' '),
     sort: String(index).padStart(4, '0'),
     again: false,
-    whole,
+    whole: whole && offered.caretBack === undefined,
   }));
 }
 

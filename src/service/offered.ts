@@ -6,6 +6,7 @@ import { epinephrineText, strengthText } from '../dose/words.ts';
 import { addDays, daysBetween } from '../note/days.ts';
 import { sutureRemoval } from '../followup/sutures.ts';
 import { isClosed } from '../followup/working-days.ts';
+import { formatNumber } from '../note/format.ts';
 import type { KeyShape } from '../note/shape.ts';
 import { readSite } from '../note/site.ts';
 import type { StockProduct } from '../practice/tables.ts';
@@ -22,6 +23,8 @@ import type { Writing } from './writing.ts';
 export interface Offered {
   readonly text: string;
   readonly detail?: string | undefined;
+  /** Set where something is still to be typed before it: how many characters before its end. */
+  readonly caretBack?: number;
   readonly synonyms?: readonly string[];
 }
 
@@ -56,6 +59,23 @@ const units =
     const number = /^\d+(?:\.\d+)?/.exec(cursor.typed)?.[0];
     return number === undefined ? [] : names.map((unit) => ({ text: `${number}${unit}` }));
   };
+
+/**
+ * The unit behind the number that is typed, or yet to be typed, with what the method usually takes as help beside it; no
+ * number is proposed.
+ */
+function volumes(asked: Asked): readonly Offered[] {
+  const { known, tables } = asked;
+  const offered = units(' mL')(asked);
+  const method = known.procedure?.method?.value;
+  const row = method === undefined ? undefined : tables.methods.find(method);
+  if (row?.usualMl === undefined) return offered;
+  const [from, to] = row.usualMl;
+  const detail = `${row.name}: ${formatNumber(from)} to ${formatNumber(to)} mL is usual (common practice, no source)`;
+  return offered.length === 0
+    ? [{ text: ' mL', detail, caretBack: ' mL'.length }]
+    : offered.map((one) => ({ ...one, detail }));
+}
 
 /** Today and the day of the visit, which are known; no other day is. */
 function dates({ key, today, known }: Asked): readonly Offered[] {
@@ -236,7 +256,7 @@ const inPractice: ReadonlyMap<string, Offer> = new Map<string, Offer>([
 const byReader: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['yesno', fixed('yes', 'no')],
   ['mass', (asked: Asked) => units(...(asked.key.key === 'amount' ? [' g'] : [' kg', ' lb']))(asked)],
-  ['volume', units(' mL')],
+  ['volume', volumes],
   ['length', units(' mm', ' cm')],
   ['dimensions', units(' mm', ' cm')],
   ['area', units(' cm2')],

@@ -62,6 +62,22 @@ describe('completions', () => {
     for (const { filter } of offered(`${note}??|`).all) assert.match(filter, /^\?\? /);
   });
 
+  it('tell beside the unit of a volume what the method usually takes, and propose no number', () => {
+    const volume = (typed: string, method = 'saucerization'): string =>
+      `procedures:\n  - site: nose\n    method: ${method}\n    anesthetic: {agent: lidocaine, volume: ${typed}|}\n`;
+    const help = 'deep shave: 1 to 3 mL is usual (common practice, no source)';
+    for (const typed of ['', '4', '0.3'])
+      assert.deepEqual(
+        offered(volume(typed)).all.map(({ label, detail }) => [label, detail]),
+        [[`${typed} mL`.trim(), help]],
+      );
+    const [empty] = offered(volume('')).all;
+    assert.ok(empty !== undefined);
+    assert.deepEqual([empty.insert, empty.caretBack, empty.whole, empty.again], [' mL', 3, false, false]);
+    assert.deepEqual(labels(volume('', 'cryotherapy')), []);
+    assert.deepEqual(labels(volume('2', 'cryotherapy')), ['2 mL']);
+  });
+
   it('propose no date of birth', () => {
     assert.deepEqual(labels('visit: 2026-03-02\npatient:\n  born: |'), []);
   });
