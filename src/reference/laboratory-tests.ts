@@ -22,6 +22,13 @@ export const laboratoryTests: readonly TestRow[] = [
       'light microscopy',
       'routine histopathology',
       'derm path',
+      'horizontal sections',
+      'transverse sections',
+      'vertical sections',
+      'step sections',
+      'serial sections',
+      'margins',
+      'margin assessment',
     ],
   },
   {

@@ -1,15 +1,11 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
+import { hair } from './_hair.ts';
+import { depthName, methodName, superficial } from './_sample.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
-
-const methodName = ({ method }: Procedure, { tables }: Subject): string | undefined =>
-  rowsIn(tables.methods, method)[0]?.name;
-const depthName = ({ depth }: Procedure, { tables }: Subject): string | undefined =>
-  rowsIn(tables.depths, depth)[0]?.name;
 
 const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth']);
 
@@ -32,7 +28,6 @@ const lesionMm = ({ lesion }: Procedure): number | undefined => {
 
 /** From this size on a lesion is too large to be taken out as a whole for diagnosis, in mm. */
 const large = 15;
-const superficial: ReadonlySet<string | undefined> = new Set(['shave', 'scissor', 'curettage']);
 const deepEnough: ReadonlySet<string | undefined> = new Set(['deep dermis', 'subcutis']);
 
 const melanoma: Judge = (procedure, subject) => {
@@ -49,26 +44,6 @@ function partial(procedure: Procedure, subject: Subject): Report | undefined {
   const lesion = lesionMm(procedure);
   if (punch === undefined || lesion === undefined || lesion >= large || punch.mm >= lesion) return undefined;
   return { at: punch.at, form: 'partial', severity: 'information', args: { size: punch.at.text, lesion } };
-}
-
-/** Hairs are counted in a disc of this diameter or more, in mm. */
-const hairDisc = 4;
-
-const hair: Judge = (procedure, subject) => {
-  const { method, depth } = procedure;
-  if (method === undefined || subject.siteOf(procedure)?.base.hairBearing !== true) return undefined;
-  const name = methodName(procedure, subject);
-  if (superficial.has(name) || name === 'deep shave')
-    return { at: method, form: 'shave', args: { method: name ?? '' } };
-  const punch = punchOf(procedure, subject.tables);
-  if (punch !== undefined && punch.mm < hairDisc) return { at: punch.at, args: { size: punch.at.text } };
-  return depth === undefined ? undefined : shallow(depth, subject);
-};
-
-function shallow(depth: Leaf<string>, { tables }: Subject): Report | undefined {
-  const [row] = rowsIn(tables.depths, depth);
-  if (row === undefined || row.name === 'subcutis') return undefined;
-  return { at: depth, form: 'depth', severity: 'information', args: { depth: row.name } };
 }
 
 const fat: Judge = (procedure, subject) => {
@@ -152,7 +127,7 @@ export const checks: readonly Check[] = [
     code: 'method/hair-loss-sample',
     severity: 'warning',
     title: 'A sample too small or too shallow for hair loss',
-    why: 'Hair is counted in a disc of at least 4 mm that reaches the bulbs in the fat, cut along the hair. Two punches serve both planes of section.',
+    why: 'Hair is counted in a disc of at least 4 mm that reaches the bulbs in the fat, cut along the hair. Two punches serve both planes of section; of an only one horizontal sections show most.',
     sources: [
       { source: 'hair-handbook', mark: 'Q' },
       { source: 'hair-academic-page', mark: 'Q' },
@@ -163,6 +138,10 @@ export const checks: readonly Check[] = [
       shave: 'For {disease} a {method} misses the hair bulbs. Use a punch of 4 mm or more, into the fat.',
       depth:
         'For {disease} the sample should reach the fat, where the bulbs lie; this one reached the {depth}.',
+      angle:
+        'For {disease} the punch goes in along the hair; at right angles to the skin it cuts through the shafts.',
+      second:
+        'For {disease} sources want two punches, one for horizontal and one for vertical sections. If there was only one, tell the laboratory which sections it is for: horizontal ones show most.',
       question,
     },
     find: ofSuspected('hair', hair),

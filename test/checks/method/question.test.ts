@@ -84,13 +84,55 @@ describe('method/hair-loss-sample', () => {
     });
   });
 
+  it('is information where one punch is to serve both planes, and nobody said which', () => {
+    const one = (size: string, question: string, ...more: readonly string[]): string =>
+      note(
+        'vertex of scalp',
+        'method: punch',
+        `size: ${size}`,
+        'depth: subcutis',
+        `question: ${question}`,
+        ...more,
+      );
+    flags(code, one('⟦4 mm⟧', 'scarring alopecia'), { severity: 'information' });
+    silent(code, one('4 mm', 'scarring alopecia, horizontal sections'));
+    silent(code, one('4 mm', 'scarring alopecia', 'specimen: {tests: [transverse sections]}'));
+    silent(code, one('6 mm', 'scarring alopecia', 'specimen: [{label: A}, {label: B}]'));
+    const other = '  - site: vertex of scalp, 1 cm behind\n    method: punch\n    size: 4 mm\n';
+    silent(code, one('4 mm', 'scarring alopecia') + other);
+  });
+
+  it('is information where the punch went in across the hair', () => {
+    const by = (instrument: string): string =>
+      note(
+        'vertex of scalp',
+        'method: punch',
+        'size: 4 mm',
+        'depth: subcutis',
+        asked,
+        `instrument: ${instrument}`,
+        'specimen: [{label: A}, {label: B}]',
+      );
+    flags(code, by('⟦punch perpendicular to the skin⟧'), { severity: 'information' });
+    silent(code, by('punch angled with the hair'));
+  });
+
   for (const question of ['inflammation in areas of alopecia', 'papule in alopecia; lichen planopilaris?'])
     it(`flags the question ${question}`, () => {
       flags(code, note('vertex of scalp', 'method: punch', 'size: ⟦3 mm⟧', `question: "${question}"`));
     });
 
   it('is silent on 4 mm into fat, on other questions and off the hair', () => {
-    silent(code, note('vertex of scalp', 'method: punch', 'size: 4 mm', 'depth: subcutis', asked));
+    silent(
+      code,
+      note(
+        'vertex of scalp',
+        'method: punch',
+        'size: 4 mm',
+        'depth: subcutis',
+        `${asked}, vertical sections`,
+      ),
+    );
     silent(code, note('vertex of scalp', 'method: punch', 'size: 3 mm', 'question: basal cell carcinoma'));
     for (const question of [
       'papule in an area of alopecia, basal cell carcinoma?',
