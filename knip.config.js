@@ -2,6 +2,7 @@ export default {
   entry: [
     'src/build/*.{ts,mjs}',
     'src/cli/wheal.ts',
+    'src/cli/main-check.ts',
     'src/editor/extension.ts',
     'src/checks/*/*.ts',
     'test/**/*.test.ts',

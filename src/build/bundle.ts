@@ -2,7 +2,7 @@
 import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
-import { compiledFile, coreFile, coreOf, coreScript } from '../cli/load-core.ts';
+import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
 import { generate } from './generate.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -31,8 +31,8 @@ await build({
   banner: { js: '#!/usr/bin/env node' },
 });
 chmodSync(join(root, 'dist/wheal.cjs'), 0o755);
-await build({ ...shared, entryPoints: ['src/cli/main.ts'], target: 'node20', outfile: `dist/${coreFile}` });
-await writeCompiled(join(root, 'dist'));
+await buildCore('wheal-core', 'src/cli/main.ts', ['check', 'summary']);
+await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
 
 await build({
   ...shared,
@@ -48,12 +48,17 @@ await build({
   outfile: 'dist/bench-subject.cjs',
 });
 
-/** Keeps what Node compiles of the core in a first check and a first summary, so that a start need not do it again. */
-async function writeCompiled(dist: string): Promise<void> {
-  const script = coreScript(dist, undefined);
+/**
+ * Bundles a part of the command line, and keeps what Node compiles of it while some commands run, so that a start need
+ * not do it again.
+ */
+async function buildCore(bundle: Bundle, entry: string, commands: readonly string[]): Promise<void> {
+  const dist = join(root, 'dist');
+  await build({ ...shared, entryPoints: [entry], target: 'node20', outfile: join(dist, coreFile(bundle)) });
+  const script = coreScript(dist, bundle, undefined);
   const { main } = coreOf(script, dist);
   const note = join(root, 'test', 'fixtures', 'design-example.wheal.yaml');
-  for (const command of ['check', 'summary']) {
+  for (const command of commands) {
     await main([command, note], {
       write: () => undefined,
       error: () => undefined,
@@ -66,5 +71,5 @@ async function writeCompiled(dist: string): Promise<void> {
       cwd: root,
     });
   }
-  writeFileSync(join(dist, compiledFile), script.createCachedData());
+  writeFileSync(join(dist, compiledFile(bundle)), script.createCachedData());
 }

@@ -3,16 +3,20 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { Script } from 'node:vm';
 
-/** Name of the bundle that holds everything but the process, and of what Node has compiled of it. */
-export const coreFile = 'wheal-core.cjs';
-export const compiledFile = 'wheal-core.compiled';
+/** The bundles that hold everything but the process: all commands, or only the one that is run most. */
+export type Bundle = 'wheal-core' | 'wheal-check';
+
+export const coreFile = (bundle: Bundle): string => `${bundle}.cjs`;
+
+/** Name of what Node has compiled of a bundle. */
+export const compiledFile = (bundle: Bundle): string => `${bundle}.compiled`;
 
 type Core = typeof import('./main.ts');
 type Wrapped = (exports: object, require: NodeJS.Require, module: { exports: object }) => void;
 
 /** The bundle as a script; `compiled` spares compiling it where this Node is the one that made it. */
-export function coreScript(folder: string, compiled: Buffer | undefined): Script {
-  const filename = join(folder, coreFile);
+export function coreScript(folder: string, bundle: Bundle, compiled: Buffer | undefined): Script {
+  const filename = join(folder, coreFile(bundle));
   // The bundle is plain ASCII, which is read quickest in this encoding.
   const source = readFileSync(filename, 'latin1');
   return new Script(`(function (exports, require, module) {${source}\n})`, {
@@ -24,18 +28,19 @@ export function coreScript(folder: string, compiled: Buffer | undefined): Script
 /** Runs the bundle's script and answers what it exports. */
 export function coreOf(script: Script, folder: string): Core {
   const module = { exports: {} };
-  (script.runInThisContext() as Wrapped)(module.exports, createRequire(join(folder, coreFile)), module);
+  (script.runInThisContext() as Wrapped)(module.exports, createRequire(join(folder, 'core')), module);
   return module.exports as Core;
 }
 
-/** Loads the bundled core from the folder in which it lies. */
-export function loadCore(folder: string): Core {
-  return coreOf(coreScript(folder, compiledIn(folder)), folder);
+/** Loads what a command needs from the folder in which it lies. */
+export function loadCore(folder: string, command: string | undefined): Core {
+  const bundle: Bundle = command === 'check' ? 'wheal-check' : 'wheal-core';
+  return coreOf(coreScript(folder, bundle, compiledIn(folder, bundle)), folder);
 }
 
-function compiledIn(folder: string): Buffer | undefined {
+function compiledIn(folder: string, bundle: Bundle): Buffer | undefined {
   try {
-    return readFileSync(join(folder, compiledFile));
+    return readFileSync(join(folder, compiledFile(bundle)));
   } catch {
     // Without it the core is compiled as any other file.
     return undefined;

@@ -110,9 +110,11 @@ const graveWords: ReadonlySet<string> = new Set([
 
 /** Letters and digits, as ranges: Unicode's own classes take a pattern longer to make than a whole note to read. */
 const letter = 'A-Za-z0-9\\u00c0-\\u024f\\u0370-\\u1fff\\u2c00-\\ud7ff';
+const slashed = '[rRwWhH]/[oO]|[sS]/[pP]|[cC]/[wW]|[dD]/[dD]';
+// To ignore case here would take the engine longer than all the rest of the pattern.
 const tokenPattern = new RegExp(
-  `(?:r/o|w/o|s/p|h/o|c/w|d/d)(?![${letter}])|[${letter}](?:[${letter}&%]|['’](?=[${letter}]))*|[.,;:!?()>\\n]`,
-  'gi',
+  `(?:${slashed})(?![${letter}])|[${letter}](?:[${letter}&%]|['’](?=[${letter}]))*|[.,;:!?()>\\n]`,
+  'g',
 );
 /** Words that join what stands before them to what follows. */
 const joins: ReadonlySet<string> = new Set(['vs', 'versus', 'and', 'or']);

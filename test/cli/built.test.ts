@@ -18,7 +18,8 @@ describe('the wheal command as a process', () => {
   before(async () => {
     for (const [entry, outfile] of [
       ['src/cli/wheal.ts', program],
-      ['src/cli/main.ts', join(root, coreFile)],
+      ['src/cli/main.ts', join(root, coreFile('wheal-core'))],
+      ['src/cli/main-check.ts', join(root, coreFile('wheal-check'))],
     ] as const)
       await build({
         entryPoints: [entry],
