@@ -17,6 +17,8 @@ export interface Mention<Row> {
 
 interface Phrase<Value> {
   readonly words: readonly string[];
+  /** The words with a blank between. */
+  readonly key: string;
   value: Value;
 }
 
@@ -362,12 +364,10 @@ function orAhead(tokens: readonly Token[]): boolean[] {
 function added<Value>(phrases: Phrases<Value>, text: string, value: Value): Phrase<Value> {
   const words = wordsOf(text);
   const [first = ''] = words;
+  const key = words.length === 1 ? first : words.join(' ');
   const same = phrases.get(first);
-  const found = same?.find(
-    (phrase) => phrase.words.length === words.length && phrase.words.every((word, at) => word === words[at]),
-  );
-  if (found !== undefined) return found;
-  const phrase = { words, value };
+  for (const phrase of same ?? []) if (phrase.key === key) return phrase;
+  const phrase = { words, key, value };
   if (same === undefined) phrases.set(first, [phrase]);
   else same.push(phrase);
   return phrase;

@@ -195,7 +195,8 @@ function phrasesOf(rows: readonly SiteRow[]): {
   const phrases = split.map(({ row, words }) => {
     const singular = words.map((word) => known(word, vocabulary));
     for (const word of singular) vocabulary.get(word)?.push(singular);
-    return { row, key: [...singular].sort().join(' '), length: singular.length };
+    const key = singular.length === 1 ? singular[0]! : [...singular].sort().join(' ');
+    return { row, key, length: singular.length };
   });
   return { phrases, vocabulary };
 }
