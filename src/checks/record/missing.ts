@@ -164,6 +164,29 @@ const ofProcedure: readonly ProcedureRow[] = [
   },
 ];
 
+/** A chart number is one identifier and an age is none: laboratories want two that stand on container and request. */
+const secondIdentifier: Check = {
+  code: 'record/one-identifier',
+  misses: () => 'born',
+  severity: 'information',
+  title: 'A specimen, and only one identifier of its patient',
+  why: 'Laboratories refuse a container that does not bear two identifiers of the patient, the same as on the request. An age is none.',
+  sources: [{ source: 'label-manuals', mark: 'Q' }, format],
+  messages: {
+    main: 'The chart number is the only identifier here, and the laboratory wants two. Write `born`, or `initials`.',
+  },
+  find(subject) {
+    const { patient, procedures = [] } = subject.note;
+    // Without an age too, the date of birth is asked for as that.
+    if (patient?.keys.has('age') !== true) return [];
+    if (!procedures.some(({ specimen = [] }) => specimen.some(({ keys }) => !keys.has('not-sent'))))
+      return [];
+    return isAbsent(subject, patient, 'born', 'dob', 'date-of-birth', 'initials')
+      ? [{ at: patient.head }]
+      : [];
+  },
+};
+
 const visitCheck = (row: Row, partOf: (note: Note) => Part | undefined): Check => ({
   ...wordsOf(row),
   find(subject) {
@@ -197,5 +220,6 @@ const wordsOf = ({ code, keys, severity, title, why, message, sources }: Row): O
 export const checks: readonly Check[] = [
   ...ofVisit.map((row) => visitCheck(row, (note) => note)),
   ...ofPatient.map((row) => visitCheck(row, (note) => note.patient)),
+  secondIdentifier,
   ...ofProcedure.map(procedureCheck),
 ];
