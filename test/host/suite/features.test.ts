@@ -95,6 +95,11 @@ describe('a note in the editor', () => {
       hints.some(({ label }) => typeof label === 'string' && label.includes('350 mg')),
       JSON.stringify(hints),
     );
+    equal(
+      hints.every(({ paddingLeft }) => paddingLeft === true),
+      true,
+      'a hint sits tight to its value',
+    );
   });
 
   it('offers what fits in an empty file, and writes it', async () => {
@@ -162,6 +167,39 @@ describe('a note in the editor', () => {
     // Twice at once, as an impatient finger does: the second must not mend what is mended.
     await Promise.all([ask('wheal.fixAll'), ask('wheal.fixAll')]);
     equal(document.getText(), before.replace('presure', 'pressure').replace(' .5 mL', ' 0.5 mL'));
+  });
+
+  it('corrects the record only by what a person then writes, and prefers nothing of it', async () => {
+    const { document, selection } = await open('over-limit.wheal.yaml');
+    ok(selection.isEmpty, 'nothing is selected yet');
+    const { range } = await finding(document.uri, 'dose/over-limit');
+    const actions = await until(
+      'corrections',
+      () => ask<vscode.CodeAction[]>('vscode.executeCodeActionProvider', document.uri, range, 'quickfix'),
+      (found) => found.some(({ title }) => title.startsWith('correct the record')),
+    );
+    equal(
+      actions.map(({ title }) => title).filter((title) => /record|over-limit/.test(title)),
+      [
+        'correct the record: 3.5 mL',
+        'correct the record: volume as ??',
+        'Accept this finding, with a reason (dose/over-limit)',
+      ],
+    );
+    equal(
+      actions.some(({ isPreferred }) => isPreferred === true),
+      false,
+    );
+    const gap = actions.find(({ title }) => title.endsWith('volume as ??'));
+    ok(gap?.edit && gap.command, 'it changes nothing');
+    await vscode.workspace.applyEdit(gap.edit);
+    await ask(gap.command.command, ...(gap.command.arguments as unknown[]));
+    equal(
+      await until('the gap to be selected', () =>
+        document.getText(vscode.window.activeTextEditor?.selection ?? range),
+      ),
+      '??',
+    );
   });
 
   it('is judged by the practice file above it', async () => {
