@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import fc from 'fast-check';
 import { applyEdits } from '../../src/note/edit.ts';
 import { readNote } from '../../src/note/read.ts';
 import { signatureEdit } from '../../src/documents/signature/sign.ts';
@@ -54,6 +55,28 @@ describe('correcting the record', () => {
       for (const title of corrections('dose/over-limit', lidocaine(volume)))
         assert.doesNotMatch(title, /27\.9|^27 mL/);
     assert.deepEqual(corrections('dose/over-limit', lidocaine('35.5 mL')), ['volume as ??']);
+  });
+
+  it('has only the tenth of a whole number ready, for any volume and any weight', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 9999 }),
+        fc.integer({ min: 0, max: 2 }),
+        fc.integer({ min: 3, max: 140 }),
+        (digits, decimals, kg) => {
+          const typed = String(digits / 10 ** decimals);
+          const titles = corrections(
+            'dose/over-limit',
+            lidocaine(`${typed} mL`).replace('62 kg', `${kg} kg`),
+          );
+          for (const title of titles.filter((one) => one !== 'volume as ??')) {
+            assert.match(typed, /^\d+$/);
+            assert.equal(title, `${Number(typed) / 10} mL`);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
 
   it('moves no point of a volume that is over the limit only together with others', () => {

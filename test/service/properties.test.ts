@@ -91,6 +91,23 @@ function assertNothingNew(before: Analysis, after: Analysis, follows: RegExp, wh
     if (!follows.test(code)) assert.ok(count <= (were.get(code) ?? 0), `${code} is new: ${what}`);
 }
 
+const isCorrection = ({ kind, does }: OfferedFix): boolean => kind === 'record' && does === 'mend';
+
+/** What corrects the record says so, is no sure thing, comes behind spelling, and has accepting beside it. */
+function assertCareful(fix: OfferedFix, all: readonly OfferedFix[], name: string): void {
+  const what = `${name}: ${fix.title} (${fix.code})`;
+  assert.match(fix.title, /^correct the record: /, what);
+  assert.equal(fix.sure, false, what);
+  assert.ok(
+    all.indexOf(fix) > all.findLastIndex(({ kind, does }) => kind === 'spelling' && does === 'mend'),
+    what,
+  );
+  assert.ok(
+    all.slice(all.indexOf(fix)).some(({ does, finding }) => does === 'accept' && finding === fix.finding),
+    `no accepting beside ${what}`,
+  );
+}
+
 /** The same note with its lists and maps between brackets; undefined where it is no whole YAML. */
 function inFlow(text: string): string | undefined {
   const document = parseDocument(text, { schema: 'failsafe' });
@@ -112,11 +129,13 @@ describe('each fix', function () {
     const tried = new Map<string, number>();
     for (const sample of some) {
       const before = judged(sample);
-      for (const fix of fixesAt(before, 0, before.text.length)) {
+      const fixes = fixesAt(before, 0, before.text.length);
+      for (const fix of fixes) {
         const kind = `${fix.code} ${fix.title}`;
         const times = tried.get(kind) ?? 0;
         tried.set(kind, times + 1);
         if (times < most(fix)) assertMends(sample.name, before, fix);
+        if (isCorrection(fix)) assertCareful(fix, fixes, sample.name);
       }
     }
     return new Set(tried.keys());
