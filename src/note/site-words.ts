@@ -183,12 +183,10 @@ function phrasesOf(rows: readonly SiteRow[]): {
   readonly phrases: readonly { readonly row: SiteRow; readonly key: string; readonly length: number }[];
   readonly vocabulary: Vocabulary;
 } {
-  const split = rows.flatMap((row) =>
-    [row.name, ...row.synonyms].map((phrase) => ({
-      row,
-      words: wordsOf(phrase).filter((word) => !fillers.has(word)),
-    })),
-  );
+  const split: { readonly row: SiteRow; readonly words: readonly string[] }[] = [];
+  for (const row of rows)
+    for (const phrase of [row.name, ...row.synonyms])
+      split.push({ row, words: wordsOf(phrase).filter((word) => !fillers.has(word)) });
   const vocabulary = new Map<string, (readonly string[])[]>();
   for (const { words } of split)
     for (const word of words) if (!vocabulary.has(word)) vocabulary.set(word, []);

@@ -37,8 +37,12 @@ function wordsOf<Row extends WordRow>(rows: readonly Row[]): ReadonlyMap<string,
   return byWord;
 }
 
+/** A word that is in its plain form already, as nearly all of the tables are. */
+const usual = /^[a-z0-9]+(?: [a-z0-9]+)*$/;
+
 /** The form under which words are compared. */
 export function plainWord(text: string): string {
+  if (usual.test(text)) return text;
   return text
     .trim()
     .toLowerCase()

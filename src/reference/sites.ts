@@ -85,9 +85,9 @@ export const ordinary: Omit<SiteRow, 'name' | 'synonyms' | 'region'> = {
 
 /** Rows that share traits. Synonyms stand in one text, with commas; word order and `of the` need no synonym of their own. */
 function rows(shared: Traits & Pick<SiteRow, 'region'>, entries: readonly Entry[]): readonly SiteRow[] {
+  const usual = { ...ordinary, ...shared };
   return entries.map(([name, synonyms = '', own = {}]) => ({
-    ...ordinary,
-    ...shared,
+    ...usual,
     ...own,
     name,
     synonyms: synonyms === '' ? [] : synonyms.split(', '),
