@@ -59,14 +59,16 @@ function besideMiddle({ site, reading: { base, side, sides } }: Located): readon
   return [{ at: placeOf(site, word), form, severity: 'warning', args: { site: base.name, side } }];
 }
 
-const ofMidline = /\b(left|right)\s+of\s+(?:the\s+)?midline\b/i;
+const ofMidline =
+  /\b(?:(?:left|right)\s+of\s+(?:the\s+)?midline|midline,?\s+(?:on|to)\s+the\s+(?:left|right))\b(?!\s+of\b)/i;
 
 function againstLandmarks({ procedure: { landmarks }, site, reading }: Located): readonly Report[] {
   if (landmarks?.value === undefined || !onBodyMidline.has(reading.base.region)) return [];
   if (reading.side !== 'left' && reading.side !== 'right') return [];
   const match = ofMidline.exec(landmarks.value);
-  const second = match?.[1]?.toLowerCase();
-  if (match === null || second === undefined || second === reading.side) return [];
+  if (match === null) return [];
+  const second = /left/i.test(match[0]) ? 'left' : 'right';
+  if (second === reading.side) return [];
   const [word] = reading.sides;
   const related =
     word === undefined ? [] : [{ ...placeOf(site, word), form: 'first', args: { side: word.side } }];
@@ -78,6 +80,48 @@ function againstLandmarks({ procedure: { landmarks }, site, reading }: Located):
       related,
     },
   ];
+}
+
+const opposite = { left: /\bright\s+/gi, right: /\bleft\s+/gi } as const;
+/** Words under which the other side may well be named: it is not this lesion. */
+const elsewhere =
+  /\b(?:history|hx|prior|previous|previously|similar|also|another|other|others|second|like|unlike|than|compared?|contralateral|mirror|versus|vs|and|scar|since|after)\b[^.;]*$/i;
+
+/** Other texts of the procedure that name this very place on the other side. */
+function againstTexts({ procedure: { lesion, question }, site, reading }: Located): readonly Report[] {
+  const { side, base } = reading;
+  const [word] = reading.sides;
+  if ((side !== 'left' && side !== 'right') || word === undefined) return [];
+  return [lesion, question].flatMap((leaf): readonly Report[] => {
+    const text = leaf?.value;
+    if (leaf === undefined || text === undefined) return [];
+    const other = side === 'left' ? 'right' : 'left';
+    if (!text.toLowerCase().includes(other)) return [];
+    const behind = site.text
+      .slice(word.to)
+      .replace(/[,;(].*$/, '')
+      .trim()
+      .toLowerCase();
+    const names = [behind, base.name].filter((name) => name !== '');
+    for (const match of text.matchAll(opposite[side])) {
+      const to = match.index + match[0].length;
+      const rest = text.slice(to).toLowerCase();
+      const name = names.find((one) => rest.startsWith(one));
+      if (name === undefined || elsewhere.test(text.slice(0, match.index))) continue;
+      const args = { first: side, second: other };
+      const related = [{ ...placeOf(site, word), form: 'first', args: { side: word.side } }];
+      return [
+        {
+          at: within(leaf.node, match.index, to + name.length),
+          form: 'text',
+          severity: 'warning',
+          args,
+          related,
+        },
+      ];
+    }
+    return [];
+  });
 }
 
 const inWords = { left: 'left', right: 'right', both: 'bilateral', midline: 'midline' } as const;
@@ -126,13 +170,19 @@ export const checks: readonly Check[] = [
       main: 'The site says {first} and {second}. Ask which it is, and write one.',
       landmarks:
         'The site is on the {first}, the landmarks say {second} of the midline. Ask which it is, and correct the other.',
+      text: 'The site is on the {first}, and this names the same place on the {second}. Ask which it is, and correct the other.',
       midline:
         'The {site} lies in the midline, so "{side}" does not fit it. Leave it out, or write "{side} of the {site}".',
       'only one': 'There is only one {site}, so it cannot be on both sides. Name the site that was meant.',
       first: 'the side that it says first: {side}',
     },
     find: (subject) =>
-      located(subject).flatMap((one) => [...twice(one), ...besideMiddle(one), ...againstLandmarks(one)]),
+      located(subject).flatMap((one) => [
+        ...twice(one),
+        ...besideMiddle(one),
+        ...againstLandmarks(one),
+        ...againstTexts(one),
+      ]),
   },
   {
     code: 'site/side-abbreviated',
