@@ -3,10 +3,13 @@ import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
 import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
+import { factsDigest } from './facts-digest.ts';
 import { generate } from './generate.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
+
+generate();
 
 const shared: BuildOptions = {
   absWorkingDir: root,
@@ -14,7 +17,10 @@ const shared: BuildOptions = {
   minify: true,
   legalComments: 'none',
   logLevel: 'warning',
-  define: { WHEAL_VERSION: JSON.stringify(version) },
+  define: {
+    WHEAL_VERSION: JSON.stringify(version),
+    WHEAL_BUILD: JSON.stringify(await factsDigest()),
+  },
   // Neutral, so that packages give their ES modules and unused parts fall away.
   platform: 'neutral',
   mainFields: ['module', 'main'],
@@ -22,7 +28,6 @@ const shared: BuildOptions = {
   format: 'cjs',
 };
 
-generate();
 await build({
   ...shared,
   entryPoints: ['src/cli/wheal.ts'],

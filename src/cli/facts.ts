@@ -1,9 +1,9 @@
-import { createHash } from 'node:crypto';
-import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import crypto from 'node:crypto';
+import { closeSync, constants, openSync, readSync } from 'node:fs';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { basename, dirname, join, resolve, sep } from 'node:path';
 import { factsOf, unreadFacts, type NoteFacts } from '../followup/caseload.ts';
-import { factsOfRow, rowOfFacts } from '../followup/kept-facts.ts';
+import { builtFrom, factsOfRow, rowOfFacts } from '../followup/kept-facts.ts';
 import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { IsoDate } from '../note/values.ts';
@@ -11,20 +11,39 @@ import type { Console } from './console.ts';
 import { decoded, largest, standardInput, type Loaded } from './files.ts';
 import { loadFrom } from './notes.ts';
 import type { PracticeFile, Practices } from './practices.ts';
-import { version } from './version.ts';
 
-/** Rows of facts by a digest of all that they follow from: this version, the practice's file and the note's text. */
-type Known = ReadonlyMap<string, string>;
+/** What an earlier run kept: rows by a digest of all that they follow from, the code, the practice's files and the note's text. */
+interface Known {
+  readonly text: string;
+  /** The number of a row by its digest. */
+  readonly rows: ReadonlyMap<string, number>;
+  /** Where each row begins; the last one is where the next would. */
+  readonly starts: Int32Array;
+  /** For each row whether a note of this run has it. */
+  readonly used: Uint8Array;
+}
+
+/** A folder of notes with what its notes are judged by. */
+interface Folder {
+  readonly path: string;
+  readonly full: string;
+  readonly tables: Tables;
+  readonly digest: string;
+}
+
+/** Without a build nothing that another process kept is found again. */
+const code = builtFrom ?? crypto.randomUUID();
 
 /**
- * Reads the facts of notes, or takes them from an earlier run where neither the note nor its practice's file has
+ * Reads the facts of notes, or takes them from an earlier run where neither the note nor its practice's files have
  * changed since. Nothing is kept unless the user names a folder for it, since the facts are health data.
  */
 export class FactsReader {
   private readonly fresh = new Map<string, string>();
   private readonly practiceDigests = new Map<string, string>();
-  private readonly room = Buffer.alloc(largest);
-  private changed = false;
+  // The digest of the practice, a file of a note's size, and one byte more that shows that it is larger.
+  private readonly room = Buffer.alloc(digestLength + largest + 1);
+  private folder: Folder | undefined;
 
   private constructor(
     private readonly console: Console,
@@ -46,41 +65,29 @@ export class FactsReader {
   ): Promise<FactsReader> {
     const { cache, cwd } = console;
     if (cache === undefined || cache === '')
-      return new FactsReader(console, practices, new Map(), undefined, today);
-    const name = digest('', Buffer.from(roots.map((root) => resolve(cwd, root)).join('\n')));
+      return new FactsReader(console, practices, knownIn(''), undefined, today);
+    const name = digest(roots.map((root) => resolve(cwd, root)).join('\n'));
     const store = join(resolve(cwd, cache), `open-${name}.txt`);
     return new FactsReader(console, practices, await stored(store), store, today);
   }
 
-  async of(path: string): Promise<NoteFacts> {
-    const practice = await this.practices.of(path === standardInput ? 'note' : path);
-    const tables = practice?.tables ?? referenceTables;
-    const bytes =
-      this.store === undefined || path === standardInput
-        ? undefined
-        : quickly(resolve(this.console.cwd, path), this.room);
-    if (bytes === undefined) return factsIn(await loadFrom(path, this.console), tables);
-    const key = digest(this.digestOf(practice), bytes);
-    const kept = this.known.get(key);
-    const facts = kept === undefined ? undefined : factsOfRow(kept, this.today);
-    if (kept !== undefined && facts !== undefined) {
-      this.fresh.set(key, kept);
-      return facts;
-    }
-    const read = factsIn(decoded(bytes), tables);
-    this.fresh.set(key, rowOfFacts(read));
-    this.changed ||= kept === undefined;
-    return read;
+  /** The facts of a note; at once where nothing has to be waited for, since there may be thousands. */
+  of(path: string): NoteFacts | Promise<NoteFacts> {
+    const folder = dirname(path);
+    if (path === standardInput || this.folder?.path !== folder) return this.entering(path, folder);
+    return this.quickly(path, this.folder) ?? this.plainly(path, this.folder);
   }
 
   /** Keeps what was read for the next run. That it can't be kept is no reason to fail, and is said. */
   async keep(): Promise<void> {
-    if (this.store === undefined || (!this.changed && this.fresh.size === this.known.size)) return;
-    const body = [...this.fresh].map(([key, row]) => `${key}\t${row}`).join('\n');
+    if (this.store === undefined || (this.fresh.size === 0 && !this.known.used.includes(0))) return;
+    const { text, starts, used } = this.known;
+    const again = [...used].map((is, row) => (is === 0 ? '' : text.slice(starts[row], starts[row + 1])));
+    const body = [...again, ...[...this.fresh].map(([key, row]) => `${key}${row}\n`)].join('');
     const partial = `${this.store}.${process.pid}.tmp`;
     try {
       await mkdir(resolve(this.store, '..'), { recursive: true, mode: 0o700 });
-      await writeFile(partial, `${digest('', Buffer.from(body))}\n${body}`, { mode: 0o600, flag: 'wx' });
+      await writeFile(partial, `${digest(body)}\n${body}`, { mode: 0o600, flag: 'wx' });
       await rename(partial, this.store);
     } catch (error) {
       await rm(partial, { force: true }).catch(() => undefined);
@@ -90,11 +97,51 @@ export class FactsReader {
     }
   }
 
+  private async entering(path: string, name: string): Promise<NoteFacts> {
+    const practice = await this.practices.of(path === standardInput ? 'note' : path);
+    const folder: Folder = {
+      path: name,
+      full: resolve(this.console.cwd, name),
+      tables: practice?.tables ?? referenceTables,
+      digest: this.digestOf(practice),
+    };
+    if (path === standardInput) return await this.plainly(path, folder);
+    this.folder = folder;
+    this.room.write(folder.digest, 0, 'latin1');
+    return this.quickly(path, folder) ?? (await this.plainly(path, folder));
+  }
+
+  private async plainly(path: string, { tables }: Folder): Promise<NoteFacts> {
+    return factsIn(await loadFrom(path, this.console), tables);
+  }
+
+  /** From what was kept, or else kept from now on; undefined where nothing is kept, or it is no ordinary file. */
+  private quickly(path: string, { full, tables }: Folder): NoteFacts | undefined {
+    if (this.store === undefined) return undefined;
+    const end = readInto(this.room, digestLength, `${full}${sep}${basename(path)}`);
+    if (end === undefined) return undefined;
+    const key = digest(this.room.subarray(0, end));
+    const row = this.known.rows.get(key);
+    const facts = row === undefined ? undefined : this.factsOf(row);
+    if (facts !== undefined) return facts;
+    const read = factsIn(decoded(this.room.subarray(digestLength, end)), tables);
+    // Where the row that is kept does not reach back to this day, it is still the row of this note.
+    if (row === undefined) this.fresh.set(key, rowOfFacts(read));
+    return read;
+  }
+
+  private factsOf(row: number): NoteFacts | undefined {
+    const { text, starts, used } = this.known;
+    used[row] = 1;
+    return factsOfRow(text, this.today, starts[row]! + digestLength, starts[row + 1]! - 1);
+  }
+
   private digestOf(practice: PracticeFile | undefined): string {
     const path = practice?.full ?? '';
     let own = this.practiceDigests.get(path);
     if (own === undefined) {
-      own = digest(version, Buffer.from(practice?.source.text ?? ''));
+      const texts = [code, practice?.source.text ?? '', practice?.trust.holidays ?? ''];
+      own = digest(texts.map(digest).join(' '));
       this.practiceDigests.set(path, own);
     }
     return own;
@@ -104,22 +151,26 @@ export class FactsReader {
 /** Characters of a digest in base64url. */
 const digestLength = 43;
 
-const digest = (before: string, bytes: Uint8Array): string =>
-  createHash('sha256').update(before).update('\n').update(bytes).digest('base64url');
+// Absent before Node 20.12; it costs half, since it leaves nothing to be collected.
+const { hash } = crypto as Partial<Pick<typeof crypto, 'hash'>>;
+
+const digest = (bytes: Uint8Array | string): string =>
+  hash === undefined
+    ? crypto.createHash('sha256').update(bytes).digest('base64url')
+    : hash('sha256', bytes, 'base64url');
 
 /**
- * The bytes of an ordinary file of a note's size, at the least cost; undefined for everything else. They stand in one
- * room for all files, until the next one is read.
+ * Reads an ordinary file into a room from an offset on, at the least cost.
+ * @returns where it ends; undefined where there is no room for it, and for everything else than a file
  */
-function quickly(full: string, room: Buffer): Uint8Array | undefined {
+function readInto(room: Buffer, from: number, full: string): number | undefined {
   let file: number | undefined;
   try {
-    // Without waiting: a pipe would wait for its writer.
+    // Without waiting: a pipe would wait for its writer, and answers with nothing or an error.
     file = openSync(full, constants.O_RDONLY | constants.O_NONBLOCK);
-    const info = fstatSync(file);
-    if (!info.isFile() || info.size > largest) return undefined;
-    const length = readSync(file, room, 0, largest, 0);
-    return length === info.size ? room.subarray(0, length) : undefined;
+    let end = from;
+    for (let more = -1; more !== 0; end += more) more = readSync(file, room, end, room.length - end, null);
+    return end === from || end === room.length ? undefined : end;
   } catch {
     return undefined;
   } finally {
@@ -133,8 +184,18 @@ const factsIn = (loaded: Loaded, tables: Tables): NoteFacts =>
 /** What an earlier run kept; nothing where it is not whole. */
 async function stored(path: string): Promise<Known> {
   const bytes = await readFile(path).catch(() => Buffer.alloc(0));
-  const end = bytes.indexOf('\n');
-  if (end < 0 || bytes.toString('latin1', 0, end) !== digest('', bytes.subarray(end + 1))) return new Map();
-  const rows = bytes.toString('utf8', end + 1).split('\n');
-  return new Map(rows.map((row) => [row.slice(0, digestLength), row.slice(digestLength + 1)]));
+  const head = bytes.indexOf('\n');
+  const isWhole = head >= 0 && bytes.toString('latin1', 0, head) === digest(bytes.subarray(head + 1));
+  return knownIn(isWhole ? bytes.toString('utf8', head + 1) : '');
+}
+
+/** Rows that begin with their digest and end with a line break. */
+function knownIn(text: string): Known {
+  const rows = new Map<string, number>();
+  const starts = [0];
+  for (let at = 0; at < text.length; at = starts[rows.size]!) {
+    rows.set(text.slice(at, at + digestLength), rows.size);
+    starts.push(text.indexOf('\n', at) + 1);
+  }
+  return { text, rows, starts: Int32Array.from(starts), used: new Uint8Array(rows.size) };
 }

@@ -41,7 +41,8 @@ export async function filesOf(paths: readonly string[], cwd: string): Promise<re
       named.add(path);
     } else
       for (const inside of await below(path, cwd, entered)) {
-        const key = resolve(cwd, inside);
+        // What is found below one folder is there once.
+        const key = paths.length === 1 ? inside : resolve(cwd, inside);
         if (!found.has(key)) found.set(key, inside);
       }
   }
@@ -71,29 +72,25 @@ async function below(folder: string, cwd: string, entered: Set<string>): Promise
   const real = await realpath(full).catch(() => full);
   if (entered.has(real)) return [];
   entered.add(real);
-  const entries = await readdir(full, { withFileTypes: true }).catch(() => undefined);
-  if (entries === undefined) return [folder];
+  const names = await readdir(full).catch(() => undefined);
+  if (names === undefined) return [folder];
   const found: string[] = [];
-  for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
-    const path = join(folder, entry.name);
-    if (entry.name.endsWith(suffix)) found.push(path);
-    else if (!skipped.has(entry.name) && (entry.isDirectory() || (await isLinkedFolder(entry, cwd, path))))
+  // Joined once: there may be thousands of names.
+  const prefix = join(folder, 'x').slice(0, -1);
+  for (const name of names.sort()) {
+    const path = `${prefix}${name}`;
+    if (name.endsWith(suffix)) found.push(path);
+    else if (!skipped.has(name) && (await isFolder(resolve(cwd, path))))
       found.push(...(await below(path, cwd, entered)));
   }
   return found;
 }
 
-async function isLinkedFolder(
-  entry: { isSymbolicLink(): boolean },
-  cwd: string,
-  path: string,
-): Promise<boolean> {
-  if (!entry.isSymbolicLink()) return false;
-  return await stat(resolve(cwd, path)).then(
+const isFolder = (full: string): Promise<boolean> =>
+  stat(full).then(
     (info) => info.isDirectory(),
     () => false,
   );
-}
 
 /** Reads a file of at most `largest` bytes. Never throws. */
 export async function load(full: string): Promise<Loaded> {

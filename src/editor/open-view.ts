@@ -1,10 +1,14 @@
 import * as vscode from 'vscode';
+import { builtFrom } from '../followup/kept-facts.ts';
 import { localDate } from './clock.ts';
 import { OpenList, type OpenState } from './open-list.ts';
 import { OpenStore } from './open-store.ts';
 import { headingsOf, rowsBelow, treeItemOf, type OpenRow } from './open-tree.ts';
 import { watchFor } from './open-watch.ts';
 import type { Practices } from './practices.ts';
+
+/** What was kept is believed only by the code that kept it; code that was not built believes nothing. */
+const keptBy = builtFrom ?? crypto.randomUUID();
 
 /**
  * The view of what is open over all notes of the workspace. Nothing is looked at before somebody opens it; from then
@@ -19,15 +23,14 @@ export class OpenView implements vscode.Disposable {
   private following = false;
 
   constructor(
-    { storageUri, extension }: Pick<vscode.ExtensionContext, 'storageUri' | 'extension'>,
+    { storageUri }: Pick<vscode.ExtensionContext, 'storageUri'>,
     private readonly practices: Practices,
   ) {
-    const { version } = extension.packageJSON as { readonly version: string };
     this.list = new OpenList({
       folders: () => (vscode.workspace.workspaceFolders ?? []).map(({ uri }) => uri),
       practices,
       store: new OpenStore(storageUri),
-      version,
+      version: keptBy,
       today: () => localDate(new Date()),
     });
     this.tree = vscode.window.createTreeView('wheal.open', {

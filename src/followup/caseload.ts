@@ -197,7 +197,8 @@ export class Caseload {
 /** What was found to be open on one day in the notes that were looked at so far. */
 class Found {
   private readonly open: OpenItem[] = [];
-  private readonly byDay = new Map<string, Known[]>();
+  /** The notes of each patient and day, the last one first. */
+  private readonly byDay = new Map<string, Known>();
 
   constructor(
     private readonly today: IsoDate,
@@ -205,12 +206,11 @@ class Found {
   ) {}
 
   add(path: string, facts: NoteFacts): void {
-    this.open.push(...openIn(path, facts, this.today));
-    if (facts.patient === undefined || facts.visit === undefined) return;
-    const day = `${facts.visit} ${plainWord(facts.patient)}`;
-    const same = this.byDay.get(day);
-    if (same === undefined) this.byDay.set(day, [{ path, facts }]);
-    else same.push({ path, facts });
+    for (const item of openIn(path, facts, this.today)) this.open.push(item);
+    const { patient, visit } = facts;
+    if (patient === undefined || visit === undefined) return;
+    const day = `${visit} ${plainWord(patient)}`;
+    this.byDay.set(day, { path, facts, before: this.byDay.get(day) });
   }
 
   items(): readonly OpenItem[] {
@@ -219,15 +219,25 @@ class Found {
 
   /** Containers of one patient and one day that bear the same label in two notes: no result can be told apart. */
   private sameLabels(): readonly OpenItem[] {
-    return [...this.byDay.values()].flatMap((same) =>
-      same.length < 2 ? [] : sameLabelsOf(same, this.nameOf),
-    );
+    const items: OpenItem[] = [];
+    for (const last of this.byDay.values())
+      if (last.before !== undefined) items.push(...sameLabelsOf(chainOf(last), this.nameOf));
+    return items;
   }
 }
 
 interface Known {
   readonly path: string;
   readonly facts: NoteFacts;
+  /** The one before it of the same patient and day; most have none. */
+  readonly before: Known | undefined;
+}
+
+/** Notes of one patient and day, the first one first. */
+function chainOf(last: Known): readonly Known[] {
+  const chain: Known[] = [];
+  for (let one: Known | undefined = last; one !== undefined; one = one.before) chain.push(one);
+  return chain.reverse();
 }
 
 /** The labels that stand in more than one of several notes of one patient and day. */
@@ -258,9 +268,12 @@ const look = (path: string, facts: NoteFacts, { start, end, line }: Spot, what: 
   ...{ state: 'due', urgent: false, overdue: 0, loudness: 1, start, end, line },
 });
 
+const nothing: readonly OpenItem[] = [];
+
 /** What is open in one note on a day, in the order in which the note has it. */
 export function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly OpenItem[] {
-  if (facts.closedFrom !== undefined && facts.closedFrom <= today) return [];
+  const { closedFrom } = facts;
+  if (closedFrom !== undefined && closedFrom <= today) return nothing;
   const { patient, visit, unread } = facts;
   const items: OpenItem[] = unread === undefined ? [] : [look(path, facts, top, unread)];
   for (const one of facts.planned) {

@@ -1,15 +1,29 @@
 import type { IsoDate } from '../note/values.ts';
 import type { NoteFacts } from './caseload.ts';
 
-type Rest = Pick<NoteFacts, 'unread' | 'labels' | 'planned' | 'undated'>;
-
-/** Patient, visit, the day from which on the row is right, and whether anything is open. */
-type Head = readonly [patient: string | null, visit: string | null, settled: IsoDate, open: boolean];
+declare const WHEAL_BUILD: string;
 
 /**
- * The facts of a note as one row of text without line breaks: first what is asked of every note, then the rest, which
- * is read only where something is open. What is done is left out: from the day on which the last of it was done the row
- * says the same as the note, and before that day it says nothing.
+ * A digest of the code and the tables that facts follow from. Undefined where they run unbuilt: they may change at any
+ * moment, so nothing that an earlier process kept can be believed.
+ */
+export const builtFrom: string | undefined = typeof WHEAL_BUILD === 'string' ? WHEAL_BUILD : undefined;
+
+type Rest = Pick<NoteFacts, 'unread' | 'labels' | 'planned' | 'undated'>;
+
+/** Characters of a date, or of the blanks that stand for none. */
+const dateLength = 10;
+const settledAt = 1;
+const visitAt = settledAt + dateLength;
+const patientAt = visitAt + dateLength;
+
+const dated = (date = ''): string => date.padEnd(dateLength);
+const dateIn = (text: string, at: number): IsoDate => text.slice(at, at + dateLength).trimEnd();
+
+/**
+ * The facts of a note as one row of text without line breaks: first what is asked of every note, at fixed places, then
+ * the rest, which is read only where something is open. What is done is left out: from the day on which the last of it
+ * was done the row says the same as the note, and before that day it says nothing.
  */
 export function rowOfFacts({
   patient,
@@ -23,36 +37,47 @@ export function rowOfFacts({
   const settled = planned
     .map(({ done = '' }) => done)
     .reduce((last, done) => (done > last ? done : last), '');
-  const head: Head = [patient ?? null, visit ?? null, settled, closedFrom === undefined];
-  const rest = { unread, labels, planned: planned.filter(({ done }) => done === undefined), undated };
-  return `${JSON.stringify(head)}\t${JSON.stringify(rest)}`;
+  const rest: Rest = { unread, labels, planned: planned.filter(({ done }) => done === undefined), undated };
+  const head = `${closedFrom === undefined ? 'o' : 'c'}${dated(settled)}${dated(visit)}`;
+  return `${head}${patient === undefined ? '' : JSON.stringify(patient)}\t${JSON.stringify(rest)}`;
 }
 
 /**
- * The facts that a row keeps, for a day; undefined where the row does not reach so far back.
- * @throws SyntaxError for what is no such row
+ * The facts that a row keeps, for a day; undefined where the row does not reach so far back. What is asked for is cut
+ * out of the text only then, since there may be thousands of rows.
+ * @param text holds the row from `start` to `end`
  */
-export function factsOfRow(row: string, today: IsoDate): NoteFacts | undefined {
-  const end = row.indexOf('\t');
-  const [patient, visit, settled, open] = JSON.parse(row.slice(0, end)) as Head;
-  if (settled > today) return undefined;
-  return new KeptFacts(
-    patient ?? undefined,
-    visit ?? undefined,
-    open ? undefined : settled,
-    row.slice(end + 1),
-  );
+export function factsOfRow(
+  text: string,
+  today: IsoDate,
+  start = 0,
+  end = text.length,
+): NoteFacts | undefined {
+  return dateIn(text, start + settledAt) > today ? undefined : new KeptFacts(text, start, end);
 }
 
 class KeptFacts implements NoteFacts {
   private read: Rest | undefined;
 
   constructor(
-    readonly patient: string | undefined,
-    readonly visit: string | undefined,
-    readonly closedFrom: string | undefined,
     private readonly text: string,
+    private readonly start: number,
+    private readonly end: number,
   ) {}
+
+  get patient(): string | undefined {
+    const written = this.text.slice(this.start + patientAt, this.patientEnd);
+    if (written === '') return undefined;
+    return written.includes('\\') ? (JSON.parse(written) as string) : written.slice(1, -1);
+  }
+
+  get visit(): IsoDate | undefined {
+    return dateIn(this.text, this.start + visitAt) || undefined;
+  }
+
+  get closedFrom(): IsoDate | undefined {
+    return this.text[this.start] === 'c' ? dateIn(this.text, this.start + settledAt) : undefined;
+  }
 
   get unread(): string | undefined {
     return this.rest.unread;
@@ -70,7 +95,11 @@ class KeptFacts implements NoteFacts {
     return this.rest.undated;
   }
 
+  private get patientEnd(): number {
+    return this.text.indexOf('\t', this.start + patientAt);
+  }
+
   private get rest(): Rest {
-    return (this.read ??= JSON.parse(this.text) as Rest);
+    return (this.read ??= JSON.parse(this.text.slice(this.patientEnd + 1, this.end)) as Rest);
   }
 }

@@ -137,8 +137,28 @@ describe('wheal open', () => {
       for (const day of days) assert.equal(await run(cwd, day), await plainly(cwd, day), day);
       writeFileSync(join(cwd, 'practice.wheal.yaml'), 'overdue: {result: 3}\n');
       for (const day of days) assert.equal(await run(cwd, day), await plainly(cwd, day), day);
+      writeFileSync(join(cwd, 'practice.wheal.yaml'), 'holidays: feasts.ics\n');
+      for (const date of ['20260306', '20260309']) {
+        const event = `BEGIN:VEVENT\nDTSTART;VALUE=DATE:${date}\nEND:VEVENT\n`;
+        const more = date === '20260309' ? event.replace(date, '20260310') : '';
+        writeFileSync(join(cwd, 'feasts.ics'), `BEGIN:VCALENDAR\n${event}${more}END:VCALENDAR\n`);
+        for (const day of days) assert.equal(await run(cwd, day), await plainly(cwd, day), `${date} ${day}`);
+      }
       rmSync(join(cwd, 'a.wheal.yaml'));
       for (const day of days) assert.equal(await run(cwd, day), await plainly(cwd, day), day);
+    });
+
+    it('keeps what it read, and nothing of notes that are gone', async () => {
+      const cwd = folder(files);
+      const kept = (): string =>
+        readFileSync(join(cwd, 'kept', readdirSync(join(cwd, 'kept'))[0] ?? ''), 'utf8');
+      await run(cwd, '2026-03-17');
+      const first = kept();
+      await run(cwd, '2026-03-17');
+      assert.equal(kept(), first);
+      rmSync(join(cwd, 'a.wheal.yaml'));
+      await run(cwd, '2026-03-17');
+      assert.equal(kept().split('\n').length, first.split('\n').length - 1);
     });
 
     it('takes nothing from a file that is not whole', async () => {

@@ -39,9 +39,15 @@ export const open: Command = {
     const caseload = new Caseload();
     await inSlices(
       paths,
-      async (path) => {
+      (path) => {
         progress.at(caseload.size);
-        caseload.set(path, await reader.of(path));
+        const facts = reader.of(path);
+        if (facts instanceof Promise)
+          return facts.then((read) => {
+            caseload.set(path, read);
+          });
+        caseload.set(path, facts);
+        return undefined;
       },
       pace,
     );
