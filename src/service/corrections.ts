@@ -15,6 +15,8 @@ interface Correction {
   readonly forms?: readonly string[];
   /** How else what was typed may be read, the likeliest first. */
   readonly again?: readonly Rereading[];
+  /** Whether `??` is offered though a milder finding that this one covers may then show. */
+  readonly covers?: true;
 }
 
 /** The value that a finding is about, or in which it stands. */
@@ -29,7 +31,7 @@ interface Said {
  * Fixes that change what is said to have been done. A ready value is offered only where it is another reading of what
  * was typed (a decimal point, a unit, a year, day and month swapped) or a plan; otherwise the value gives way to `??`, and
  * somebody has to write what was so. A value that only fits, as the largest volume that is allowed, never stands ready.
- * Each leaves the note without the finding and with no other in its place.
+ * Each leaves the note without the finding and with no other in its place, but for what it covered.
  */
 export function correctionsOf(analysis: Analysis, finding: Finding): readonly Fix[] {
   const correction = corrections.get(finding.code);
@@ -37,7 +39,9 @@ export function correctionsOf(analysis: Analysis, finding: Finding): readonly Fi
   const said = saidAt(analysis, finding);
   if (said === undefined) return [];
   const again = (correction.again ?? []).flatMap((reread) => rereads(said, reread));
-  return [...again, ...unknown(said)].filter(({ edits }) => settles(said, edits));
+  const settled = again.filter(({ edits }) => settles(said, edits));
+  const open = unknown(said).filter(({ edits }) => correction.covers === true || settles(said, edits));
+  return [...settled, ...open];
 }
 
 function saidAt(analysis: Analysis, finding: Finding): Said | undefined {
@@ -107,18 +111,31 @@ const mayFollow = /^(?:shape\/pending|follow-up\/.*)$/;
 
 /** Whether the note reads without the finding after an edit, and with no error or warning in its place. */
 function settles({ analysis, finding: { code } }: Said, edits: Fix['edits']): boolean {
-  const after = analyse(applyEdits(analysis.text, edits), analysis.context);
-  if (countOf(after, code) >= countOf(analysis, code)) return false;
-  const loud = after.judgement.findings.filter(
-    ({ severity }) => severity === 'error' || severity === 'warning',
-  );
+  const before = analysis.judgement.findings;
+  const after = findingsAfter(analysis, edits);
+  if (countOf(after, code) >= countOf(before, code)) return false;
+  const loud = after.filter(({ severity }) => severity === 'error' || severity === 'warning');
   return loud.every(
-    (one) => mayFollow.test(one.code) || countOf(after, one.code) <= countOf(analysis, one.code),
+    (one) => mayFollow.test(one.code) || countOf(after, one.code) <= countOf(before, one.code),
   );
 }
 
-const countOf = ({ judgement }: Analysis, code: string): number =>
-  judgement.findings.filter((one) => one.code === code).length;
+const countOf = (findings: readonly Finding[], code: string): number =>
+  findings.filter((one) => one.code === code).length;
+
+/** What is found after each edit that was tried: an editor asks again for the same text whenever the caret moves. */
+const tried = new WeakMap<Analysis, Map<string, readonly Finding[]>>();
+
+function findingsAfter(analysis: Analysis, edits: Fix['edits']): readonly Finding[] {
+  const known = tried.get(analysis) ?? new Map<string, readonly Finding[]>();
+  tried.set(analysis, known);
+  const key = JSON.stringify(edits);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const { findings } = analyse(applyEdits(analysis.text, edits), analysis.context).judgement;
+  known.set(key, findings);
+  return findings;
+}
 
 /** A slipped point stands to reason where an injection is over the limit all by itself, not where the sum is. */
 const tenthOfAlone: Rereading = (doubted) => {
@@ -136,7 +153,7 @@ const value: Correction = {};
 
 /** What may be wrong in the record, by the check that finds it. */
 const corrections: ReadonlyMap<string, Correction> = new Map<string, Correction>([
-  ['dose/over-limit', { again: [tenthOfAlone] }],
+  ['dose/over-limit', { again: [tenthOfAlone], covers: true }],
   ['dose/cream-over-limit', { forms: ['main'] }],
   ['dose/concentration-not-made', { forms: ['main', 'unit'] }],
   ['dose/epinephrine-too-strong', { again: [weaker] }],

@@ -84,6 +84,14 @@ describe('correcting the record', () => {
     assert.deepEqual(corrections('dose/over-limit', sum), ['volume as ??']);
   });
 
+  it('leaves a volume open though the rest is near the limit then', () => {
+    const sum = `${lidocaine('25 mL')}      - {agent: lidocaine, concentration: 1%, volume: 12 mL}\n`;
+    const after = corrected('dose/over-limit', sum, 'volume as ??');
+    assert.match(after, /volume: \?\?\}/);
+    const found = analyse(after, { tables: sampleTables, today }).judgement.findings.map(({ code }) => code);
+    assert.ok(found.includes('dose/near-limit') && !found.includes('dose/over-limit'));
+  });
+
   it('moves no point where the dose would still be over the limit', () => {
     assert.deepEqual(corrections('dose/over-limit', lidocaine('400 mL')), ['volume as ??']);
   });
