@@ -16,6 +16,8 @@ const mostNotes = 50_000;
 const refreshing = 500;
 /** Milliseconds after a change until what is known is kept. */
 const keeping = 5000;
+/** Milliseconds of searching after which others get their turn. */
+const searching = 10;
 /** How many files are asked for at once, since those of another machine take their time. */
 const atOnce = 4;
 
@@ -194,10 +196,15 @@ export class OpenList implements vscode.Disposable {
   /** Every note below the folders, each once; undefined where it is no longer wanted. */
   private async find(wanted: () => boolean): Promise<readonly vscode.Uri[] | undefined> {
     const found = new Map<string, vscode.Uri>();
+    const { now, pause } = this.pace;
+    let began = now();
     for (const folder of this.home.folders())
       for await (const uri of filesBelow(folder)) {
-        if (!wanted()) return undefined;
         if (!isPractice(uri) && found.size <= mostNotes) found.set(uri.toString(), uri);
+        if (now() - began < searching) continue;
+        await pause();
+        if (!wanted()) return undefined;
+        began = now();
       }
     if (!wanted()) return undefined;
     const files = [...found.values()].slice(0, mostNotes);
