@@ -15,9 +15,10 @@ interface Row {
   readonly lacks: (injection: Injection, agent: AgentRow | undefined, tables: Tables) => string | undefined;
 }
 
-/** How it was given; what is not known is taken for an injection. */
+/** How it was given; what is not known is taken for an injection, unless it has the amount of a cream. */
 function formOf(injection: Injection, agent: AgentRow | undefined): AgentForm {
-  if (agent === undefined) return 'injected';
+  if (agent === undefined)
+    return injection.amount !== undefined && injection.volume === undefined ? 'cream' : 'injected';
   return isCreamByAmount(injection, agent) ? 'cream' : agent.form;
 }
 

@@ -132,6 +132,7 @@ describe('what an injection lacks', () => {
       'agent: ??, concentration: ??, volume: ??',
       'agent: vapocoolant spray',
       'agent: lidocaine-prilocaine cream, amount: 2 g',
+      'agent: ??, amount: 2 g',
       'agent: lidocaine, concentration: 4%, amount: 2 g',
       'agent: bacteriostatic saline, volume: 1 mL',
     ];
