@@ -42,14 +42,19 @@ const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThe
 /** Short words that mean other things among conditions: irritant contact dermatitis, for one. */
 const ambiguous: ReadonlySet<string> = new Set(['ICD', 'PM']);
 
-/** The devices that are still in place and that the tables know, whether they stand under implants or conditions. */
-function devicesOf({ note: { patient }, tables }: Subject): readonly Device[] {
+/** The devices that are still in place and that the tables know, whether they stand under implants or elsewhere. */
+function devicesOf({ note: { patient, procedures = [] }, tables }: Subject): readonly Device[] {
   const listed = (patient?.implants ?? []).flatMap((implant) => {
     const leaf = implant.kind;
     if (leaf === undefined || isGone(leaf)) return [];
     return rowsIn(tables.implants, leaf).map((row) => ({ implant, leaf, row }));
   });
-  const others = (patient?.conditions ?? []).flatMap((leaf) =>
+  const texts = [
+    ...(patient?.conditions ?? []),
+    ...(patient?.medications ?? []),
+    ...procedures.flatMap(({ remarks }) => remarks ?? []),
+  ];
+  const others = texts.flatMap((leaf) =>
     isGone(leaf)
       ? []
       : rowsIn(tables.implants, leaf)

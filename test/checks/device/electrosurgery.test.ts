@@ -251,6 +251,15 @@ describe('current that is told of outside of hemostasis', () => {
       silent(code, event(action));
   });
 
+  it('meets a device that only remarks or medicines tell of', () => {
+    flags(code, note('none', '⟦electrosurgery⟧', 'left upper back', '    remarks: has a pacemaker\n'), {
+      severity: 'error',
+    });
+    flags(code, note('none, medications: [pacemaker]', '⟦electrosurgery⟧'), { severity: 'error' });
+    silent(code, note('none', 'electrosurgery', 'left upper back', '    remarks: no pacemaker\n'));
+    silent(code, note('none', 'electrosurgery', 'left upper back', '    remarks: asked about work\n'));
+  });
+
   it('asks for implants', () => {
     flags(
       'device/implants-not-asked',
