@@ -196,3 +196,6 @@ const corrections: ReadonlyMap<string, Correction> = new Map<string, Correction>
   ['closure/removal-late', dateOfStitches],
   ['closure/removal-on-closed-day', { again: [workingDay] }],
 ]);
+
+/** The checks whose findings may be about a record that is wrong. */
+export const correctable: readonly string[] = [...corrections.keys()];

@@ -105,8 +105,8 @@ function yearsAround({ note, context: { today } }: Analysis): readonly number[] 
 }
 
 /**
- * For stitches that are to come out: the working day of their window that is nearest to the day that was typed. It is a
- * plan and no fact; where they came out already nothing is proposed.
+ * For stitches that are to come out: the working days of their window that are nearest to the day that was typed, one
+ * after it and one before. They are plans and no facts; where the stitches came out already nothing is proposed.
  */
 export const workingDay: Rereading = ({ analysis, at, typed }) => {
   const date = isoDate.exec(typed)?.[0];
@@ -114,15 +114,11 @@ export const workingDay: Rereading = ({ analysis, at, typed }) => {
   const window = procedure && windowOf(analysis, procedure);
   if (date === undefined || window === undefined) return [];
   const { closedDays } = analysis.context.tables;
-  const open = daysOf(window).filter((day) => day !== date && !isClosed(day, closedDays));
-  const nearest = open.reduce<IsoDate | undefined>(
-    (best, day) => (best === undefined || distance(day, date) < distance(best, date) ? day : best),
-    undefined,
+  const open = daysOf(window).filter((day) => !isClosed(day, closedDays));
+  return [open.find((day) => day > date), open.findLast((day) => day < date)].flatMap((day) =>
+    day === undefined ? [] : [{ text: day, beside: `${day}, ${weekdayName(day)}` }],
   );
-  return nearest === undefined ? [] : [{ text: nearest, beside: `${nearest}, ${weekdayName(nearest)}` }];
 };
-
-const distance = (a: IsoDate, b: IsoDate): number => Math.abs(daysBetween(a, b));
 
 interface Days {
   readonly from: IsoDate;

@@ -1,8 +1,10 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
+import { checkOf } from '../../src/checks/index.ts';
 import { applyEdits } from '../../src/note/edit.ts';
 import { readNote } from '../../src/note/read.ts';
 import { signatureEdit } from '../../src/documents/signature/sign.ts';
+import { correctable } from '../../src/service/corrections.ts';
 import { analyse, fixAll, fixesAt, type OfferedFix } from '../../src/service/index.ts';
 import { sampleTables } from './notes.ts';
 
@@ -256,12 +258,13 @@ describe('correcting the record', () => {
     const stitched = (day: string, key = 'sutures-due'): string =>
       note('size: 4 mm', 'closure: {material: nylon, size: 4-0, count: 2}', `${key}: ${day}`);
 
-    it('plans stitches for the nearest working day of their window', () => {
+    it('plans stitches for the nearest working days of their window', () => {
       // On the back 10 to 14 days: the 12th to the 16th of March; the 14th is a Saturday.
       for (const [code, day, plan] of [
         ['closure/removal-early', '2026-03-05', '2026-03-12, Thursday'],
         ['closure/removal-late', '2026-04-20', '2026-03-16, Monday'],
         ['closure/removal-before-visit', '2026-02-20', '2026-03-12, Thursday'],
+        ['closure/removal-on-closed-day', '2026-03-14', '2026-03-16, Monday'],
         ['closure/removal-on-closed-day', '2026-03-14', '2026-03-13, Friday'],
       ] as const)
         assert.ok(corrections(code, stitched(day), '2026-03-02').includes(plan), `${code}: ${day}`);
@@ -273,6 +276,10 @@ describe('correcting the record', () => {
       const titles = corrections('closure/removal-early', stitched('2026-03-05', 'sutures-out'));
       assert.deepEqual(titles, ['sutures-out as ??']);
     });
+  });
+
+  it('is only for checks that there are', () => {
+    for (const code of correctable) assert.ok(checkOf(code) !== undefined, code);
   });
 
   it('is never preferred, never part of "fix all", and its titles say so', () => {
