@@ -6,6 +6,8 @@ export interface Row {
   readonly better: 'lower' | 'higher';
   /** The middle half of the rounds, as ratios. */
   readonly spread: readonly [number, number];
+  /** The same, measured in this run of something else. */
+  readonly beside?: { readonly name: string; readonly ratio: number };
 }
 
 const milliseconds = (action: () => unknown): number => {
@@ -74,6 +76,38 @@ export function compareReady<Ready>(
     better: 'lower',
     spread: [round3(quantile(sorted, 0.25)), round3(quantile(sorted, 0.75))],
   };
+}
+
+/**
+ * The median time of what answers later, as a ratio to one of `base` on the same text.
+ * @param prepare makes of a fresh text, untimed, what is measured
+ */
+export async function ratioOf<Ready>(
+  text: string,
+  rounds: number,
+  prepare: (text: string) => Promise<Ready>,
+  measured: (ready: Ready) => Promise<unknown>,
+  base: (text: string) => unknown,
+): Promise<number> {
+  const times: number[] = [];
+  const bases: number[] = [];
+  for (let round = -Math.ceil(rounds / 2); round < rounds; round++) {
+    const fresh = `${text}# round ${round} of another\n`;
+    const ready = await prepare(fresh);
+    const start = process.hrtime.bigint();
+    await measured(ready);
+    const time = Number(process.hrtime.bigint() - start) / 1e6;
+    const one = milliseconds(() => base(fresh));
+    if (round < 0) continue;
+    times.push(time);
+    bases.push(one);
+  }
+  const middle = (values: readonly number[]): number =>
+    quantile(
+      [...values].sort((a, b) => a - b),
+      0.5,
+    );
+  return round3(middle(times) / middle(bases));
 }
 
 export const round3 = (value: number): number => Math.round(value * 1000) / 1000;

@@ -1,5 +1,7 @@
+import type { LanguageService } from 'yaml-language-server/lib/esm/languageservice/yamlLanguageService.js';
 import type { Analysis } from '../../src/service/index.ts';
-import { compare, compareReady, type Row } from './measure.ts';
+import { documentOf, incumbent, type Document } from './incumbent.ts';
+import { compare, compareReady, ratioOf, type Row } from './measure.ts';
 import { faultyNote, noteOf } from './notes.ts';
 import type * as Subject from './subject.ts';
 
@@ -69,4 +71,43 @@ function featuresOf(service: typeof Subject.service): readonly Feature[] {
     ['outline', note, ({ note: read }) => (read === null ? [] : service.outlineOf(read))],
     ['folds', note, ({ text, root }) => service.foldsOf(text, root)],
   ];
+}
+
+/** What of ours is measured, by the beginning of its row's name, and what the other service does for it. */
+const asked: Readonly<Record<string, (service: LanguageService, document: Document) => unknown>> = {
+  'whole check to parse, note of 60 rows': (service, document) => service.doValidation(document, false),
+  'completion to parse: a key': (service, document) =>
+    service.doComplete(document, placeOf(document, '    photo: yes\n    '), false),
+  'completion to parse: a site': (service, document) =>
+    service.doComplete(document, placeOf(document, '  - site: '), false),
+  'hover on a volume': (service, document) => service.doHover(document, placeOf(document, 'volume: 0.')),
+  outline: (service, document) => service.findDocumentSymbols2(document),
+  folds: (service, document) => service.getFoldingRanges(document, {}),
+};
+
+const placeOf = (document: Document, words: string): ReturnType<Document['positionAt']> =>
+  document.positionAt(document.getText().indexOf(words) + words.length);
+
+/** The rows with what yaml-language-server takes for the same on the same note. Its own parse counts, as ours does in a check. */
+export async function withIncumbent(
+  rows: readonly Row[],
+  service: LanguageService,
+  parse: (text: string) => unknown,
+): Promise<readonly Row[]> {
+  const more: Row[] = [];
+  for (const row of rows) {
+    const [, ask] = Object.entries(asked).find(([name]) => row.name.startsWith(name)) ?? [];
+    if (ask === undefined) more.push(row);
+    else {
+      const once = row.name.endsWith('once parsed');
+      const prepare = async (text: string): Promise<Document> => {
+        const document = documentOf(text);
+        if (once) await service.doValidation(document, false);
+        return document;
+      };
+      const ratio = await ratioOf(noteOf(60), 100, prepare, async (one) => await ask(service, one), parse);
+      more.push({ ...row, beside: { name: incumbent, ratio } });
+    }
+  }
+  return more;
 }

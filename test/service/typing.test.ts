@@ -14,6 +14,7 @@ import {
   type Shown,
   type Watched,
 } from '../../src/service/index.ts';
+import { Noise, retype, rowsOf } from './retype.ts';
 
 const samples = join(import.meta.dirname, '../../samples');
 const clean = ['punch-sutured', 'melanocytic-deep-shave', 'cream-and-injection'];
@@ -24,58 +25,18 @@ const overLimit = readFileSync(join(samples, 'punch-sutured.wheal.yaml'), 'utf8'
 );
 const judge = (text: string): readonly Watched[] => watched(analyse(text, { tables, today: '2026-04-30' }));
 
-interface Noise {
-  states: number;
-  elsewhere: number;
-  anywhere: number;
-}
-
-/** Takes a row away and types it again, letter by letter; `seen` is asked after each. */
-function retype(note: string, row: number, seen: (state: Shown, row: number) => void): Shown {
-  const lines = new Lines(note);
-  const words = lines.row(row);
-  const start = note.split('\n').slice(0, row).join('\n').length + (row === 0 ? 0 : 1);
-  const caret = { line: row, character: 0 };
-  const empty = note.slice(0, start) + note.slice(start + words.length);
-  let now = afterEdit(
-    atRest(note, judge),
-    empty,
-    { start, end: start + words.length, inserted: '' },
-    caret,
-    judge,
-  );
-  seen(now, row);
-  for (let length = 0; length < words.length; length++) {
-    const at = start + length;
-    const letter = words[length] ?? '';
-    const text = now.text.slice(0, at) + letter + now.text.slice(at);
-    now = afterEdit(now, text, { start: at, end: at, inserted: letter }, caret, judge);
-    seen(now, row);
-  }
-  return now;
-}
-
-const rowsOf = (shown: Shown): number[] => {
-  const lines = new Lines(shown.text);
-  return shown.findings
-    .filter(({ severity }) => severity !== 'hint')
-    .map(({ start }) => lines.at(start).line);
-};
-
 describe('typing', () => {
   const names = readdirSync(samples).filter((name) => clean.some((one) => name.startsWith(one)));
 
   it('blames no other row, and hardly ever its own, while a clean note is typed again row by row', () => {
-    const noise: Noise = { states: 0, elsewhere: 0, anywhere: 0 };
+    const noise = new Noise();
     for (const name of names) {
       const note = readFileSync(join(samples, name), 'utf8');
       const before = new Set(judge(note).map(({ code }) => code));
       note.split('\n').forEach((_, row) => {
-        retype(note, row, (state) => {
-          const rows = rowsOf({ ...state, findings: state.findings.filter(({ code }) => !before.has(code)) });
-          noise.states += 1;
-          if (rows.length > 0) noise.anywhere += 1;
-          if (rows.some((one) => one !== row)) noise.elsewhere += 1;
+        retype(note, row, judge, (state) => {
+          const findings = state.findings.filter(({ code }) => !before.has(code));
+          noise.add(row, rowsOf({ text: state.text, findings }));
         });
       });
     }
@@ -89,7 +50,7 @@ describe('typing', () => {
     const fault = new Lines(note).at(note.indexOf('90 mL')).line;
     note.split('\n').forEach((_, row) => {
       if (row === fault) return;
-      retype(note, row, (state) => {
+      retype(note, row, judge, (state) => {
         assert.ok(
           state.findings.some(({ code }) => code === 'dose/over-limit'),
           `row ${row}: ${state.text}`,
@@ -101,7 +62,7 @@ describe('typing', () => {
   it('shows a finished over-limit volume on its own row after a pause, with the caret still there', () => {
     const note = overLimit;
     const row = new Lines(note).at(note.indexOf('90 mL')).line;
-    const last = retype(note, row, () => undefined);
+    const last = retype(note, row, judge, () => undefined);
     assert.deepEqual(
       rowsOf(last).filter((one) => one === row),
       [],

@@ -1,0 +1,48 @@
+/** yaml-language-server with the plain schema of a note: what somebody has without Wheal. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { LanguageService } from 'yaml-language-server/lib/esm/languageservice/yamlLanguageService.js';
+
+export const incumbent = 'yaml-language-server';
+
+export type Document = Parameters<LanguageService['doHover']>[0];
+export type Place = Parameters<LanguageService['doHover']>[1];
+
+const require = createRequire(import.meta.url);
+const { getLanguageService } = require(`${incumbent}/lib/umd/languageservice/yamlLanguageService.js`) as {
+  readonly getLanguageService: (given: unknown) => LanguageService;
+};
+const { TextDocument } = createRequire(require.resolve(`${incumbent}/package.json`))(
+  'vscode-languageserver-textdocument',
+) as {
+  readonly TextDocument: {
+    readonly create: (uri: string, language: string, version: number, text: string) => Document;
+  };
+};
+
+let version = 0;
+
+/** A document that was never seen before, so that nothing is answered from memory. */
+export function documentOf(text: string): Document {
+  version += 1;
+  return TextDocument.create(`file:///${version}.yaml`, 'yaml', version, text);
+}
+
+/** The service, which knows nothing of notes but their schema. */
+export function startIncumbent(): LanguageService {
+  const schema: unknown = JSON.parse(
+    readFileSync(join(import.meta.dirname, '..', '..', 'schemas', 'note.schema.json'), 'utf8'),
+  );
+  const service = getLanguageService({
+    schemaRequestService: (uri: string) => Promise.reject(new Error(`${uri} is not fetched`)),
+    workspaceContext: { resolveRelativePath: (path: string) => path },
+  });
+  service.configure({
+    validate: true,
+    hover: true,
+    completion: true,
+    schemas: [{ uri: 'file:///note.schema.json', fileMatch: ['*'], schema }],
+  });
+  return service;
+}
