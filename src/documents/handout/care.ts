@@ -13,6 +13,7 @@ export function careSection(facts: Facts): Section | undefined {
   const sewn = stitchesLeft(facts);
   const dry = wounds.filter((wound) => !isWet(wound));
   const items = [
+    ...(alike(wounds) ? [wording.say('care-each')] : []),
     ...(dry.length === 0
       ? []
       : [
@@ -28,6 +29,13 @@ export function careSection(facts: Facts): Section | undefined {
   ];
   return { heading: wording.say('care-title'), items };
 }
+
+/** Whether there are several wounds that are cared for in the same way. */
+const alike = ([first, ...others]: readonly Wound[]): boolean =>
+  first !== undefined && others.length > 0 && others.every((other) => kindOf(other) === kindOf(first));
+
+const kindOf = ({ held, covered, leaves, reading }: Wound): string =>
+  [held.join('+'), covered, leaves, reading?.base.dressable].join(' ');
 
 /** Mouth, rim of the lid, inside of nose and ear: no place for soap and ointment. The red of the lip bears both. */
 const isWet = ({ reading }: Wound): boolean =>

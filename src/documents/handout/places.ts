@@ -149,10 +149,17 @@ const sites: ReadonlyMap<string, Words> = new Map(
   `),
 );
 
-/** `left cheek`, `back of the left hand`, but `left side of the neck`. */
+/** Ends with a place of which there is one, so that a side of it is meant and not one of two. */
+const single =
+  /(?:^|\bthe )(?:nose|mouth|lip|tongue|neck|chest|belly|belly button|genital area|penis|scrotum|vulva|anus|back|trunk|scalp|face|chin|forehead)$/;
+
+/** `left cheek`, `back of the left hand`; `left side of the nose`, `back of the neck, left side`. */
 const sided = (side: string, name: string): string => {
-  const behind = /^(?:side|middle)\b/.test(name) ? -1 : name.lastIndexOf('the ');
-  return behind < 0 ? `${side} ${name}` : `${name.slice(0, behind + 4)}${side} ${name.slice(behind + 4)}`;
+  const behind = name.lastIndexOf('the ');
+  if (!single.test(name))
+    return behind < 0 ? `${side} ${name}` : `${name.slice(0, behind + 4)}${side} ${name.slice(behind + 4)}`;
+  if (behind < 0) return `${side} side of the ${name}`;
+  return name.startsWith('side') ? `${side} ${name}` : `${name}, ${side} side`;
 };
 
 type Side = NonNullable<SiteReading['side']>;

@@ -2,6 +2,7 @@ import { phrasesOf } from '../../note/phrases.ts';
 import type { BloodThinnerRow } from '../../reference/blood-thinners.ts';
 import type { Facts, Section } from './model.ts';
 import { listed } from './language.ts';
+import type { Wound } from './wounds.ts';
 
 /** What to do where it bleeds; undefined where nothing is left that could. */
 export function bleedingSection({ wounds, tables, wording }: Facts): Section | undefined {
@@ -91,9 +92,15 @@ export function scarSection({ note, wounds, wording }: Facts): Section | undefin
   return {
     heading: wording.say('scar-title'),
     items: [
-      ...(wounds.some(({ takesTissue }) => takesTissue) ? [wording.say('scar-mark')] : []),
+      ...(wounds.some(({ takesTissue }) => takesTissue)
+        ? [wording.say(wounds.every(isRemoval) ? 'scar-place' : 'scar-mark')]
+        : []),
       wording.say('scar-sun'),
       ...(prone ? [wording.say('scar-thick')] : []),
     ],
   };
 }
+
+/** Whether something was taken off and not sent, so that nobody would call it a biopsy. */
+const isRemoval = ({ procedure: { specimen = [] } }: Wound): boolean =>
+  specimen.length > 0 && specimen.every(({ notSent }) => notSent?.value !== undefined);

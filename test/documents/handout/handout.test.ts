@@ -534,6 +534,32 @@ aftercare: {language: ${value}}
   });
 });
 
+describe('the words of a handout', () => {
+  it('name a side of a place of which there is one as people do', () => {
+    const place = (site: string): string => words(handout(note('method: shave').replace('left cheek', site)));
+    for (const [site, said] of [
+      ['left nasal ala', 'Left side of the nose'],
+      ['right mid back', 'Middle of the back, right side'],
+      ['left upper back', 'Left upper back'],
+      ['left dorsal hand', 'Back of the left hand'],
+      ['right lateral neck', 'Right side of the neck'],
+      ['left cheek', 'Left cheek'],
+    ] as const)
+      assert.ok(place(site).includes(said), `${site}: ${place(site)}`);
+  });
+
+  it('say that they are for each of several wounds, where those are alike', () => {
+    const both = read('hair-loss-pair.wheal.yaml');
+    assert.ok(words(handout(both)).includes('This is for each wound.'));
+    assert.ok(!words(handout(read('punch-sutured.wheal.yaml'))).includes('each wound'));
+  });
+
+  it('call nothing a biopsy that was only taken off', () => {
+    assert.ok(!words(handout(read('skin-tag-scissor.wheal.yaml'))).includes('biopsy'));
+    assert.ok(words(handout(read('punch-sutured.wheal.yaml'))).includes('Any biopsy leaves a mark'));
+  });
+});
+
 describe('forms of the handout', () => {
   const one = handout(read('melanocytic-deep-shave.wheal.yaml'), practice, 'es');
 
@@ -547,8 +573,8 @@ describe('forms of the handout', () => {
     for (const line of handoutForms.text(one, now).split('\n')) assert.ok(line.length <= 78, line);
   });
 
-  // A browser's print of two such columns on Letter, the shorter paper, with a wide font: it held this much at 11.5 points.
-  const paper = { columns: 2, rows: 46, characters: 42 };
+  // A browser's print of two such columns on Letter, the shorter paper, with a wide font at 11 points holds more than this.
+  const paper = { columns: 2, rows: 48, characters: 42 };
   for (const name of samples)
     it(`print ${name} on one page while everything is still to come`, () => {
       const open = read(name)

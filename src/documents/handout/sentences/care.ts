@@ -37,7 +37,7 @@ export const careSentences = [
     [
       'care-no-ointment',
       'Do not put ointment on it unless we tell you to.',
-      'No ponga ungüento si no se lo decimos.',
+      'No ponga ungüento a menos que se lo digamos.',
     ],
     [
       'care-cover',
@@ -58,7 +58,7 @@ export const careSentences = [
     [
       'care-pain',
       'For pain, you can take acetaminophen as the package says. Do not take aspirin or ibuprofen for pain unless your clinician says so.',
-      'Para el dolor puede tomar acetaminofén (paracetamol) como dice la caja. No tome aspirina ni ibuprofeno para el dolor si no se lo indican.',
+      'Para el dolor puede tomar acetaminofén (paracetamol) como dice la caja. No tome aspirina ni ibuprofeno para el dolor a menos que se lo indiquen.',
     ],
   ]),
   ...sentences('dermatology-nursing-antibiotics', 'Q', [
@@ -84,6 +84,7 @@ export const careSentences = [
       'Leave the strips on until they fall off.',
       'Deje las tiras puestas hasta que se caigan solas.',
     ],
+    ['care-each', 'This is for each wound.', 'Esto es para cada herida.'],
     [
       'care-stretch',
       'Do not stretch the skin there until the stitches are out.',
@@ -152,6 +153,11 @@ export const careSentences = [
       'scar-mark',
       'Any biopsy leaves a mark that stays. Most fade in time.',
       'Toda biopsia deja una marca que no se quita. La mayoría se aclara con el tiempo.',
+    ],
+    [
+      'scar-place',
+      'The place keeps a mark. Most marks fade in time.',
+      'En ese lugar queda una marca. La mayoría se aclara con el tiempo.',
     ],
     [
       'scar-sun',

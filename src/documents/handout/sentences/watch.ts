@@ -11,13 +11,13 @@ export const watchSentences = [
     ],
     [
       'bleed-again',
-      'If it still bleeds, press again. Do this {times} times in all.',
-      'Si sigue sangrando, apriete otra vez. Hágalo {times} veces en total.',
+      'If it still bleeds, press again in the same way, {times} times in all.',
+      'Si sigue sangrando, apriete otra vez igual, {times} veces en total.',
     ],
     [
       'bleed-call',
-      'If it has not stopped by then, call us. If you can not reach us, go to an emergency room.',
-      'Si no para, llámenos. Si no nos encuentra, vaya a una sala de emergencias.',
+      'If it has not stopped by then, call us. If you cannot reach us, go to an emergency room.',
+      'Si no para, llámenos. Si no contestamos, vaya a una sala de emergencias.',
     ],
   ]),
   ...sentences('leaflet-fever', 'Q', [
@@ -30,7 +30,7 @@ export const watchSentences = [
     [
       'call-red',
       'The red area grows or has red streaks, or the skin feels hot.',
-      'Lo rojo crece, hay rayas rojas o la piel está caliente.',
+      'La zona roja crece, salen rayas rojas o la piel está caliente.',
     ],
     ['call-pus', 'There is pus or a bad smell.', 'Sale pus o huele mal.'],
     [
@@ -46,7 +46,7 @@ export const watchSentences = [
       'You get an itchy rash where the dressing was.',
       'Le sale una erupción con picor donde estaba el vendaje.',
     ],
-    ['er-title', 'Go to an emergency room', 'Vaya a una sala de emergencias'],
+    ['er-title', 'Go to an emergency room if', 'Vaya a una sala de emergencias si'],
     [
       'er-bleed',
       'Blood keeps soaking through while you press.',
@@ -59,8 +59,8 @@ export const watchSentences = [
     ],
     [
       'er-breath',
-      'You can not breathe well, your face or throat swells, or you faint: call your emergency number (911 in the United States).',
-      'No respira bien, se le hincha la cara o la garganta, o se desmaya: llame al número de emergencias (911 en Estados Unidos).',
+      'You cannot breathe well, your face or throat swells, or you faint. Call 911 or your emergency number.',
+      'No respira bien, se le hincha la cara o la garganta, o se desmaya. Llame al 911 o a su número de emergencias.',
     ],
   ]),
   ...sentences('accp-anticoagulants', 'Q', [
@@ -68,7 +68,7 @@ export const watchSentences = [
     [
       'medicine-keep',
       'Keep taking {medicine} as prescribed, unless your clinician says to stop.',
-      'Siga tomando {medicine} como se lo recetaron, si no le dicen que pare.',
+      'Siga tomando {medicine} como se lo recetaron, a menos que su médico le diga que pare.',
     ],
     [
       'medicine-ask',
@@ -87,13 +87,13 @@ export const watchSentences = [
     ],
     [
       'stitches-where',
-      'We take them out at {practice}. Do not do it yourself. Call us if you have no appointment.',
-      'Se los quitamos en {practice}. No lo haga usted. Llame si no tiene cita.',
+      'We take them out at {practice}. Do not take them out yourself. Call us if you have no appointment.',
+      'Se los quitamos en {practice}. No se los quite usted. Llame si no tiene cita.',
     ],
     [
       'stitches-where-us',
-      'We take them out. Do not do it yourself. Call us if you have no appointment.',
-      'Se los quitamos nosotros. No lo haga usted. Llame si no tiene cita.',
+      'We take them out. Do not take them out yourself. Call us if you have no appointment.',
+      'Se los quitamos nosotros. No se los quite usted. Llame si no tiene cita.',
     ],
     ['phone-title', 'How to reach us', 'Cómo llamarnos'],
     ['phone', 'Telephone: {phone}', 'Teléfono: {phone}'],
