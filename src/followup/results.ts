@@ -38,6 +38,9 @@ export interface Falling {
 
 const nothing =
   /^(?:none|no|nothing|nil|n\/a|na|not needed|not required|no further\b.*|no (?:treatment|action|follow[- ]?up|excision|re-?excision)\b.*|reassur\w*|reassurance given)(?:\s+(?:needed|required|indicated|planned|further))?[.!]?$/i;
+/** Whether the words about the next step say that there is none. */
+export const saysNothing = (next: string): boolean => nothing.test(next.trim());
+
 const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
 
 /** What became of each result that came, in the order of the note. A result without a word in it has not come. */
@@ -68,8 +71,8 @@ function loopOf(result: Result, received: Day, tables: Tables): Loop {
     attempts: tellings.flatMap(({ one, day }) =>
       day === undefined && one.on?.value !== undefined ? [one] : [],
     ),
-    next: next?.value === undefined || nothing.test(next.value.trim()) ? undefined : next.value.trim(),
-    nothingNext: next?.value !== undefined && nothing.test(next.value.trim()),
+    next: next?.value === undefined || saysNothing(next.value) ? undefined : next.value.trim(),
+    nothingNext: next?.value !== undefined && saysNothing(next.value),
     done: doneOn(done),
   };
 }

@@ -1,4 +1,8 @@
-import type { Check } from '../check.ts';
+import { saysNothing } from '../../followup/results.ts';
+import type { Result } from '../../note/generated/types.ts';
+import { phrasesOf } from '../../note/phrases.ts';
+import { within } from '../../note/tree.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { lateOf, lateReport, sameSpecimen, type Late } from './_plan.ts';
 
 const format = { source: 'format', mark: 'format' } as const;
@@ -17,6 +21,25 @@ const latestOfEach = (late: readonly Late[]): readonly Late[] =>
           (other.days > one.days || (other.days === one.days && place < at)),
       ),
   );
+
+/** Of every melanoma something follows: an excision, or at least an examination of the skin. */
+function afterMelanoma({ diagnosis, next }: Result, { tables }: Subject): Report | undefined {
+  if (diagnosis?.value === undefined || next?.value === undefined || !saysNothing(next.value))
+    return undefined;
+  const mention = phrasesOf(tables.followUp.findings)
+    .mentionsIn(diagnosis.value)
+    .find(({ row, standing }) => row.name === 'melanoma' && standing === 'asserted');
+  if (mention === undefined) return undefined;
+  const related = [{ ...within(diagnosis.node, mention.from, mention.to), form: 'diagnosis', args: {} }];
+  return { at: next, form: 'nothing', args: { name: mention.row.name }, related };
+}
+
+const nothingAfterMelanoma = (subject: Subject): readonly Report[] =>
+  (subject.note.procedures ?? [])
+    .flatMap(({ specimen = [] }) => specimen)
+    .flatMap(({ results = [] }) => results)
+    .map((result) => afterMelanoma(result, subject))
+    .filter((report) => report !== undefined);
 
 export const checks: readonly Check[] = [
   {
@@ -98,11 +121,16 @@ export const checks: readonly Check[] = [
     sources: [loop, { source: 'insurer-tips', mark: 'Q' }, format],
     messages: {
       main: 'This diagnosis asks for a plan, and the note has none. Write what happens under `next`, or `none needed`.',
+      nothing:
+        'The diagnosis is {name}, and the note says that nothing is to be done. If that is not so, write what happens; if it was decided, accept this with the reason.',
+      diagnosis: 'the diagnosis',
     },
-    find: (subject) =>
-      lateOf(subject, 'next step')
+    find: (subject) => [
+      ...lateOf(subject, 'next step')
         .filter(({ item }) => item.unplanned)
         .map((late) => lateReport(late)),
+      ...nothingAfterMelanoma(subject),
+    ],
   },
   {
     code: 'follow-up/step-not-done',

@@ -15,13 +15,14 @@ function isExempt(procedure: Procedure, subject: Subject): boolean {
   return base === undefined || base.acral || face.has(base.region);
 }
 
-const lengths = /(\d+(?:\.\d+)?)\s*(mm|cm)\b/gi;
+const lengths = /(\d+(?:\.\d+)?)(?:\s*[x×]\s*(\d+(?:\.\d+)?))?\s*(mm|cm)\b/gi;
 
 /** The greatest length in mm that the description of the lesion gives. */
 const lesionMm = ({ lesion }: Procedure): number | undefined => {
   const found = Array.from(
     (lesion?.value ?? '').matchAll(lengths),
-    ([, number, unit]) => Number(number) * (unit?.toLowerCase() === 'cm' ? 10 : 1),
+    ([, one, other, unit]) =>
+      Math.max(Number(one), Number(other ?? 0)) * (unit?.toLowerCase() === 'cm' ? 10 : 1),
   );
   return found.length === 0 ? undefined : Math.max(...found);
 };
@@ -39,11 +40,20 @@ const melanoma: Judge = (procedure, subject) => {
   return deep ? undefined : { at: method, args: { method: name ?? '' } };
 };
 
+const wholeMethods: ReadonlySet<string | undefined> = new Set(['deep shave', 'excisional']);
+
+/** A sample that is smaller than the lesion that it was to take out whole. */
 function partial(procedure: Procedure, subject: Subject): Report | undefined {
-  const punch = punchOf(procedure, subject.tables);
+  const { size } = procedure;
   const lesion = lesionMm(procedure);
-  if (punch === undefined || lesion === undefined || lesion >= large || punch.mm >= lesion) return undefined;
-  return { at: punch.at, form: 'partial', severity: 'information', args: { size: punch.at.text, lesion } };
+  const taken = Math.max(...(size?.value?.mm ?? []));
+  if (size === undefined || lesion === undefined || lesion >= large || !(taken > 0 && taken < lesion))
+    return undefined;
+  const whole =
+    punchOf(procedure, subject.tables) !== undefined || wholeMethods.has(methodName(procedure, subject));
+  return whole
+    ? { at: size, form: 'partial', severity: 'information', args: { size: size.text, lesion } }
+    : undefined;
 }
 
 const fat: Judge = (procedure, subject) => {

@@ -23,6 +23,25 @@ describe('method/melanoma-sample', () => {
     flags(code, note('left upper back', 'lesion: macule 0.9 cm', 'method: punch', 'size: ⟦6 mm⟧', asked));
   });
 
+  it('is information where a deep shave or an excision is smaller than its lesion', () => {
+    for (const method of ['deep shave', 'excisional'])
+      flags(
+        code,
+        note('left upper back', 'lesion: macule 7 x 5 mm', `method: ${method}`, 'size: ⟦5 x 5 mm⟧', asked),
+        {
+          severity: 'information',
+        },
+      );
+    silent(
+      code,
+      note('left upper back', 'lesion: macule 7 x 5 mm', 'method: deep shave', 'size: 9 x 7 mm', asked),
+    );
+    silent(
+      code,
+      note('left upper back', 'lesion: macule 7 x 5 mm', 'method: incisional', 'size: 5 mm', asked),
+    );
+  });
+
   it('is silent on what the guideline allows', () => {
     for (const method of ['deep shave', 'excisional', 'punch', 'incisional'])
       silent(code, note('left upper back', `method: ${method}`, asked));
