@@ -1,4 +1,5 @@
-// `npm run test:host [node|worker|person|editor …]`: the extension in a real VS Code. With nothing said, all of it.
+// `npm run test:host [node|worker|person|editor …]`: the extension in a real VS Code. With nothing said, all of it;
+// `node/typing` or `person/punch` plays only the files with that word in their name.
 // Where WHEAL_VSCODE names a desktop VS Code (or says `download`), the suite runs there too.
 import { bundleSuite, runSuite } from './suite.mjs';
 import { runDesktop } from './desktop.mjs';
@@ -9,28 +10,31 @@ import { Missing } from '../../src/build/host-tools.mjs';
 import { install, tsx } from '../../src/build/setup.mjs';
 
 const parts = {
-  node: ['the Node extension host', (suite) => runSuite('node', suite)],
-  worker: ["the browser's extension host", (suite) => runSuite('worker', suite)],
-  person: ['at the keyboard', () => playScenes()],
+  node: ['the Node extension host', async (only) => runSuite('node', await bundleSuite(only))],
+  worker: ["the browser's extension host", async (only) => runSuite('worker', await bundleSuite(only))],
+  person: ['at the keyboard', (only) => playScenes(only)],
   editor: ['npm run editor', () => tryEditor()],
-  desktop: ['a desktop VS Code', (suite) => runDesktop(process.env.WHEAL_VSCODE, suite)],
+  desktop: [
+    'a desktop VS Code',
+    async (only) => runDesktop(process.env.WHEAL_VSCODE, await bundleSuite(only)),
+  ],
 };
 const usual = ['node', 'worker', 'person', 'editor', ...(process.env.WHEAL_VSCODE ? ['desktop'] : [])];
 
 async function main(wanted) {
-  const unknown = wanted.filter((part) => !(part in parts));
+  const asked = (wanted.length > 0 ? wanted : usual).map((word) => word.split('/'));
+  const unknown = asked.map(([part]) => part).filter((part) => !(part in parts));
   if (unknown.length > 0)
     throw new Missing(`Unknown: ${unknown.join(', ')}. There are: ${usual.join(', ')}.`);
   // What drives Chromium leaves folders here when it is interrupted.
   process.env.TMPDIR = scratch();
   install();
   tsx('src/build/bundle.ts');
-  const suite = await bundleSuite();
-  for (const part of wanted.length > 0 ? wanted : usual) {
+  for (const [part, only] of asked) {
     const [title, play] = parts[part];
     console.log(`\n-- ${title}`);
     const began = Date.now();
-    const passed = await play(suite);
+    const passed = await play(only);
     console.log(`${passed} passed in ${((Date.now() - began) / 1000).toFixed(1)} s`);
   }
 }

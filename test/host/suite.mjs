@@ -22,9 +22,21 @@ const mochaForBrowsers = {
   },
 };
 
-/** Bundles every test of the suite into one file that runs in Node and in a browser's worker. */
-export async function bundleSuite() {
-  const tests = readdirSync(folder).filter((file) => file.endsWith('.test.ts'));
+const samples = () =>
+  Object.fromEntries(
+    readdirSync(join(root, 'samples')).map((file) => [
+      file,
+      readFileSync(join(root, 'samples', file), 'utf8'),
+    ]),
+  );
+
+/**
+ * Bundles the tests of the suite into one file that runs in Node and in a browser's worker; the samples, as texts by
+ * their names, are in it as SAMPLES.
+ * @param only a word that the names of the tests' files have
+ */
+export async function bundleSuite(only = '') {
+  const tests = readdirSync(folder).filter((file) => file.endsWith('.test.ts') && file.includes(only));
   const outfile = join(root, 'dist', 'host', 'suite.cjs');
   await build({
     stdin: {
@@ -39,6 +51,7 @@ export async function bundleSuite() {
     format: 'cjs',
     target: 'es2022',
     external: ['vscode'],
+    define: { SAMPLES: JSON.stringify(samples()) },
     plugins: [mochaForBrowsers],
     outfile,
     logLevel: 'warning',

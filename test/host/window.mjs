@@ -30,7 +30,7 @@ export function launchChromium(home) {
  * Opens a window on a folder.
  * @param server as startServer answers it
  * @param options.scratch where Chromium keeps its files
- * @param options.folder the folder to open; without one the address is taken as it is
+ * @param options.folder the folder, or the file of a workspace, to open; without one the address is taken as it is
  * @param options.start window options of VS Code, as pairs of name and value
  * @param options.onLog gets what the extension host writes to its console: level and arguments
  * @param options.onExit gets the exit code when a test run has ended
@@ -61,7 +61,7 @@ export async function openWindow(server, { scratch, folder, start = [], onLog, o
 function address(base, folder, start) {
   const url = new URL(base);
   if (folder === undefined) return url.href;
-  url.searchParams.set('folder', folder);
+  url.searchParams.set(folder.endsWith('.code-workspace') ? 'workspace' : 'folder', folder);
   const payload = [['skipWelcome', 'true'], ['skipReleaseNotes', 'true'], ...start];
   url.searchParams.set('payload', JSON.stringify(payload));
   return url.href;

@@ -63,6 +63,31 @@ export class Person {
     await this.#choose(`>${title}`, title);
   }
 
+  /** Chooses from a list that is open. */
+  async pick(label) {
+    await this.#choose(label, label);
+  }
+
+  /** Answers a question, when its box proposes what is expected; with nothing to type the proposal is taken. */
+  async answer(proposed, text = '') {
+    const input = this.page.locator('.quick-input-widget:visible input').first();
+    await until(
+      `a question that proposes ${proposed}`,
+      async () => ((await input.count()) > 0 ? await input.inputValue() : undefined),
+      (value) => value !== undefined && proposed.test(value),
+    );
+    const asked = await this.page.locator('.quick-input-message').first().innerText();
+    await this.type(text);
+    await this.press('Enter');
+    // The next question may follow at once.
+    await until(
+      'the box to go on',
+      async () =>
+        (await this.page.locator('.quick-input-widget:visible').count()) === 0 ||
+        (await this.page.locator('.quick-input-message').first().innerText()) !== asked,
+    );
+  }
+
   async #choose(text, label) {
     const input = this.page.locator('.quick-input-widget input').first();
     await input.waitFor();
@@ -150,6 +175,77 @@ export class Person {
       await this.press('ArrowDown');
     }
     throw new Error(`no suggestion says ${label}`);
+  }
+
+  /** Begins a note, and waits until its first gap is selected. */
+  async newNote() {
+    await this.press('F1');
+    await this.#choose('>wheal new', 'Wheal: New Note');
+    await until(
+      'the first gap',
+      () => this.place(),
+      (place) => place.includes('(2 selected)'),
+    );
+  }
+
+  /** Where the caret is, as the status bar says it. */
+  async place() {
+    return (await this.page.locator('[id="status.editor.selection"]').innerText()).trim();
+  }
+
+  /** Leaves a gap as it is. */
+  async skip() {
+    await this.#tab();
+  }
+
+  /** Writes into a gap what nobody suggests, and goes to the next. */
+  async fill(text) {
+    await this.type(text);
+    await this.#tab();
+  }
+
+  /**
+   * Types some letters into a gap, sees that the list has come to a word, and takes it.
+   * @param options.last whether no gap is left behind it
+   */
+  async choose(letters, word, { last = false } = {}) {
+    await this.type(letters);
+    await this.#sees(word, '.label-name');
+    await this.#tab(last);
+  }
+
+  /** Asks what fits a gap, sees a word in the first row of the list, and takes it. */
+  async suggested(word) {
+    await this.press('Control+Space');
+    await this.#sees(word, '.contents');
+    await this.#tab();
+  }
+
+  /** Waits until the row of the list that Tab would take has a word. */
+  async #sees(word, part) {
+    const focused = this.page.locator(`.suggest-widget.visible .monaco-list-row.focused ${part}`).first();
+    await until(
+      `the suggestion ${word}`,
+      async () => ((await focused.count()) > 0 ? (await focused.innerText()).trim() : ''),
+      (text) => (part === '.label-name' ? text === word : text.includes(word)),
+    );
+  }
+
+  /** Presses Tab, and waits until the next gap is selected, or the caret has left the last. */
+  async #tab(last = false) {
+    const before = await this.place();
+    await this.press('Tab');
+    await until(
+      'the caret to move on',
+      () => this.place(),
+      (place) => place !== before && place.includes('(2 selected)') !== last,
+    );
+  }
+
+  /** The whole text in front, by way of the clipboard. */
+  async text() {
+    await this.press('Control+a', 'Control+c');
+    return await until('the text', () => this.clipboard());
   }
 
   /** Opens the list of fixes at the caret, and takes the one with this title. */

@@ -11,29 +11,28 @@ import { Person } from './person.mjs';
 
 const scenes = import.meta.dirname;
 
-/** Plays every `*.scene.mjs` of this folder; answers how many there were, throws if one fails. */
-export async function playScenes() {
-  const files = readdirSync(scenes).filter((file) => file.endsWith('.scene.mjs'));
+/**
+ * Plays every `*.scene.mjs` of this folder; answers how many there were, throws if one fails.
+ * @param only a word that the names of their files have
+ */
+export async function playScenes(only = '') {
+  const files = readdirSync(scenes).filter((file) => file.endsWith('.scene.mjs') && file.includes(only));
   const own = scratch();
   installExtension(own, await pack(own));
-  const server = await startServer({ folder: own });
-  try {
-    for (const file of files) await play(file, server, own);
-  } finally {
-    server.stop();
-  }
+  for (const file of files) await play(file, own);
   if (files.length === 0) throw new Error('there are no scenes');
   return files.length;
 }
 
-async function play(file, server, own) {
-  const { title, scene } = await import(`./${file}`);
+async function play(file, own) {
+  const { title, scene, settings, place } = await import(`./${file}`);
   const name = file.replace('.scene.mjs', '');
   const folder = join(own, name);
   for (const notes of ['samples', join('test', 'host', 'workspace')])
     cpSync(join(root, notes), folder, { recursive: true });
   const began = Date.now();
-  const window = await openWindow(server, { scratch: own, folder });
+  const server = await startServer({ folder: own, more: settings });
+  const window = await openWindow(server, { scratch: own, folder: place?.(folder) ?? folder });
   const person = new Person(window.page);
   try {
     await person.sitDown();
@@ -46,5 +45,6 @@ async function play(file, server, own) {
     throw error;
   } finally {
     await window.close();
+    server.stop();
   }
 }
