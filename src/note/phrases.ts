@@ -1,4 +1,5 @@
 import type { WordRow } from '../reference/types.ts';
+import { tokensOf, type Token } from './phrase-tokens.ts';
 import type { WordTable } from './word-table.ts';
 
 /**
@@ -24,12 +25,6 @@ interface Phrase<Value> {
 
 /** Phrases by their first word. */
 type Phrases<Value> = Map<string, Phrase<Value>[]>;
-
-interface Token {
-  readonly text: string;
-  readonly from: number;
-  readonly to: number;
-}
 
 type Before = 'asked' | 'denied' | 'unlikely' | 'past' | 'favored' | 'fresh';
 type Cue =
@@ -110,14 +105,6 @@ const graveWords: ReadonlySet<string> = new Set([
   'spitzoid',
 ]);
 
-/** Letters and digits, as ranges: Unicode's own classes take a pattern longer to make than a whole note to read. */
-const letter = 'A-Za-z0-9\\u00c0-\\u024f\\u0370-\\u1fff\\u2c00-\\ud7ff';
-const slashed = '[rRwWhH]/[oO]|[sS]/[pP]|[cC]/[wW]|[dD]/[dD]';
-// To ignore case here would take the engine longer than all the rest of the pattern.
-const tokenPattern = new RegExp(
-  `(?:${slashed})(?![${letter}])|[${letter}](?:[${letter}&%]|['’](?=[${letter}]))*|[.,;:!?()>\\n]`,
-  'g',
-);
 /** Words that join what stands before them to what follows. */
 const joins: ReadonlySet<string> = new Set(['vs', 'versus', 'and', 'or']);
 /** Words that go on without naming anything: "less likely than", "excluded by biopsy". */
@@ -378,44 +365,47 @@ function wordsOf(text: string): readonly string[] {
   return /^[a-z]+(?: [a-z]+)*$/.test(text) ? text.split(' ') : tokensOf(text).map((token) => token.text);
 }
 
-function tokensOf(text: string): Token[] {
-  const tokens: Token[] = [];
-  tokenPattern.lastIndex = 0;
-  for (let match = tokenPattern.exec(text); match !== null; match = tokenPattern.exec(text)) {
-    const [word] = match;
-    tokens.push({ text: word.toLowerCase(), from: match.index, to: match.index + word.length });
-  }
-  return tokens;
-}
-
 /** Whether a phrase begins with a word; a plural `s` is overlooked. */
 const begins = <Value>(phrases: Phrases<Value>, word: string): boolean =>
   phrases.has(word) || (word.endsWith('s') && phrases.has(word.slice(0, -1)));
+
+interface Match<Value> {
+  readonly value: Value;
+  readonly end: number;
+}
 
 /** The longest phrase that begins at a token; a plural `s` is overlooked. */
 function longest<Value>(
   phrases: Phrases<Value>,
   tokens: readonly Token[],
   at: number,
-): { readonly value: Value; readonly end: number } | undefined {
+): Match<Value> | undefined {
   const first = tokens[at]!.text;
-  let best: { readonly value: Value; readonly end: number } | undefined;
-  for (const begun of [
-    phrases.get(first),
-    first.endsWith('s') ? phrases.get(first.slice(0, -1)) : undefined,
-  ]) {
-    for (const { words, value } of begun ?? []) {
+  const best = longestOf(phrases.get(first), tokens, at, undefined);
+  return first.endsWith('s') ? longestOf(phrases.get(first.slice(0, -1)), tokens, at, best) : best;
+}
+
+/** The longest of some phrases that stands at a token, where it is longer than the best so far. */
+function longestOf<Value>(
+  begun: readonly Phrase<Value>[] | undefined,
+  tokens: readonly Token[],
+  at: number,
+  known: Match<Value> | undefined,
+): Match<Value> | undefined {
+  let best = known;
+  if (begun !== undefined)
+    for (const { words, value } of begun) {
       const end = at + words.length;
-      if (
-        end > (best?.end ?? at) &&
-        end <= tokens.length &&
-        words.every((word, index) => isWord(tokens[at + index]!, word))
-      ) {
-        best = { value, end };
-      }
+      if (end > (best?.end ?? at) && stand(words, tokens, at)) best = { value, end };
     }
-  }
   return best;
+}
+
+function stand(words: readonly string[], tokens: readonly Token[], at: number): boolean {
+  if (at + words.length > tokens.length) return false;
+  for (let index = 0; index < words.length; index++)
+    if (!isWord(tokens[at + index]!, words[index]!)) return false;
+  return true;
 }
 
 const isWord = ({ text }: Token, word: string): boolean =>
