@@ -90,4 +90,5 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
 const blank = (text: string, start: number): string => (text[start - 1] === ':' ? ' ' : '');
 
 /** Inside brackets a comma ends a plain value, so such a value is written in quotes. */
-const quoted = ({ text }: Offered): string => (/[,:{}[\]#]/.test(text) ? `"${text}"` : text);
+const quoted = ({ text, row }: Offered): string =>
+  row !== true && /[,:{}[\]#]/.test(text) ? `"${text}"` : text;

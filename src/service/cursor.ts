@@ -175,7 +175,8 @@ function flowKey(line: Line, typed: string, { keys }: FlowFrame, found: Followed
   const rest = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
   return {
     ...nowhere(caret),
-    place: found.inner === undefined ? 'nowhere' : 'key',
+    // A map whose keys are free has words of its own to offer.
+    place: found.inner !== undefined ? 'key' : found.key?.open === true ? 'value' : 'nowhere',
     path: found.path,
     map: found.inner,
     key: found.key,

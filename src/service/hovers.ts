@@ -1,4 +1,5 @@
 import { checkOf, messageOf } from '../checks/index.ts';
+import { catalogue as sentences } from '../documents/handout/sentences/index.ts';
 import { readMoment } from '../note/dates.ts';
 import type { Procedure } from '../note/generated/types.ts';
 import { Lines } from '../note/lines.ts';
@@ -10,7 +11,7 @@ import { doseSection } from './hovers/dose.ts';
 import { markdownOf, someOf, type Row, type Section } from './hovers/section.ts';
 import { siteSections, windowOf } from './hovers/site.ts';
 import { checkSections, hemostasisSections, implantSections, thinnerSections } from './hovers/words.ts';
-import { locate } from './locate.ts';
+import { locate, type Place } from './locate.ts';
 import { acceptedAt, acceptedFindings } from './navigation.ts';
 import { readSite } from '../note/site.ts';
 import { rowsOfTable } from './words.ts';
@@ -32,6 +33,9 @@ interface Said {
 export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
   const place = locate(analysis.root, offset, analysis.shapes, analysis.kind);
   const { entry, key, node, onKey } = place;
+  const free = freeSections(place);
+  if (entry !== undefined && free.length > 0)
+    return { start: entry.start, end: (entry.value ?? entry).end, markdown: markdownOf(free, false) };
   if (entry === undefined || key === undefined) return undefined;
   const help = helpSection(key, analysis);
   if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([help], false) };
@@ -40,6 +44,17 @@ export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
   const sections = node.text.trim() === '??' ? [] : valueSections({ text: node.text, offset, analysis }, own);
   const hurts = sections.length > 0 && canHurt.has(own.key);
   return { start: node.start, end: node.end, markdown: markdownOf([...sections, help], hurts) };
+}
+
+/** What a row of the practice file says whose key is free: a check with its severity, or a sentence that is replaced. */
+function freeSections({ path, entry }: Place): readonly Section[] {
+  if (entry === undefined) return [];
+  const [first, second] = path;
+  if (first === 'severities') return checkSections(entry.key);
+  const sentence = first === 'handout' && second === 'sentences' ? sentences.get(entry.key) : undefined;
+  return sentence === undefined
+    ? []
+    : [{ title: sentence.id, rows: [{ text: sentence.en }, { text: sentence.es }] }];
 }
 
 /** The key that a bare text stands for, where it takes the place of a map with one key. */

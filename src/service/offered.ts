@@ -16,6 +16,7 @@ import { spelled } from './british.ts';
 import type { Cursor } from './cursor.ts';
 import { weekdayName } from './hovers/days.ts';
 import type { Known } from './known.ts';
+import { practiceOffers } from './practice-offers.ts';
 import { rowsOfTable } from './words.ts';
 import type { Writing } from './writing.ts';
 
@@ -26,6 +27,8 @@ export interface Offered {
   /** Set where something is still to be typed before it: how many characters before its end. */
   readonly caretBack?: number;
   readonly synonyms?: readonly string[];
+  /** Set for a key with its colon, which stands without quotes. */
+  readonly row?: true;
 }
 
 export interface Asked extends Writing {
@@ -39,7 +42,7 @@ type Offer = (asked: Asked) => readonly Offered[];
 /** The values that fit a key here, the likeliest first. */
 export function valuesFor(asked: Asked): readonly Offered[] {
   const { path } = asked.cursor;
-  const byPath = asked.root === 'note' ? inNote : inPractice;
+  const byPath: ReadonlyMap<string, Offer> = asked.root === 'note' ? inNote : practiceOffers;
   const offer =
     byPath.get(path.slice(-2).join('.')) ??
     byPath.get(path.at(-1) ?? '') ??
@@ -243,13 +246,6 @@ const inNote: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['told', dates],
   ['told.by', people],
   ['told.how', fixed('telephone', 'visit', 'letter', 'portal message', 'voicemail')],
-  ['wheal', fixed('1')],
-]);
-
-const inPractice: ReadonlyMap<string, Offer> = new Map<string, Offer>([
-  ['closed', fixed('Saturday', 'Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'none')],
-  ['language', fixed('en', 'es')],
-  ['spelling', fixed('american', 'british')],
   ['wheal', fixed('1')],
 ]);
 
