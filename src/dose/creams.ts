@@ -3,8 +3,7 @@ import type { AgentRow } from '../reference/agents.ts';
 import type { CreamRow } from '../reference/creams.ts';
 import { isOver } from './arithmetic.ts';
 import type { Applied } from './injections.ts';
-import type { Facts } from './patient.ts';
-import { appliesTo } from './rules.ts';
+import { appliesTo, type Facts } from '../practice/ceilings.ts';
 
 export interface CreamExcess {
   readonly what: 'grams' | 'area' | 'time';

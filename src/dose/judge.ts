@@ -14,8 +14,9 @@ import {
   type Unlimited,
   type Unread,
 } from './injections.ts';
-import { factsOn, needsAge, type Facts } from './patient.ts';
-import { advisoryCeilings, ceilingOf, rulesOf, type Rules } from './rules.ts';
+import { ceilingOf, type Facts, type Rules } from '../practice/ceilings.ts';
+import { factsOn, needsAge } from './patient.ts';
+import { advisoryCeilings, rulesOf } from './rules.ts';
 import { stepsOf } from './steps.ts';
 import type { Advisory, AgentDose, DoseJudgement, KindSum, Left, NoLimit, Step } from './types.ts';
 import { kindText, productText } from './words.ts';

@@ -1,20 +1,11 @@
 import type { Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
+import { adultMonths, monthsOrAdult, type Facts } from '../practice/ceilings.ts';
 import type { WeightRange } from '../reference/limits.ts';
 import { isOver } from './arithmetic.ts';
 
-/** What a limit goes by. Unknown facts are undefined. */
-export interface Facts {
-  readonly kg: number | undefined;
-  readonly months: number | undefined;
-}
-
-/** The age that is taken where none is known. */
-const adultMonths = 18 * 12;
 /** Below this weight an adult can't be taken for granted. */
 const ageNeededBelowKg = 50;
-
-export const monthsOrAdult = ({ months }: Facts): number => months ?? adultMonths;
 
 export const isAdult = (facts: Facts): boolean => monthsOrAdult(facts) >= adultMonths;
 

@@ -1,170 +1,22 @@
+import {
+  appliesTo,
+  ceilingBy,
+  rulesFrom,
+  type Ceiling,
+  type Facts,
+  type Rules,
+} from '../practice/ceilings.ts';
 import type { Tables } from '../practice/tables.ts';
-import type { LimitRow, Population } from '../reference/limits.ts';
-import { monthsOrAdult, type Facts } from './patient.ts';
-
-/** Rows of one rank, with the practice's stricter ones that stand beside them. */
-interface Rung {
-  readonly rows: readonly LimitRow[];
-  readonly stricter: readonly LimitRow[];
-}
-
-/** The rows of one agent with or without epinephrine, sorted by what they are used for. */
-interface KindRules {
-  /** Where to look for the ceiling, in this order: the first rung that has a row for the patient counts. */
-  readonly ladder: readonly Rung[];
-  /** Guidelines of the authority's country, and what is less surely known of the authority itself. */
-  readonly advisories: readonly LimitRow[];
-  /** Every other published limit. */
-  readonly others: readonly LimitRow[];
-}
-
-export interface Rules {
-  readonly authority: string;
-  readonly of: (agent: string, epinephrine: boolean) => KindRules;
-}
+import type { LimitRow } from '../reference/limits.ts';
 
 const built = new WeakMap<Tables, Rules>();
 
 /** The limits of tables, sorted once and kept. */
 export function rulesOf(tables: Tables): Rules {
   let rules = built.get(tables);
-  if (rules === undefined) built.set(tables, (rules = build(tables)));
+  if (rules === undefined) built.set(tables, (rules = rulesFrom(tables)));
   return rules;
 }
-
-const none: KindRules = { ladder: [], advisories: [], others: [] };
-
-function build(tables: Tables): Rules {
-  const authority = tables.authorities.find(tables.authority)?.name ?? tables.authority;
-  const sorted = new Map<string, KindRules>();
-  for (const agent of new Set(tables.limits.map((row) => row.agent))) {
-    const [plain, both] = [false, true].map((epinephrine) =>
-      sort(
-        tables.limits.filter((row) => row.agent === agent && row.epinephrine === epinephrine),
-        authority,
-        tables,
-      ),
-    ) as [Sorted, Sorted];
-    const strict = [...both.stricter, ...plain.stricter];
-    sorted.set(keyOf(agent, false), {
-      ...plain,
-      ladder: [
-        ...rungs([plain.approved, plain.own, plain.published], plain.stricter),
-        ...rungs([plain.stricter], []),
-      ],
-    });
-    sorted.set(keyOf(agent, true), {
-      ...both,
-      // Without a row of its own, the plain limit of the authority serves with epinephrine too.
-      ladder: [
-        ...rungs([both.approved, both.own], both.stricter),
-        ...rungs([plain.approved, plain.own], strict),
-        ...rungs([both.published], both.stricter),
-        ...rungs([plain.published, strict], strict),
-      ],
-    });
-  }
-  return { authority, of: (agent, epinephrine) => sorted.get(keyOf(agent, epinephrine)) ?? none };
-}
-
-interface Sorted extends Omit<KindRules, 'ladder'> {
-  /** The practice's own, in the place of the authority's. */
-  readonly approved: readonly LimitRow[];
-  /** The practice's own, beside the authority's. */
-  readonly stricter: readonly LimitRow[];
-  /** Read in the text of the practice's authority. */
-  readonly own: readonly LimitRow[];
-  /** Of every label, formulary and reference table, for where the authority has none. */
-  readonly published: readonly LimitRow[];
-}
-
-function sort(rows: readonly LimitRow[], authority: string, { authorities }: Tables): Sorted {
-  const country = authorities.find(authority)?.country;
-  const published = rows.filter((row) => row.practice === undefined);
-  const isOwn = (row: LimitRow): boolean =>
-    row.authority === authority || row.ceilingFor?.includes(authority) === true;
-  const sure = (row: LimitRow): boolean => row.mark === 'Q' && row.notRecommended !== true;
-  const judges = (row: LimitRow): boolean =>
-    /^(label|formulary|table)$/.test(authorities.find(row.authority)?.kind ?? '');
-  const advises = (row: LimitRow): boolean => {
-    const from = authorities.find(row.authority);
-    return (from?.kind === 'guideline' && from.country === country) || (isOwn(row) && !sure(row));
-  };
-  return {
-    approved: rows.filter((row) => row.practice === 'approved'),
-    stricter: rows.filter((row) => row.practice === 'stricter'),
-    own: published.filter((row) => isOwn(row) && sure(row)),
-    published: published.filter((row) => judges(row) && sure(row)),
-    advisories: published.filter(advises),
-    others: published.filter((row) => !isOwn(row) && !advises(row) && sure(row)),
-  };
-}
-
-const rungs = (ranks: readonly (readonly LimitRow[])[], stricter: readonly LimitRow[]): readonly Rung[] =>
-  ranks.flatMap((rows) => (rows.length === 0 ? [] : [{ rows, stricter }]));
-
-const keyOf = (agent: string, epinephrine: boolean): string => (epinephrine ? `${agent}+` : agent);
-
-/** A limit as it stands for one patient. */
-export interface Ceiling {
-  readonly limit: LimitRow;
-  /** Without a weight the cap alone, Infinity where the row has none. */
-  readonly limitMg: number;
-  readonly boundBy: 'weight' | 'cap';
-}
-
-/** Whether a row is for a patient; without a weight its bounds by weight are left aside. */
-export function appliesTo(population: Population, facts: Facts): boolean {
-  const { fromMonths, belowMonths, fromKg, aboveKg, belowKg } = population;
-  const months = monthsOrAdult(facts);
-  const { kg } = facts;
-  if (months < (fromMonths ?? 0) || months >= (belowMonths ?? Infinity)) return false;
-  if (kg === undefined) return true;
-  return kg >= (fromKg ?? 0) && kg > (aboveKg ?? -1) && kg < (belowKg ?? Infinity);
-}
-
-/** What a row allows at a weight. */
-export function ceilingBy(limit: LimitRow, kg: number | undefined): Ceiling {
-  const byWeight = limit.mgPerKg === undefined || kg === undefined ? Infinity : limit.mgPerKg * kg;
-  const cap = limit.capMg ?? Infinity;
-  const boundBy = byWeight <= cap && byWeight !== Infinity ? 'weight' : 'cap';
-  return { limit, limitMg: Math.min(byWeight, cap), boundBy };
-}
-
-/**
- * The ceiling for a patient: the lowest of the authority's rows; where it has none, its plain limit serves with
- * epinephrine too, and after that the lowest that any label, formulary or table publishes.
- * @returns undefined where nothing is published for such a patient
- */
-export function ceilingOf(
-  rules: Rules,
-  agent: string,
-  epinephrine: boolean,
-  facts: Facts,
-): Ceiling | undefined {
-  for (const { rows, stricter } of rules.of(agent, epinephrine).ladder) {
-    const lowest = lowestOf(rows, facts);
-    if (lowest === undefined) continue;
-    const own = lowestOf(stricter, facts);
-    return own !== undefined && isLower(own, lowest) ? own : lowest;
-  }
-  return undefined;
-}
-
-function lowestOf(rows: readonly LimitRow[], facts: Facts): Ceiling | undefined {
-  let lowest: Ceiling | undefined;
-  for (const row of rows) {
-    if (!appliesTo(row.population, facts)) continue;
-    const ceiling = ceilingBy(row, facts.kg);
-    if (lowest === undefined || isLower(ceiling, lowest)) lowest = ceiling;
-  }
-  return lowest;
-}
-
-const isLower = (a: Ceiling, b: Ceiling): boolean =>
-  a.limitMg === b.limitMg
-    ? a.limitMg === Infinity && (a.limit.mgPerKg ?? Infinity) < (b.limit.mgPerKg ?? Infinity)
-    : a.limitMg < b.limitMg;
 
 /**
  * The limits for a patient that stand beside the ceiling of an agent: those of the country's guidelines, with the

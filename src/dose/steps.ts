@@ -3,8 +3,7 @@ import type { Tables } from '../practice/tables.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given } from './injections.ts';
 import type { AgentDose, DoseJudgement, Step } from './types.ts';
-import type { Facts } from './patient.ts';
-import type { Ceiling } from './rules.ts';
+import type { Ceiling, Facts } from '../practice/ceilings.ts';
 import {
   allowedMgText,
   bindingText,

@@ -3,7 +3,7 @@ import type { IsoDate } from '../note/values.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given, Unlimited, Unread } from './injections.ts';
-import type { Facts } from './patient.ts';
+import type { Facts } from '../practice/ceilings.ts';
 
 /** How much of one agent was given, with or without epinephrine. */
 export interface KindSum {

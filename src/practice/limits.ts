@@ -2,6 +2,7 @@ import type { PracticeApproval, PracticeLimit } from '../note/generated/types.ts
 import type { WordTable } from '../note/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { LimitRow, Population } from '../reference/limits.ts';
+import { adultFigures, rulesFrom, type Figures, type LimitBook, type Rules } from './ceilings.ts';
 import type { Faults } from './faults.ts';
 import { defined, textOf } from './leaves.ts';
 import { knownAgent } from './stock.ts';
@@ -30,17 +31,10 @@ export interface PracticeLimits {
 }
 
 /** What the overlay of limits goes by. */
-export interface LimitBase {
-  readonly limits: readonly LimitRow[];
+export interface LimitBase extends LimitBook {
   readonly agents: WordTable<AgentRow>;
-  readonly authority: string;
   /** Whether the file may loosen: not in restricted mode. */
   readonly trusted: boolean;
-}
-
-export interface Figures {
-  readonly mgPerKg?: number | undefined;
-  readonly capMg?: number | undefined;
 }
 
 const anyAge: Population = { text: 'any age' };
@@ -82,7 +76,9 @@ export function limitsOf(
   base: LimitBase,
   faults: Faults,
 ): PracticeLimits {
-  const laid = (entries ?? []).flatMap((entry) => laidOver(entry, base, faults));
+  // The practice's own rows are what is compared, not what it is compared with.
+  const published = rulesFrom({ ...base, limits: base.limits.filter((row) => row.practice === undefined) });
+  const laid = (entries ?? []).flatMap((entry) => laidOver(entry, base, published, faults));
   return {
     limits: laid.length === 0 ? base.limits : [...base.limits, ...laid.map(({ row }) => row)],
     loosened: laid.flatMap(({ loosened }) => (loosened === undefined ? [] : [loosened])),
@@ -94,7 +90,7 @@ interface Laid {
   readonly loosened?: Loosened;
 }
 
-function laidOver(entry: PracticeLimit, base: LimitBase, faults: Faults): readonly Laid[] {
+function laidOver(entry: PracticeLimit, base: LimitBase, rules: Rules, faults: Faults): readonly Laid[] {
   const agent = knownAgent(entry.agent, base.agents, faults);
   if (agent === undefined) return [];
   const figures = { mgPerKg: entry.maxMgPerKg?.value, capMg: entry.maxMg?.value };
@@ -106,7 +102,7 @@ function laidOver(entry: PracticeLimit, base: LimitBase, faults: Faults): readon
   // A yes or no that can't be read has its own finding; the limit then holds for both kinds.
   const kinds = entry.epinephrine?.value === undefined ? [false, true] : [entry.epinephrine.value];
   return kinds.map((epinephrine) => {
-    const published = ceilingOf(agent.name, epinephrine, base);
+    const published = adultFigures(rules, agent.name, epinephrine);
     const approval = approvalOfLooser(
       entry,
       { agent: agent.name, epinephrine, figures, published },
@@ -171,28 +167,4 @@ function looserFigure(figures: Figures, published: Figures): LooserFigure | unde
     if (value !== undefined && (unknown || (most !== undefined && value > most))) return { key, value, most };
   }
   return undefined;
-}
-
-/** What an adult may have by the practice's authority, or by the lowest published figures where it has none. */
-function ceilingOf(agent: string, epinephrine: boolean, { limits, authority }: LimitBase): Figures {
-  const rows = limits.filter(
-    (row) =>
-      row.agent === agent &&
-      row.epinephrine === epinephrine &&
-      row.population.belowMonths === undefined &&
-      row.practice === undefined,
-  );
-  const own = rows.filter(
-    (row) => row.authority === authority || row.ceilingFor?.includes(authority) === true,
-  );
-  const used = own.length > 0 ? own : rows;
-  return {
-    mgPerKg: lowest(used.map(({ mgPerKg }) => mgPerKg)),
-    capMg: lowest(used.map(({ capMg }) => capMg)),
-  };
-}
-
-function lowest(values: readonly (number | undefined)[]): number | undefined {
-  const known = values.filter((value) => value !== undefined);
-  return known.length === 0 ? undefined : Math.min(...known);
 }

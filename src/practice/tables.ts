@@ -233,7 +233,13 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
   const sites = sitesOf(practice.words?.sites, referenceTables.sites, faults);
   const laid = limitsOf(
     practice.limits,
-    { limits: [...published, ...own.limits], agents: own.agents, authority, trusted },
+    {
+      limits: [...published, ...own.limits],
+      authorities: referenceTables.authorities,
+      agents: own.agents,
+      authority,
+      trusted,
+    },
     faults,
   );
   const tables: Tables = {

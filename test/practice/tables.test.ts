@@ -1,7 +1,9 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
+import { rulesOf } from '../../src/dose/rules.ts';
 import type { Problem } from '../../src/note/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
+import { ceilingOf } from '../../src/practice/ceilings.ts';
 import {
   layOver,
   referenceTables,
@@ -161,6 +163,29 @@ describe('limits', () => {
       'limits: [{agent: lidocaine, epinephrine: no, max-mg-per-kg: 4.5, max-mg: 300}]\n',
     );
     assert.deepEqual(problems, []);
+  });
+
+  it('are compared with the very ceiling by which a dose is judged', () => {
+    // Several authorities have no row of their own for these, so another rule gives the ceiling.
+    for (const [authority, agent, kind] of [
+      ['US prescribing information', 'mepivacaine', 'yes'],
+      ['UK and Irish product characteristics', 'lidocaine', 'yes'],
+      ['Therapeutic Guidelines (Australia)', 'prilocaine', 'yes'],
+      ['US prescribing information', 'bupivacaine', 'no'],
+    ] as const) {
+      const base = tables(`authority: ${authority}\n`);
+      const adult = { kg: 1, months: 480 };
+      const mgPerKg = ceilingOf(rulesOf(base), agent, kind === 'yes', adult)?.limit.mgPerKg;
+      assert.ok(mgPerKg);
+      const limit = (value: number): readonly string[] =>
+        codes(
+          lay(
+            `authority: ${authority}\nlimits: [{agent: ${agent}, epinephrine: ${kind}, max-mg-per-kg: ${value}}]\n`,
+          ).problems,
+        );
+      assert.deepEqual(limit(mgPerKg), [], `${authority}: ${agent}`);
+      assert.deepEqual(limit(mgPerKg + 0.1), ['practice/looser-limit'], `${authority}: ${agent}`);
+    }
   });
 
   for (const approval of [

@@ -1,7 +1,8 @@
 import { isAtLeast, isOver } from '../../dose/arithmetic.ts';
 import type { DoseJudgement } from '../../dose/judge.ts';
 import { productOf } from '../../dose/injections.ts';
-import { ceilingOf, rulesOf } from '../../dose/rules.ts';
+import { rulesOf } from '../../dose/rules.ts';
+import { ceilingOf } from '../../practice/ceilings.ts';
 import { epinephrineText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/format.ts';
 import type { Note } from '../../note/generated/types.ts';

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
-import { factsOn, needsAge, type Facts } from '../../dose/patient.ts';
+import { factsOn, needsAge } from '../../dose/patient.ts';
+import type { Facts } from '../../practice/ceilings.ts';
 import { epinephrineText, strengthText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/format.ts';
 import type { Age, Dilution, Quantity } from '../../note/values.ts';
