@@ -1,5 +1,5 @@
 /** Bundles the command line and the extension into dist/. */
-import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
 import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
@@ -39,6 +39,7 @@ chmodSync(join(root, 'dist/wheal.cjs'), 0o755);
 await buildCore('wheal-core', 'src/cli/main.ts', ['check', 'summary']);
 await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
 
+writeFileSync(join(root, 'dist', 'pages.json'), JSON.stringify(pagesOfChecks()));
 await build({
   ...shared,
   entryPoints: ['src/editor/extension.ts'],
@@ -77,4 +78,18 @@ async function buildCore(bundle: Bundle, entry: string, commands: readonly strin
     });
   }
   writeFileSync(join(dist, compiledFile(bundle)), script.createCachedData());
+}
+
+/** All pages by the codes of their checks: in one file they take half the room that they take one by one in a package. */
+function pagesOfChecks(): Readonly<Record<string, string>> {
+  const folder = join(root, 'src', 'checks');
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.md'),
+  );
+  return Object.fromEntries(
+    names.map((name) => [
+      name.slice(0, -'.md'.length).replaceAll('\\', '/'),
+      readFileSync(join(folder, name), 'utf8'),
+    ]),
+  );
 }

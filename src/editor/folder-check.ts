@@ -92,7 +92,8 @@ export class Tally {
 
 const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
-function counted(severity: Severity, count: number): string {
+/** A number of findings of one severity, in words. */
+export function counted(severity: Severity, count: number): string {
   const { l10n } = vscode;
   switch (severity) {
     case 'error':

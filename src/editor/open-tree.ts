@@ -51,9 +51,8 @@ export function treeItemOf(row: OpenRow): vscode.TreeItem {
 
 function groupRow({ kind, group, items, from }: OfGroup & { readonly kind: string }): vscode.TreeItem {
   const isHeading = kind === 'heading';
-  const number = items.length - from;
-  const overdue = items.slice(from).filter(({ state }) => state === 'overdue').length;
-  const counts = overdue === 0 ? String(number) : vscode.l10n.t('{0}, {1} overdue', number, overdue);
+  const below = items.slice(from);
+  const counts = countsOf(below.length, below.filter(({ state }) => state === 'overdue').length);
   const title = isHeading ? openHeadings[group] : vscode.l10n.t('More');
   const row = new vscode.TreeItem(
     title,
@@ -64,6 +63,13 @@ function groupRow({ kind, group, items, from }: OfGroup & { readonly kind: strin
   row.accessibilityInformation = { label: `${title}: ${counts}` };
   row.contextValue = 'wheal.group';
   return row;
+}
+
+function countsOf(number: number, overdue: number): string {
+  if (overdue === 0) return String(number);
+  return overdue === number
+    ? vscode.l10n.t('{0} overdue', number)
+    : vscode.l10n.t('{0}, {1} overdue', number, overdue);
 }
 
 function itemRow(item: OpenItem, place: string): vscode.TreeItem {

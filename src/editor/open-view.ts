@@ -10,6 +10,9 @@ import type { Practices } from './practices.ts';
 /** What was kept is believed only by the code that kept it; code that was not built believes nothing. */
 const keptBy = builtFrom ?? crypto.randomUUID();
 
+/** Milliseconds in which whoever opens the view still waits for its first rows. */
+const patience = 3000;
+
 /**
  * The view of what is open over all notes of the workspace. Nothing is looked at before somebody opens it; from then
  * on it follows what changes.
@@ -62,9 +65,29 @@ export class OpenView implements vscode.Disposable {
     return this.tree.selection[0];
   }
 
-  /** Shows the view, and puts the focus into it. */
-  show(): Thenable<unknown> {
-    return vscode.commands.executeCommand('wheal.open.focus');
+  /** Shows the view, and puts the focus into it: again once there is something in it, since an empty tree takes none. */
+  async show(): Promise<void> {
+    const focus = (): Thenable<unknown> => vscode.commands.executeCommand('wheal.open.focus');
+    await focus();
+    if (this.list.state.items.length > 0 || !(await this.hasRows())) return;
+    await focus();
+  }
+
+  /** Waits a moment for the first rows; false where none have come. */
+  private hasRows(): Promise<boolean> {
+    return new Promise((resolve) => {
+      const ended = (has: boolean): void => {
+        waiting.dispose();
+        clearTimeout(timer);
+        resolve(has);
+      };
+      const waiting = this.list.onDidChange(() => {
+        if (this.list.state.items.length > 0) ended(true);
+      });
+      const timer = setTimeout(() => {
+        ended(false);
+      }, patience);
+    });
   }
 
   /** Looks at every note again. */

@@ -56,8 +56,20 @@ export class Pages implements vscode.Disposable, vscode.TextDocumentContentProvi
   async provideTextDocumentContent(uri: vscode.Uri): Promise<string> {
     const preview = previewIn(uri);
     if (preview !== undefined) return await this.preview(preview, vscode.Uri.parse(uri.query, true));
-    const bytes = await vscode.workspace.fs.readFile(vscode.Uri.joinPath(this.extension, 'src', uri.path));
-    return new TextDecoder().decode(bytes);
+    const code = /^\/checks\/(.+)\.md$/.exec(uri.path)?.[1];
+    return code === undefined ? await this.own('src', uri.path) : await this.page(code);
+  }
+
+  /** The page of a check; all of them stand in one file. */
+  private async page(code: string): Promise<string> {
+    const pages = JSON.parse(await this.own('dist', 'pages.json')) as Readonly<Record<string, string>>;
+    return pages[code] ?? '';
+  }
+
+  /** The text of a file of the extension's own. */
+  private async own(...path: readonly string[]): Promise<string> {
+    const uri = vscode.Uri.joinPath(this.extension, ...path);
+    return new TextDecoder().decode(await vscode.workspace.fs.readFile(uri));
   }
 
   /** Shows the page of a check. */

@@ -32,7 +32,7 @@ export function beforeSigning({ text, judgement }: Analysis): BeforeSigning {
     else findings[severity] += 1;
   const rows = [...told]
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || a.start - b.start)
-    .map((finding) => `${lines.at(finding.start).line + 1}: ${messageOf(finding)}`);
+    .map((finding) => `row ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`);
   return { pending, findings, rows };
 }
 

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createContext, Script } from 'node:vm';
 import { pack } from '../../src/build/package.mjs';
+import { catalogue } from '../../src/checks/index.ts';
 import { unzip } from './zip.ts';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -19,8 +20,8 @@ const content: readonly (readonly [RegExp, 1 | 'any'])[] = [
   [/^extension\/changelog\.md$/, 1],
   [/^extension\/LICENSE\.txt$/, 1],
   [/^extension\/dist\/extension\.cjs$/, 1],
+  [/^extension\/dist\/pages\.json$/, 1],
   [/^extension\/snippets\/[a-z-]+\.json$/, 'any'],
-  [/^extension\/src\/checks\/[a-z-]+\/[a-z-]+\.md$/, 'any'],
   [/^extension\/src\/editor\/language-configuration\.json$/, 1],
   [/^extension\/src\/editor\/wheal\.tmLanguage\.json$/, 1],
   [/^extension\/src\/editor\/icons\/wheal\.png$/, 1],
@@ -67,6 +68,12 @@ describe('the package', () => {
     for (const path of named)
       assert.ok(files.has(`extension/${String(path).replace('./', '')}`), String(path));
     assert.deepEqual(files.get('extension/dist/extension.cjs'), readFileSync(bundle));
+  });
+
+  it('holds the page of every check', () => {
+    const pages = JSON.parse(files.get('extension/dist/pages.json')!.toString()) as Record<string, string>;
+    assert.deepEqual(Object.keys(pages).sort(), catalogue.map(({ code }) => code).sort());
+    for (const [code, page] of Object.entries(pages)) assert.ok(page.includes(`# ${code}`), code);
   });
 
   it('has an icon of at least 128 by 128 pixels', () => {

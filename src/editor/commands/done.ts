@@ -110,7 +110,7 @@ async function askAll(
 ): Promise<Answers | undefined> {
   const answers = new Map<string, string>();
   for (const [index, question] of questions.entries()) {
-    const step = `${title} (${index + 1}/${questions.length})`;
+    const step = `${index + 1}/${questions.length} ${title}`;
     const answer = await ask(question, step, (text) =>
       faultIn(question, text, { tables: context.tables, today: context.today ?? '' }),
     );

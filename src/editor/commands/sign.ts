@@ -2,14 +2,17 @@ import * as vscode from 'vscode';
 import { plain } from '../../documents/plain.ts';
 import { signatureEdit, type NotSigned } from '../../documents/signature/sign.ts';
 import { verify, type Verification } from '../../documents/signature/verify.ts';
-import type { TextEdit } from '../../note/finding.ts';
+import type { Severity, TextEdit } from '../../note/finding.ts';
 import { readNote } from '../../note/read.ts';
 import { beforeSigning, spotOf } from '../../service/signing.ts';
 import { localMoment } from '../clock.ts';
 import { rangeIn, workspaceEdit } from '../convert.ts';
 import { frontNote } from '../export.ts';
+import { counted } from '../folder-check.ts';
 import type { OpenNote } from '../open-note.ts';
 import type { Command } from './command.ts';
+
+const severities: readonly Severity[] = ['error', 'warning', 'information'];
 
 /** Of more rows than this the rest is counted. */
 const mostRows = 12;
@@ -73,14 +76,13 @@ async function goesOn({ analysis }: OpenNote): Promise<boolean> {
     ...rows.slice(0, mostRows).map(plain),
     ...(more > 0 ? [l10n.t('and {0} more', more)] : []),
   ].join('\n');
-  const words = l10n.t(
-    'Before signing: not yet known {0}, errors {1}, warnings {2}, worth a look {3}.',
-    pending,
-    findings.error,
-    findings.warning,
-    findings.information,
-  );
-  const answer = await vscode.window.showWarningMessage(words, { modal: true, detail }, sign, show);
+  const counts = [
+    ...(pending === 0 ? [] : [l10n.t('{0} not yet known', pending)]),
+    ...severities.flatMap((one) => (findings[one] === 0 ? [] : [counted(one, findings[one])])),
+  ];
+  const words = l10n.t('Before signing: {0}.', counts.join(', '));
+  // The first is what a hasty key takes.
+  const answer = await vscode.window.showWarningMessage(words, { modal: true, detail }, show, sign);
   if (answer === show) await vscode.commands.executeCommand('workbench.actions.view.problems');
   return answer === sign;
 }

@@ -15,7 +15,6 @@ export async function scene(person, folder) {
 
   await person.command('Wheal: Show What Is Open');
   await row.waitFor();
-  await person.page.locator('.tree-explorer-viewlet-tree-view', { hasNotText: 'Looking' }).first().waitFor();
   await person.picture('open-1-list');
   assert.match(await row.innerText(), /X-20607.*days overdue, cannot wait; specimen A/s);
   assert.match((await row.getAttribute('aria-label')) ?? '', /Patients to be told/);
@@ -35,8 +34,7 @@ export async function scene(person, folder) {
   await goTo(person, 'X-20607');
   await person.press('Control+Enter');
   await choose(person, 'today');
-  await person.picture('open-3-how');
-  await choose(person, 'telephone');
+  await choose(person, 'telephone', 'open-3-how');
   await answer(person, 'N.B.');
   const told = /^ {10}told: \{on: \d{4}-\d\d-\d\d, by: N\.B\., how: telephone\}$/;
   await until(
@@ -44,12 +42,19 @@ export async function scene(person, folder) {
     () => person.rows(),
     (shown) => shown.some((text) => told.test(text)),
   );
-  await until(
-    'the list to follow',
-    () => rows.allInnerTexts(),
-    (texts) => texts.some((text) => text.includes('plan what happens next')),
-  );
   await person.picture('open-4-told');
+
+  // The list has followed: now a plan is wanted, of the same patient.
+  await row.filter({ hasText: 'overdue, cannot wait; specimen A' }).waitFor({ state: 'detached' });
+  await person.command('Wheal: Show What Is Open');
+  await goTo(person, 'X-20607');
+  assert.match(
+    (await focused(person).getAttribute('aria-label')) ?? '',
+    /plan what happens next.*Next steps/s,
+  );
+  await person.picture('open-5-next');
+  await person.press('Enter');
+  await person.page.locator('.tab.active', { hasText: file }).waitFor();
   assert.equal(readFileSync(join(folder, file), 'utf8'), before, 'it was saved by itself');
   await person.save();
   const after = readFileSync(join(folder, file), 'utf8').split('\n');
@@ -60,20 +65,23 @@ export async function scene(person, folder) {
   assert.equal(after.length, before.split('\n').length + 1);
 }
 
+const focused = (person) => person.page.locator('.tree-explorer-viewlet-tree-view .monaco-list-row.focused');
+
 /** Goes down the list to a row. */
 async function goTo(person, text) {
   await person.press('Home');
-  const focused = person.page.locator('.tree-explorer-viewlet-tree-view .monaco-list-row.focused');
   for (let step = 0; step < 40; step += 1) {
-    if ((await focused.count()) > 0 && (await focused.innerText()).includes(text)) return;
+    const here = focused(person);
+    if ((await here.count()) > 0 && (await here.innerText()).includes(text)) return;
     await person.press('ArrowDown');
   }
   throw new Error(`no row says ${text}`);
 }
 
 /** Takes the first answer that is offered, which has to be this one. */
-async function choose(person, text) {
+async function choose(person, text, picture) {
   await person.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: text }).waitFor();
+  if (picture !== undefined) await person.picture(picture);
   await person.press('Enter');
 }
 
