@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { catalogue, type Check } from '../checks/index.ts';
+import { differenceOf } from '../checks/differences.ts';
 import { citation } from '../reference/sources/index.ts';
 
 const checks = join(import.meta.dirname, '..', 'checks');
@@ -16,6 +17,22 @@ const marks: Readonly<Record<string, string>> = {
 
 export const pagePath = (code: string): string => join(checks, `${code}.md`);
 
+const quoted = (keys: readonly string[]): string => keys.map((key) => `\`${key}\``).join(', ');
+
+/** Where the sources of a check differ, what is followed, and the setting that follows another. */
+function differenceText(code: string): readonly string[] {
+  const row = differenceOf(code);
+  if (row === undefined) return [];
+  const { how, settings } = row;
+  const setting =
+    settings.length === 0
+      ? 'No setting follows another, since this is a danger.'
+      : settings.join() === 'severities'
+        ? 'No setting follows another source; `severities` in the practice file raises, lowers or turns off this check.'
+        : `To follow another, set ${quoted(settings)} in the practice file.`;
+  return [`Sources differ. ${how} ${setting}`, ''];
+}
+
 /** The head of a page: what the check is, why it matters, and where its facts are from. */
 export function headOf(check: Check): string {
   const sources = check.sources.map(({ source, mark }) => `- ${citation(source)} (${marks[mark] ?? mark})`);
@@ -27,6 +44,7 @@ export function headOf(check: Check): string {
     '',
     check.why,
     '',
+    ...differenceText(check.code),
     ...sources,
     '',
     'Decision support for trained staff: verify; the treating clinician, local protocol and the current label decide.',
