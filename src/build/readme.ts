@@ -15,11 +15,20 @@ const block = /^```text\n\$ npx wheal (.*)\n[\s\S]*?^```$/gm;
  */
 export async function renewedReadme(text: string, today: string): Promise<string> {
   const outputs = new Map<string, string>();
-  for (const [, command = ''] of text.matchAll(block)) outputs.set(command, await run(command, today));
+  for (const [, command = ''] of text.matchAll(block)) outputs.set(command, await shown(command, today));
   return text.replace(
     block,
     (_, command: string) => `\`\`\`text\n$ npx wheal ${command}\n\n${outputs.get(command) ?? ''}\`\`\``,
   );
+}
+
+/** What a command prints; of a long output the part that `grep` shows, from its first match on. */
+async function shown(command: string, today: string): Promise<string> {
+  const [whole = '', rows, pattern = ''] = /^.* \| grep -A ?(\d+) (\S+)$/.exec(command) ?? [];
+  if (rows === undefined) return await run(command, today);
+  const lines = (await run(whole.slice(0, whole.indexOf(' | ')), today)).split(/\r?\n/);
+  const first = lines.findIndex((line) => line.includes(pattern));
+  return `${lines.slice(first, first + Number(rows) + 1).join('\n')}\n`;
 }
 
 async function run(command: string, today: string): Promise<string> {
@@ -34,7 +43,7 @@ async function run(command: string, today: string): Promise<string> {
     errorIsTerminal: false,
     readInput: () => Promise.resolve(new Uint8Array()),
     today: () => today,
-    now: () => new Date(0),
+    now: () => new Date('2026-03-10T08:00:00Z'),
     cache: undefined,
     cwd: root,
   });
