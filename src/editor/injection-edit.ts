@@ -1,12 +1,12 @@
 import type { TextEdit } from '../note/finding.ts';
-import { quoted } from '../note/quote.ts';
 import type { Entry } from '../note/tree.ts';
 import type { Analysis } from '../service/index.ts';
+import { flowMap, scalar, type Fields } from '../service/done/write.ts';
 import { columnOf, endOfRow, insertion, lineBreakOf } from '../service/insert.ts';
 import { entryOf, lastOffset, mapsOf, type PlacedMap } from '../service/maps.ts';
 
 /** Keys and values of one entry of `anesthetic`, in the order in which they are written. */
-export type InjectionEntry = readonly (readonly [key: string, value: string])[];
+export type InjectionEntry = Fields;
 
 /**
  * The edit that adds an injection to the procedure at an offset or to the only one, otherwise to the visit.
@@ -27,7 +27,11 @@ export function injectionEdit(
   if (map === undefined) return undefined;
   const there = entryOf(map, 'anesthetic');
   return there === undefined
-    ? insertion(text, map, { key: 'anesthetic', flow: `anesthetic: [${flowOf(entry)}]`, rows: rowsOf(entry) })
+    ? insertion(text, map, {
+        key: 'anesthetic',
+        flow: `anesthetic: [${flowMap(entry)}]`,
+        rows: rowsOf(entry),
+      })
     : added(text, map, there, entry);
 }
 
@@ -37,13 +41,13 @@ function added(text: string, { node }: PlacedMap, there: Entry, entry: Injection
   if (value === null || (value.kind === 'text' && value.text === '??')) {
     const end = value?.end ?? text.indexOf(':', there.end) + 1;
     const rows = node.flow
-      ? `anesthetic: [${flowOf(entry)}]`
+      ? `anesthetic: [${flowMap(entry)}]`
       : joined(rowsOf(entry), columnOf(text, there.start), text);
     return { start: there.start, end, text: rows };
   }
   const last = value.kind === 'list' ? value.items.at(-1) : undefined;
   if (value.kind !== 'list' || last === undefined) return undefined;
-  if (value.flow) return { start: last.end, end: last.end, text: `, ${flowOf(entry)}` };
+  if (value.flow) return { start: last.end, end: last.end, text: `, ${flowMap(entry)}` };
   const at = endOfRow(text, lastOffset(value));
   const column = columnOf(text, text.lastIndexOf('-', last.start));
   const break_ = lineBreakOf(text);
@@ -63,10 +67,4 @@ const rowsOf = (entry: InjectionEntry): readonly string[] => [
 ];
 
 const itemOf = (entry: InjectionEntry): readonly string[] =>
-  entry.map(([key, value], index) => `${index === 0 ? '- ' : '  '}${key}: ${plainOr(value, /: |#|^[^\w?]/)}`);
-
-/** Inside brackets a comma ends a plain value. */
-const flowOf = (entry: InjectionEntry): string =>
-  `{${entry.map(([key, value]) => `${key}: ${plainOr(value, /[,:{}[\]#]|^[^\w?]/)}`).join(', ')}}`;
-
-const plainOr = (value: string, special: RegExp): string => (special.test(value) ? quoted(value) : value);
+  entry.map(([key, value], index) => `${index === 0 ? '- ' : '  '}${key}: ${scalar(value, false)}`);

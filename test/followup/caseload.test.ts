@@ -54,6 +54,28 @@ describe('caseload', () => {
     assert.deepEqual(brief(caseload.openOn('2026-03-12')), ['b tell', 'a tell']);
   });
 
+  it('lists the same while others get their turn', async () => {
+    const caseload = caseloadOf({ a: note(''), b: note('', 'C-2'), c: note(''), d: '- no\n' });
+    let time = 0;
+    let pauses = 0;
+    const pace = {
+      now: () => (time += 6),
+      pause: () => {
+        pauses += 1;
+        return Promise.resolve();
+      },
+    };
+    assert.deepEqual(await caseload.openInSlices('2026-03-20', pace), caseload.openOn('2026-03-20'));
+    assert.ok(pauses > 0);
+  });
+
+  it('calls another note by the name that it was given', () => {
+    const caseload = new Caseload((path) => `the note ${path}`);
+    for (const path of ['a', 'b']) caseload.set(path, factsOf(readNote(note('')), referenceTables));
+    const [first] = caseload.openOn('2026-03-03').filter(({ group }) => group === 'look');
+    assert.equal(first?.what, 'label A of this patient and day stands in the note b too');
+  });
+
   it('keeps a note that cannot be read, or not in part, on the list', () => {
     const caseload = caseloadOf({ a: '- no\n- note\n', b: note('').replace('{label: A,', '{label: A, ]') });
     caseload.set('c', unreadFacts('you are not permitted to read it'));
