@@ -44,6 +44,12 @@ export async function notesIn(folder: vscode.Uri): Promise<readonly vscode.Uri[]
   return entries.map(([name]) => vscode.Uri.joinPath(folder, name)).filter(isNoteFile);
 }
 
+/** Tells of every file with such a name in the workspace that changes, comes or goes. */
+export function watched(name: string, tell: (uri: vscode.Uri) => void): readonly vscode.Disposable[] {
+  const watcher = vscode.workspace.createFileSystemWatcher(`**/${name}`);
+  return [watcher, watcher.onDidChange(tell), watcher.onDidCreate(tell), watcher.onDidDelete(tell)];
+}
+
 const skipped = new Set(['node_modules', '.git']);
 
 function decoded(bytes: Uint8Array): Loaded {

@@ -4,7 +4,7 @@ import { inSlices } from '../followup/slices.ts';
 import { ByPatient } from '../note/chart-numbers.ts';
 import { plainWord } from '../note/word-table.ts';
 import { pace } from './clock.ts';
-import { isNoteFile, isPractice, load, notesIn } from './files.ts';
+import { isNoteFile, isPractice, load, notesIn, watched } from './files.ts';
 import type { Practices } from './practices.ts';
 
 /** In a folder with more notes than this none is looked at, and every dose says so. */
@@ -25,13 +25,9 @@ export class Neighbors implements vscode.Disposable {
     const look = (uri: vscode.Uri): void => {
       if (isNoteFile(uri)) this.folders.get(folderOf(uri).toString())?.look(uri);
     };
-    const watcher = vscode.workspace.createFileSystemWatcher('**/*.wheal.yaml');
     this.subscriptions = [
       this.changed,
-      watcher,
-      watcher.onDidChange(look),
-      watcher.onDidCreate(look),
-      watcher.onDidDelete(look),
+      ...watched('*.wheal.yaml', look),
       // Not every file system tells of changes.
       vscode.workspace.onDidSaveTextDocument(({ uri }) => {
         look(uri);

@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { readPractice } from '../note/read.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
-import { isPractice, load, practiceName } from './files.ts';
+import { isPractice, load, practiceName, watched } from './files.ts';
 
 /** A practice file that was found, with the tables that follow from it. */
 export interface FoundPractice {
@@ -20,6 +20,8 @@ const none: FoundPractice = { tables: referenceTables, text: '', trust: {}, uri:
 /** Finds the practice file of each note and reads each file once, until one of them changes. */
 export class Practices implements vscode.Disposable {
   private readonly byFolder = new Map<string, Promise<FoundPractice>>();
+  /** Calendars that practice files have named, there or not. */
+  private readonly calendars = new Set<string>();
   private readonly changed = new vscode.EventEmitter<void>();
   private readonly subscriptions: readonly { dispose: () => unknown }[];
   /** What follows from the practice file may now be another. */
@@ -32,14 +34,9 @@ export class Practices implements vscode.Disposable {
     };
     this.subscriptions = [
       this.changed,
-      ...[practiceName, '*.ics'].flatMap((name) => {
-        const watcher = vscode.workspace.createFileSystemWatcher(`**/${name}`);
-        return [
-          watcher,
-          watcher.onDidChange(forget),
-          watcher.onDidCreate(forget),
-          watcher.onDidDelete(forget),
-        ];
+      ...watched(practiceName, forget),
+      ...watched('*.ics', (uri) => {
+        if (this.calendars.has(uri.toString())) forget();
       }),
       vscode.workspace.onDidGrantWorkspaceTrust(forget),
       vscode.workspace.onDidChangeWorkspaceFolders(forget),
@@ -64,20 +61,25 @@ export class Practices implements vscode.Disposable {
   private in(folder: vscode.Uri): Promise<FoundPractice> {
     const key = folder.toString();
     let found = this.byFolder.get(key);
-    if (found === undefined) this.byFolder.set(key, (found = search(folder, (above) => this.in(above))));
+    if (found === undefined)
+      this.byFolder.set(key, (found = search(folder, this.calendars, (above) => this.in(above))));
     return found;
   }
 }
 
 async function search(
   folder: vscode.Uri,
+  calendars: Set<string>,
   above: (folder: vscode.Uri) => Promise<FoundPractice>,
 ): Promise<FoundPractice> {
   const uri = vscode.Uri.joinPath(folder, practiceName);
   const loaded = await load(uri);
   if ('text' in loaded) {
     const practice = readPractice(loaded.text).value;
-    const trust = { trusted: vscode.workspace.isTrusted, holidays: await holidaysBeside(uri, practice) };
+    const trust = {
+      trusted: vscode.workspace.isTrusted,
+      holidays: await holidaysBeside(uri, practice, calendars),
+    };
     return { uri, trust, text: loaded.text, tables: tablesOf(practice, trust) };
   }
   const parent = vscode.Uri.joinPath(folder, '..');
@@ -89,11 +91,16 @@ async function search(
  * The text of the calendar that a practice file names. Only in the workspace, and not in restricted mode: a file of
  * unknown origin must not choose what is read, nor put off what is overdue.
  */
-async function holidaysBeside(file: vscode.Uri, practice: Practice | null): Promise<string | undefined> {
+async function holidaysBeside(
+  file: vscode.Uri,
+  practice: Practice | null,
+  calendars: Set<string>,
+): Promise<string | undefined> {
   const name = practice?.holidays?.value;
   if (name === undefined || !vscode.workspace.isTrusted) return undefined;
   const uri = name.startsWith('/') ? file.with({ path: name }) : vscode.Uri.joinPath(file, '..', name);
   if (vscode.workspace.getWorkspaceFolder(uri) === undefined) return undefined;
+  calendars.add(uri.toString());
   const loaded = await load(uri);
   return 'text' in loaded ? loaded.text : undefined;
 }
