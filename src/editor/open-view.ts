@@ -90,8 +90,10 @@ export class OpenView implements vscode.Disposable {
     });
   }
 
-  /** Looks at every note again. */
+  /** Looks at every note again, and follows what changes from then on. */
   lookAgain(): void {
+    if (!this.following) this.subscriptions.push(watchFor(this.list, this.practices));
+    this.following = true;
     void vscode.window.withProgress({ location: { viewId: 'wheal.open' } }, () => this.list.lookAtAll());
   }
 
@@ -105,10 +107,8 @@ export class OpenView implements vscode.Disposable {
 
   private begin(): void {
     if (!this.tree.visible) return;
-    if (this.following) return void this.list.refresh();
-    this.following = true;
-    this.subscriptions.push(watchFor(this.list, this.practices));
-    this.lookAgain();
+    if (this.following) void this.list.refresh();
+    else this.lookAgain();
   }
 
   private draw(): void {
@@ -116,7 +116,7 @@ export class OpenView implements vscode.Disposable {
     this.tree.message = messageOf(state);
     this.tree.description = this.following ? vscode.l10n.t('as of {0}', state.asOf) : '';
     void context('looking', state.looking !== undefined);
-    void context('state', stateOf(state));
+    void context('state', this.following ? stateOf(state) : 'unknown');
     if (state.items === this.drawn) return;
     this.drawn = state.items;
     this.redrawn.fire(undefined);

@@ -44,7 +44,10 @@ export const recordCall: Command = async ({ notes }, given) => {
 };
 
 const isRow = (given: unknown): given is { readonly item: OpenItem } =>
-  typeof given === 'object' && given !== null && 'item' in given;
+  isObject(given) && isObject(given['item']) && typeof given['item']['path'] === 'string';
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
 
 /** Shows the note of a row where the row stands, so that it can be seen while it is asked about. */
 async function ofRow(notes: Notes, item: OpenItem): Promise<Task | undefined> {
