@@ -8,7 +8,7 @@ import type { Tables } from '../practice/tables.ts';
 import { daysBetween } from '../note/days.ts';
 import { dayNotSaid, stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
 import { planOf } from './schedule.ts';
-import { inSlices, type Pace } from './slices.ts';
+import { inSlices, sortInSlices, type Pace } from './slices.ts';
 
 /** Where in a note something stands: offsets, and the line from 0. */
 export interface Spot extends Range {
@@ -177,7 +177,7 @@ export class Caseload {
   openOn(today: IsoDate): readonly OpenItem[] {
     const found = new Found(today, this.nameOf);
     for (const [path, facts] of this.notes) found.add(path, facts);
-    return found.items();
+    return found.groups().flatMap((group) => group.sort(inOrder));
   }
 
   /** The same, while others get their turn. What changes meanwhile may be in it or not. */
@@ -190,13 +190,15 @@ export class Caseload {
       },
       pace,
     );
-    return found.items();
+    const groups: (readonly OpenItem[])[] = [];
+    for (const group of found.groups()) groups.push(await sortInSlices(group, inOrder, pace));
+    return groups.flat();
   }
 }
 
 /** What was found to be open on one day in the notes that were looked at so far. */
 class Found {
-  private readonly open: OpenItem[] = [];
+  private readonly byGroup = new Map<OpenGroup, OpenItem[]>(groupOrder.map((group) => [group, []]));
   /** The notes of each patient and day, the last one first. */
   private readonly byDay = new Map<string, Known>();
 
@@ -206,15 +208,17 @@ class Found {
   ) {}
 
   add(path: string, facts: NoteFacts): void {
-    for (const item of openIn(path, facts, this.today)) this.open.push(item);
+    for (const item of openIn(path, facts, this.today)) this.byGroup.get(item.group)?.push(item);
     const { patient, visit } = facts;
     if (patient === undefined || visit === undefined) return;
     const day = `${visit} ${plainWord(patient)}`;
     this.byDay.set(day, { path, facts, before: this.byDay.get(day) });
   }
 
-  items(): readonly OpenItem[] {
-    return [...this.open, ...this.sameLabels()].sort(inOrder);
+  /** What is open of each group, the groups in their order. */
+  groups(): readonly OpenItem[][] {
+    this.byGroup.get('look')?.push(...this.sameLabels());
+    return [...this.byGroup.values()];
   }
 
   /** Containers of one patient and one day that bear the same label in two notes: no result can be told apart. */
@@ -297,8 +301,8 @@ export function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly
 
 const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
 
+/** The order within a group. */
 const inOrder = (a: OpenItem, b: OpenItem): number =>
-  groupOrder.indexOf(a.group) - groupOrder.indexOf(b.group) ||
   b.loudness - a.loudness ||
   b.overdue - a.overdue ||
   compare(a.proposed ?? '', b.proposed ?? '') ||

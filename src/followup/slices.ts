@@ -32,3 +32,47 @@ export async function inSlices<Item>(
   }
   return done;
 }
+
+/** How many items are sorted at once, which takes well under a slice. */
+const runLength = 256;
+
+/** Items in an order, those that are equal as they came; others get their turn meanwhile. */
+export async function sortInSlices<Item>(
+  items: readonly Item[],
+  order: (a: Item, b: Item) => number,
+  { now, pause }: Pace,
+): Promise<readonly Item[]> {
+  const pace = { now, pause };
+  const starts = Array.from({ length: Math.ceil(items.length / runLength) }, (_, run) => run * runLength);
+  let runs: (readonly Item[])[] = [];
+  const sortRun = (start: number): void => {
+    runs.push(items.slice(start, start + runLength).sort(order));
+  };
+  await inSlices(starts, sortRun, pace);
+  while (runs.length > 1) {
+    const merged: (readonly Item[])[] = [];
+    for (let at = 0; at < runs.length; at += 2)
+      merged.push(await mergeInSlices(runs[at] ?? [], runs[at + 1] ?? [], order, pace));
+    runs = merged;
+  }
+  return runs[0] ?? [];
+}
+
+async function mergeInSlices<Item>(
+  first: readonly Item[],
+  second: readonly Item[],
+  order: (a: Item, b: Item) => number,
+  pace: Pace,
+): Promise<readonly Item[]> {
+  const merged: Item[] = [];
+  let taken = 0;
+  const take = (item: Item): void => {
+    for (let next = second[taken]; next !== undefined && order(next, item) < 0; next = second[taken]) {
+      merged.push(next);
+      taken += 1;
+    }
+    merged.push(item);
+  };
+  await inSlices(first, take, pace);
+  return merged.concat(second.slice(taken));
+}

@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
+import fc from 'fast-check';
 import { Caseload, factsOf, unreadFacts, type OpenItem } from '../../src/followup/caseload.ts';
 import { factsOfRow, rowOfFacts } from '../../src/followup/kept-facts.ts';
-import { inSlices } from '../../src/followup/slices.ts';
+import { inSlices, sortInSlices } from '../../src/followup/slices.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 
@@ -167,6 +168,19 @@ describe('work in slices', () => {
       },
     );
     assert.deepEqual([done, count, pauses], [[1, 2, 3, 4, 5, 6], 6, 2]);
+  });
+
+  it('sorts as at once, equals as they came', async () => {
+    const by = (a: { readonly key: number }, b: { readonly key: number }): number => a.key - b.key;
+    const pace = { now: () => 0, pause: () => Promise.resolve() };
+    const keys = fc.array(fc.nat(9), { maxLength: 3000, size: 'max' });
+    await fc.assert(
+      fc.asyncProperty(keys, async (list) => {
+        const items = list.map((key, place) => ({ key, place }));
+        assert.deepEqual(await sortInSlices(items, by, pace), [...items].sort(by));
+      }),
+      { numRuns: 20 },
+    );
   });
 
   it('stops between slices where it is no longer wanted', async () => {

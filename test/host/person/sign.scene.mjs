@@ -30,7 +30,13 @@ export async function scene(person, folder) {
     () => person.rows(),
     (rows) => rows.some((row) => row.startsWith('signed:')),
   );
+  const said = person.page.locator('.notifications-toasts .notification-list-item', {
+    hasText: 'not who signed',
+  });
+  await said.waitFor();
   await person.picture('sign-3-signed');
+  await person.press('Escape');
+  await said.waitFor({ state: 'hidden' });
   await person.save();
   const signed = readFileSync(join(folder, file), 'utf8');
   assert.ok(signed.startsWith(`${before}signed:\n  by: "K.O."\n`), signed.slice(before.length));
