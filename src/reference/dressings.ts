@@ -229,7 +229,13 @@ export const dressings: readonly DressingRow[] = [
     ],
     ...sticks,
   },
-  { name: 'hydrocolloid', synonyms: ['hydrocolloid dressing', 'hydrocolloid bandage'], ...sticks },
+  {
+    name: 'hydrocolloid',
+    synonyms: ['hydrocolloid dressing', 'hydrocolloid bandage'],
+    ...sticks,
+    // A modified rosin makes some of them stick (source `hydrocolloid-1997`).
+    mayContain: ['colophony'],
+  },
   { name: 'foam', synonyms: ['foam dressing', 'polyurethane foam'] },
   { name: 'adhesive foam', synonyms: ['bordered foam', 'foam with adhesive border'], ...sticks },
   { name: 'hydrogel', synonyms: ['hydrogel dressing'] },

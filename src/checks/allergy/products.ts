@@ -120,6 +120,7 @@ const rows: readonly Row[] = [
       { source: 'nacdg-2005', mark: 'Q' },
       { source: 'jama-1996-ointment', mark: 'Q' },
       { source: 'dermatology-nursing-antibiotics', mark: 'Q' },
+      { source: 'hydrocolloid-1997', mark: 'Q' },
       { source: 'benzoin-2003', mark: 'Q' },
       { source: 'benzoin-1983', mark: 'Q' },
       ownList,

@@ -128,7 +128,6 @@ const severities = { disease: 'error', infant: 'error', enzyme: 'warning', medic
 
 function inPregnancy(subject: Subject): readonly Report[] {
   const found: Report[] = [];
-  if (subject.note.patient?.conditions === undefined) return found;
   for (const day of daysOf(subject.dose))
     for (const one of usedOn(day)) {
       const { agent, injection } = one;

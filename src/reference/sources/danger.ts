@@ -15,6 +15,8 @@ export const dangerSources = {
     'North American Contact Dermatitis Group 2005-2006 (PubMed 19470301): neomycin 10.0%, bacitracin 9.2%',
   'dermatology-nursing-antibiotics':
     'Douglas JD, Allergic contact dermatitis and topical antibiotics, Dermatology Nursing (Medscape 735534): neomycin, bacitracin and polymyxin react together',
+  'hydrocolloid-1997':
+    'Sasseville D et al., Allergic contact dermatitis from hydrocolloid dressings, Am J Contact Dermat 1997: an ester of rosin in some of them',
   'benzoin-1983':
     'Nineteen cases of contact dermatitis to compound tincture of benzoin (PubMed 6239881): later reactions to gum mastic adhesive through styrax',
   'benzoin-2003':

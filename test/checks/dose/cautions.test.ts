@@ -119,6 +119,10 @@ describe('dose/pregnancy', () => {
       severity: 'information',
     });
     flags(code, note(['agent: ⟦lidocaine-prilocaine cream⟧, amount: 1 g'], pregnant));
+    const remarks = (text: string): string =>
+      `${note(['agent: ⟦mepivacaine⟧, concentration: 1%, volume: 1 mL'])}    remarks: ${text}\n`;
+    flags(code, remarks('20 weeks pregnant'));
+    silent(code, remarks('not pregnant').replace(/[⟦⟧]/g, ''));
     silent(code, note([lidocaine('2 mL'), 'agent: lidocaine cream 4%, amount: 1 g'], pregnant));
     silent(
       code,
