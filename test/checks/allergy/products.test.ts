@@ -119,6 +119,7 @@ const families: readonly {
       tape: {
         'paper tape': 'warning',
         'adhesive bandage': 'warning',
+        hydrocolloid: 'warning',
         'adhesive strips': 'warning',
         'transparent film': 'warning',
       },
