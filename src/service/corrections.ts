@@ -31,7 +31,8 @@ interface Said {
  * Fixes that change what is said to have been done. A ready value is offered only where it is another reading of what
  * was typed (a decimal point, a unit, a year, day and month swapped) or a plan; otherwise the value gives way to `??`, and
  * somebody has to write what was so. A value that only fits, as the largest volume that is allowed, never stands ready.
- * Each leaves the note without the finding and with no other in its place, but for what it covered.
+ * The gap comes first, since the first of several is one key away. Each leaves the note without the finding and with no
+ * other in its place, but for what it covered.
  */
 export function correctionsOf(analysis: Analysis, finding: Finding): readonly Fix[] {
   const correction = corrections.get(finding.code);
@@ -41,7 +42,7 @@ export function correctionsOf(analysis: Analysis, finding: Finding): readonly Fi
   const again = (correction.again ?? []).flatMap((reread) => rereads(said, reread));
   const settled = again.filter(({ edits }) => settles(said, edits));
   const open = unknown(said).filter(({ edits }) => correction.covers === true || settles(said, edits));
-  return [...settled, ...open];
+  return [...open, ...settled];
 }
 
 function saidAt(analysis: Analysis, finding: Finding): Said | undefined {

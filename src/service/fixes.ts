@@ -56,13 +56,13 @@ const mends = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
 
 /** What changes the record, of the check itself and of all checks alike. */
 const corrections = (analysis: Analysis, finding: Finding): readonly OfferedFix[] => [
-  ...ownFixes(analysis, finding).filter(({ kind }) => kind === 'record'),
   ...correctionsOf(analysis, finding).map((fix) => ({
     ...fix,
     code: finding.code,
     finding,
     does: 'mend' as const,
   })),
+  ...ownFixes(analysis, finding).filter(({ kind }) => kind === 'record'),
 ];
 
 function ownFixes({ text, context: { tables } }: Analysis, finding: Finding): readonly OfferedFix[] {

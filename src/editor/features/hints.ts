@@ -16,7 +16,8 @@ export const hints: Feature = (notes) => {
         if (note === undefined || token.isCancellationRequested) return undefined;
         const from = document.offsetAt(range.start);
         return hintsIn(note.analysis, from, document.offsetAt(range.end)).map(({ offset, text, tooltip }) => {
-          const hint = new vscode.InlayHint(document.positionAt(offset), text);
+          // The padding alone is a hair’s breadth: 35 mL and 350 mg would read as one number.
+          const hint = new vscode.InlayHint(document.positionAt(offset), ` ${text}`);
           hint.paddingLeft = true;
           if (tooltip !== '') hint.tooltip = tooltip;
           return hint;

@@ -96,7 +96,7 @@ describe('a note in the editor', () => {
       JSON.stringify(hints),
     );
     equal(
-      hints.every(({ paddingLeft }) => paddingLeft === true),
+      hints.every(({ label }) => typeof label === 'string' && label.startsWith(' ')),
       true,
       'a hint sits tight to its value',
     );
@@ -181,8 +181,8 @@ describe('a note in the editor', () => {
     equal(
       actions.map(({ title }) => title).filter((title) => /record|over-limit/.test(title)),
       [
-        'correct the record: 3.5 mL',
         'correct the record: volume as ??',
+        'correct the record: 3.5 mL',
         'Accept this finding, with a reason (dose/over-limit)',
       ],
     );
