@@ -24,6 +24,8 @@ interface Known {
 /** The notes and practice files that are open, and what shows of their findings. */
 export class Notes implements vscode.Disposable, Desk {
   private readonly open = new Map<vscode.TextDocument, Promise<OpenNote | undefined>>();
+  /** Those of them that are read by now. */
+  private readonly ready = new Map<vscode.TextDocument, OpenNote>();
   private readonly found = new Map<vscode.TextDocument, FoundPractice>();
   private readonly known = new Map<vscode.TextDocument, Known>();
   private readonly neighbors: Neighbors;
@@ -110,10 +112,12 @@ export class Notes implements vscode.Disposable, Desk {
   readonly show = (note: OpenNote, { text, findings }: Shown): void => {
     const { document } = note;
     const diagnostics = diagnosticsOf(text, { findings, dose: null, failures: [] });
-    this.collection.set(
-      document.uri,
-      diagnostics.map((one) => diagnosticOf(document.uri, one)),
-    );
+    // Of a clean row the window need not be told at each key.
+    if (diagnostics.length > 0 || (this.collection.get(document.uri)?.length ?? 0) > 0)
+      this.collection.set(
+        document.uri,
+        diagnostics.map((one) => diagnosticOf(document.uri, one)),
+      );
     this.judged.fire(note);
   };
 
@@ -126,13 +130,16 @@ export class Notes implements vscode.Disposable, Desk {
     const practice = await this.practices.of(document.uri);
     if (document.isClosed || !this.open.has(document)) return undefined;
     this.found.set(document, practice);
-    return new OpenNote(document, this);
+    const note = new OpenNote(document, this);
+    this.ready.set(document, note);
+    return note;
   }
 
   private drop(document: vscode.TextDocument): void {
     const note = this.open.get(document);
     if (note === undefined) return;
     this.open.delete(document);
+    this.ready.delete(document);
     this.found.delete(document);
     this.known.delete(document);
     this.collection.delete(document.uri);
@@ -160,10 +167,10 @@ export class Notes implements vscode.Disposable, Desk {
     this.reloaded.fire();
   }
 
+  /** At once: several keys may arrive together, and each has to meet the text as that key has left it. */
   private with(document: vscode.TextDocument, work: (note: OpenNote) => void): void {
-    void this.open.get(document)?.then((note) => {
-      if (note !== undefined && this.open.has(document)) work(note);
-    });
+    const note = this.ready.get(document);
+    if (note !== undefined) work(note);
   }
 
   private listeners(): readonly vscode.Disposable[] {

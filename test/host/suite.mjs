@@ -10,7 +10,7 @@ import { openWindow } from './window.mjs';
 
 const folder = join(root, 'test', 'host', 'suite');
 /** Milliseconds for a whole run, start of the editor included. */
-const patience = 420_000;
+const patience = 1_200_000;
 
 // Its package says that it is a module, which it is not: unwrapped it would take the place of the suite's exports.
 const mochaForBrowsers = {
