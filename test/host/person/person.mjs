@@ -95,8 +95,13 @@ export class Person {
     await this.page
       .locator('.quick-input-list .monaco-list-row.focused', { hasText: label.split('/').at(-1) })
       .waitFor();
+    const given = await input.inputValue();
     await this.press('Enter');
-    await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+    // What was chosen may ask something at once, in the same box.
+    await until(
+      'the list to go',
+      async () => !(await input.isVisible()) || (await input.inputValue()) !== given,
+    );
   }
 
   /** The editor of a file; without a name, the one in front. */
