@@ -7,7 +7,10 @@ export async function scene(person) {
   await person.quickOpen(file);
   await person.goTo('technique: simple');
   await person.command('Wheal: Show the Patient Handout Beside the Note');
-  const beside = page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame').locator('body');
+  const beside = page
+    .frameLocator('iframe.webview.ready')
+    .frameLocator('iframe#active-frame')
+    .locator('body');
   await beside.getByRole('heading', { name: 'Caring for the wound' }).waitFor();
   await person.picture('handout-1-beside');
   await person.press('Control+1', 'ArrowDown', 'End', 'Backspace');
