@@ -87,7 +87,7 @@ function writeMany(folder: string): void {
     const open = at % 7 === 0 ? text.replace(/, told: [^}]*/, '') : text;
     writeFileSync(
       join(folder, `${at}.wheal.yaml`),
-      open.replace('C-20417', `C-${at}`).replace('visit: 2026-03-02', `visit: 2026-02-${day}`),
+      open.replaceAll('@', String(at)).replace('visit: 2026-03-02', `visit: 2026-02-${day}`),
     );
   }
 }

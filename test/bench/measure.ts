@@ -92,7 +92,7 @@ export async function ratioOf<Ready>(
   const times: number[] = [];
   const bases: number[] = [];
   for (let round = -Math.ceil(rounds / 2); round < rounds; round++) {
-    const fresh = `${text}# round ${round} of another\n`;
+    const fresh = `${text.replaceAll('@', String(round + rounds))}# round ${round} of another\n`;
     const ready = await prepare(fresh);
     const start = process.hrtime.bigint();
     await measured(ready);
