@@ -37,10 +37,8 @@ export const signNote: Command = async ({ notes }) => {
   note.rest();
   await goTo(document, document.getText().indexOf('signed:', edit.start));
   void vscode.window.showInformationMessage(
-    vscode.l10n.t(
-      'Signed by {0}, and not saved yet. This will show whether the note was changed, not who signed it. Results, stitches out, events and addenda may still be added.',
-      by,
-    ),
+    // Longer words are cut off.
+    vscode.l10n.t('Signed, not saved yet. It shows change, not who signed.'),
   );
 };
 
