@@ -13,7 +13,5 @@ step('lint', () => tool('eslint/bin/eslint.js', '.'));
 step('format', () => tool('prettier/bin/prettier.cjs', '--check', '--log-level', 'warn', '.'));
 step('imports', () => tool('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--output-type', 'err'));
 step('unused code', () => tool('knip/bin/knip.js'));
-// Each state of the samples, one character at a time, takes a minute that `npm run test:core` leaves out.
-process.env['WHEAL_EXHAUSTIVE'] = '1';
 step('tests', () => tool('c8/bin/c8.js', 'node_modules/mocha/bin/mocha.js'));
 step('host', () => run(process.execPath, ['test/host/run.mjs']));
