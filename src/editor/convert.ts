@@ -3,6 +3,7 @@ import { checkOf } from '../checks/index.ts';
 import type { Severity, TextEdit } from '../note/finding.ts';
 import type { Range } from '../note/tree.ts';
 import type { Diagnostic, LineRange } from '../service/index.ts';
+import { wrapped } from './wrapped.ts';
 
 const severities: Readonly<Record<Severity, vscode.DiagnosticSeverity>> = {
   error: vscode.DiagnosticSeverity.Error,
@@ -22,7 +23,7 @@ export function diagnosticOf(
   uri: vscode.Uri,
   { code, severity, message, range, related }: Diagnostic,
 ): vscode.Diagnostic {
-  const diagnostic = new vscode.Diagnostic(lineRange(range), message, severities[severity]);
+  const diagnostic = new vscode.Diagnostic(lineRange(range), wrapped(message), severities[severity]);
   diagnostic.code = checkOf(code) === undefined ? code : { value: code, target: pageLink(code) };
   diagnostic.source = 'Wheal';
   diagnostic.relatedInformation = related.map(

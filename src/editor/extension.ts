@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { commands } from './commands/index.ts';
 import { features } from './features/index.ts';
+import { keepMisnamed } from './misnamed.ts';
 import { Notes } from './notes.ts';
 import { OpenView } from './open-view.ts';
 import { Pages } from './pages.ts';
@@ -23,5 +24,6 @@ export function activate(context: vscode.ExtensionContext): void {
       ),
     ),
     checkTasks(practices),
+    keepMisnamed(),
   );
 }

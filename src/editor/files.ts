@@ -1,13 +1,14 @@
 import * as vscode from 'vscode';
 
-const suffix = '.wheal.yaml';
-export const practiceName = `practice${suffix}`;
+/** How the name of every note ends. */
+export const noteEnding = '.wheal.yaml';
+export const practiceName = `practice${noteEnding}`;
 /** Larger files are no notes and are refused before they are read. */
 export const largest = 512 * 1024;
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 
-export const isNoteFile = (uri: vscode.Uri): boolean => uri.path.endsWith(suffix) && !isPractice(uri);
+export const isNoteFile = (uri: vscode.Uri): boolean => uri.path.endsWith(noteEnding) && !isPractice(uri);
 
 export type Loaded = { readonly text: string } | { readonly code: string };
 
@@ -34,7 +35,7 @@ export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri
     // A link to a folder may lead back here.
     if (type === vscode.FileType.Directory) {
       if (!skipped.has(name)) yield* filesBelow(uri);
-    } else if (name.endsWith(suffix)) yield uri;
+    } else if (name.endsWith(noteEnding)) yield uri;
   }
 }
 
@@ -77,3 +78,13 @@ export async function writeWhole(uri: vscode.Uri, text: string): Promise<void> {
     throw error;
   }
 }
+
+/** Whether there is a file or a folder. */
+export const exists = async (uri: vscode.Uri): Promise<boolean> => {
+  try {
+    await vscode.workspace.fs.stat(uri);
+    return true;
+  } catch {
+    return false;
+  }
+};

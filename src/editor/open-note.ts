@@ -39,7 +39,11 @@ export class OpenNote {
     readonly document: vscode.TextDocument,
     private readonly desk: Desk,
   ) {
-    this.rest();
+    this.text = document.getText();
+    // A note that was just begun is being written, though its first rows came before anybody could look.
+    const caret = document.isUntitled ? desk.caret(document) : undefined;
+    const begun: Shown = { text: this.text, findings: [], held: [], typing: undefined };
+    this.update(caret === undefined ? atRest(this.text, this.judge) : afterNews(begun, caret, this.judge));
   }
 
   /** The text as it stands, read and judged. */

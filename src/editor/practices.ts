@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { readPractice } from '../note/read.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
-import { isPractice, load, practiceName, watched } from './files.ts';
+import { exists, isPractice, load, practiceName, watched } from './files.ts';
 
 /** A practice file that was found, with the tables that follow from it. */
 export interface FoundPractice {
@@ -107,12 +107,3 @@ async function holidaysBeside(
 
 const isWorkspaceFolder = (folder: vscode.Uri): boolean =>
   (vscode.workspace.workspaceFolders ?? []).some(({ uri }) => uri.toString() === folder.toString());
-
-const exists = async (uri: vscode.Uri): Promise<boolean> => {
-  try {
-    await vscode.workspace.fs.stat(uri);
-    return true;
-  } catch {
-    return false;
-  }
-};

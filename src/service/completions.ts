@@ -82,7 +82,7 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
     filter: [...gap, offered.text.trim(), ...(offered.synonyms ?? [])].join(' '),
     sort: String(index).padStart(4, '0'),
     again: false,
-    whole: whole && offered.caretBack === undefined,
+    whole: whole && offered.caretBack === undefined && offered.more !== true,
   }));
 }
 

@@ -29,6 +29,8 @@ export interface Offered {
   readonly synonyms?: readonly string[];
   /** Set for a key with its colon, which stands without quotes. */
   readonly row?: true;
+  /** Set where more is mostly typed behind it, as the time behind a day. */
+  readonly more?: true;
 }
 
 export interface Asked extends Writing {
@@ -82,11 +84,14 @@ function volumes(asked: Asked): readonly Offered[] {
 
 /** Today and the day of the visit, which are known; no other day is. */
 function dates({ key, today, known }: Asked): readonly Offered[] {
-  const days = [{ text: today, detail: `today, ${weekdayName(today)}` }];
+  const day = (text: string, what: string): Offered => ({
+    text,
+    detail: `${what}, ${weekdayName(text)}`,
+    ...(key.reads === 'moment' ? { more: true } : {}),
+  });
   const visit = key.key === 'visit' ? undefined : known.visit;
-  return visit === undefined || visit === today
-    ? days
-    : [...days, { text: visit, detail: `day of the visit, ${weekdayName(visit)}` }];
+  const days = [day(today, 'today')];
+  return visit === undefined || visit === today ? days : [...days, day(visit, 'day of the visit')];
 }
 
 function words({ key, tables }: Asked): readonly Offered[] {

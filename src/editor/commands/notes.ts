@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { localDate } from '../clock.ts';
+import { exists, noteEnding } from '../files.ts';
 import { sampleNote } from '../sample-note.ts';
 import { fixAll } from '../../service/index.ts';
 import { placeCaret } from '../caret.ts';
@@ -8,13 +9,31 @@ import { givenUri, type Command } from './command.ts';
 
 /** Opens a new note, in which nothing is filled in, with its first gap selected. */
 export const newNote: Command = async () => {
-  const document = await vscode.workspace.openTextDocument({ language: 'wheal' });
+  const name = await freeName();
+  const document = await (name === undefined
+    ? vscode.workspace.openTextDocument({ language: 'wheal' })
+    : vscode.workspace.openTextDocument(name));
   await vscode.window.showTextDocument(document);
   await vscode.commands.executeCommand('editor.action.insertSnippet', {
     langId: 'wheal',
     name: 'Whole visit',
   });
 };
+
+/**
+ * A name for a new note that no file has, so that saving it asks for none: one that does not end as those of notes do
+ * would be no note. Undefined where there is no folder on a disk.
+ */
+async function freeName(): Promise<vscode.Uri | undefined> {
+  const [folder] = vscode.workspace.workspaceFolders ?? [];
+  if (folder?.uri.scheme !== 'file') return undefined;
+  const begun = new Set(vscode.workspace.textDocuments.map(({ uri }) => uri.path));
+  for (let number = 1; number < 1000; number++) {
+    const file = vscode.Uri.joinPath(folder.uri, `note-${localDate(new Date())}-${number}${noteEnding}`);
+    if (!begun.has(file.path) && !(await exists(file))) return file.with({ scheme: 'untitled' });
+  }
+  return undefined;
+}
 
 /** Opens an invented note with faults in it, to try things on. */
 export const openSample: Command = async () => {

@@ -10,6 +10,11 @@ describe('closure/missing', () => {
     for (const method of ['punch', 'incisional', 'excisional', 'ellipse'])
       flags('closure/missing', marked(`method: ${method}`), { severity: 'warning' });
     flags('closure/missing', marked('method: punch', 'hemostasis: suture'));
+    flags('closure/missing', marked('method: punch', 'sutures-due: ??'));
+  });
+
+  it('flags the date of stitches of which nothing else is said', () => {
+    flags('closure/missing', note('method: punch', 'sutures-due: ⟦2026-03-12⟧'));
   });
 
   it('is silent on any word of closure, and on methods that leave no gap', () => {
