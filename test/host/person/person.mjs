@@ -219,11 +219,15 @@ export class Person {
     await this.#tab(last);
   }
 
-  /** Asks what fits a gap, sees a word in the first row of the list, and takes it. */
-  async suggested(word) {
+  /**
+   * Asks what fits a gap, sees a word in the first row of the list, and takes it.
+   * @param options.more whether something may be typed behind it, so that only another Tab goes on
+   */
+  async suggested(word, { more = false } = {}) {
     await this.press('Control+Space');
     await this.#sees(word, '.contents');
-    await this.#tab();
+    await this.#tab(more);
+    if (more) await this.#tab();
   }
 
   /** Waits until the row of the list that Tab would take has a word. */

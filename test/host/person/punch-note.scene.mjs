@@ -10,7 +10,7 @@ const most = 120;
 
 export async function scene(person, folder) {
   await person.newNote();
-  await person.suggested('today'); // visit
+  await person.suggested('today', { more: true }); // visit, where the time may follow
   await person.fill('KO'); // clinician
   await person.skip(); // scribe
   await person.fill('20471'); // chart number
