@@ -1,11 +1,9 @@
 import type { Command } from './commands/command.ts';
 import { UsageError } from './arguments.ts';
+import { exit } from './exit.ts';
 import type { Console } from './console.ts';
 import { plain } from '../documents/plain.ts';
 import { version } from './version.ts';
-
-/** Exit codes: nothing wrong enough to be an error, errors found, nothing could be judged. */
-export const exit = { clean: 0, errors: 1, nothing: 2 } as const;
 
 /**
  * Runs one command line and answers its exit code.

@@ -1,7 +1,5 @@
-import { commandLine, exit, type Main } from './command-line.ts';
+import { commandLine, type Main } from './command-line.ts';
 import { check } from './commands/check.ts';
-
-export { exit };
 
 /** `wheal check` alone: it is run with every save and in every commit, and starts quicker without the others. */
 export const main: Main = commandLine(new Map([['check', check]]));

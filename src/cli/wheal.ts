@@ -1,7 +1,8 @@
 import type { Console } from './console.ts';
+import { exit } from './exit.ts';
 import { loadCore } from './load-core.ts';
 
-const { exit, main } = loadCore(__dirname, process.argv[2]);
+const { main } = loadCore(__dirname, process.argv[2]);
 
 const now = new Date();
 const two = (part: number): string => String(part).padStart(2, '0');
