@@ -13,7 +13,10 @@ export async function scene(person) {
     .locator('body');
   await beside.getByRole('heading', { name: 'Caring for the wound' }).waitFor();
   await person.picture('handout-1-beside');
-  await person.press('Control+1', 'ArrowDown', 'End', 'Backspace');
+  await person.press('Control+1');
+  // Keys that come before the note has the focus go nowhere.
+  await page.locator('.editor-group-container.active .monaco-editor.focused').waitFor();
+  await person.press('ArrowDown', 'End', 'Backspace');
   await person.type('3');
   await beside.getByText('closed with 3 stitches').waitFor();
 }
