@@ -45,7 +45,24 @@ function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | und
     return { at: leaf, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
   }
   if (caine.test(text)) return { at: leaf, form: 'caine', args: { text } };
+  const held = heldIn(text, tables);
+  if (held !== undefined) return { at: leaf, form: 'together', args: { text, word: held } };
   return denial.test(text) ? undefined : { at: leaf, form: 'unknown', args: { text } };
+}
+
+/** Shorter words stand by chance within others. */
+const shortestHeld = 5;
+
+/** A thing with which an unknown word begins or ends, as where two answers ran into one: "bacitracinnone". */
+function heldIn(text: string, tables: Tables): string | undefined {
+  const typed = text.toLowerCase().split(/[^a-z]+/);
+  const isHeld = (word: string): boolean =>
+    word.length >= shortestHeld &&
+    tables.allergens.find(word)?.kind !== 'irrelevant' &&
+    typed.some((one) => one.length > word.length && (one.startsWith(word) || one.endsWith(word)));
+  for (const { words } of [tables.allergens, tables.agents])
+    for (const word of words) if (isHeld(word)) return word;
+  return undefined;
 }
 
 /** The items of a list that was written as one text. */
@@ -93,6 +110,8 @@ export const checks: readonly Check[] = [
     milder: { unknown: 'information' },
     messages: {
       main: '`{text}` is not a known allergen; did you mean {word}? As it stands nothing is checked against it.',
+      together:
+        '`{text}` is not a known allergen, but {word} stands in it. As it stands nothing is checked against it; write each allergy by itself.',
       caine:
         '`{text}` sounds like a local anesthetic and is in no table here, so nothing is checked against it. Write its generic name, or `local anesthetics`.',
       unknown:

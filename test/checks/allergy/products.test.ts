@@ -249,6 +249,13 @@ describe('allergy/unclear-entry', () => {
     flags('allergy/unclear-entry', note('{to: ⟦bacitrasin⟧}', 'dressing: gauze'));
   });
 
+  it('flags two answers that ran into one', () => {
+    for (const entry of ['bacitracinnone', 'nonelatex', 'lidocaineyes', 'unknownbacitracin'])
+      flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), { severity: 'warning' });
+    for (const entry of ['zorbaxol', 'penicillinase'])
+      flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), { severity: 'information' });
+  });
+
   it('flags what sounds like a local anesthetic and is in no table', () => {
     for (const entry of ['foocaine', 'foocaine-type', 'foocaines']) {
       const [finding] = flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), {
