@@ -30,7 +30,7 @@ export const exportCalendar: Command = async ({ notes }) => {
   await deliver(
     target,
     text,
-    vscode.l10n.t('The calendar is written. Exported again, it replaces its entries.'),
+    vscode.l10n.t('The calendar is written. A later export, imported too, replaces these entries.'),
     undefined,
   );
 };

@@ -86,15 +86,11 @@ async function exportsTheSummary(person, folder) {
   const written = join(folder, 'over-limit.summary.txt');
   const begin = async () => {
     await person.command('Wheal: Export the Chart Summary…');
-    await until(
-      'the proposed name',
-      () => page.locator('.quick-input-widget input').first().inputValue(),
-      (name) => name.endsWith('over-limit.summary.txt'),
-    );
+    await person.proposed('over-limit.summary.txt');
   };
   await begin();
   await person.press('Escape');
-  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  await person.noQuestion();
   assert.equal(existsSync(written), false, 'written although nobody said where');
 
   await begin();
@@ -111,6 +107,6 @@ async function exportsTheSummary(person, folder) {
   await person.press('Escape'); // back to the question where
   await page.locator('.quick-input-widget', { hasText: 'already exists' }).waitFor({ state: 'hidden' });
   await person.press('Escape');
-  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  await person.noQuestion();
   assert.equal(readFileSync(written, 'utf8'), before);
 }

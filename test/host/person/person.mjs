@@ -88,6 +88,21 @@ export class Person {
     );
   }
 
+  /** Waits until it is asked where to write, with a file of this name proposed. */
+  async proposed(name) {
+    const input = this.page.locator('.quick-input-widget input').first();
+    await until(
+      `the proposed name ${name}`,
+      () => input.inputValue(),
+      (path) => path.endsWith(`/${name}`),
+    );
+  }
+
+  /** Waits until nothing is asked any more. */
+  async noQuestion() {
+    await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
   async #choose(text, label) {
     const input = this.page.locator('.quick-input-widget input').first();
     await input.waitFor();
