@@ -47,7 +47,7 @@ export const differences: readonly Difference[] = [
   },
   {
     codes: ['dose/volume-for-site'],
-    how: 'Sources inject 1 to 3 mL, 2 to 5 mL, or 4 mL into a finger and 6 mL into a toe. The greatest is followed.',
+    how: 'Sources inject 1 to 3 mL, 2 to 5 mL, or 4 mL into a finger and 6 mL into a toe; 8 to 12 mL around an ear; 6 to 10 mL or up to 20 mL around a penis. The greatest is followed.',
     settings: severities,
   },
   {

@@ -12,7 +12,6 @@ import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
 import { depths } from '../reference/depths.ts';
 import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
-import { digitVolumes, type DigitVolumeRow } from '../reference/digit-volumes.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
@@ -41,6 +40,7 @@ import { methods, type MethodRow } from '../reference/methods.ts';
 import { preparations, type PreparationRow } from '../reference/preparations.ts';
 import { relations } from '../reference/relations.ts';
 import { irrelevantDrug } from '../reference/other-allergens.ts';
+import { siteVolumes, type SiteVolumeRow } from '../reference/site-volumes.ts';
 import { sites, type SiteRow } from '../reference/sites.ts';
 import {
   lengthening,
@@ -96,7 +96,6 @@ export interface Tables {
   readonly depths: WordTable<WordRow>;
   /** Diseases that need a sample of a certain kind. */
   readonly diagnoses: WordTable<DiagnosisRow>;
-  readonly digitVolumes: readonly DigitVolumeRow[];
   readonly dressings: WordTable<DressingRow>;
   readonly epinephrine: typeof epinephrine;
   readonly events: WordTable<WordRow>;
@@ -113,6 +112,7 @@ export interface Tables {
   readonly reactions: WordTable<ReactionRow>;
   readonly relations: WordTable<WordRow>;
   readonly sites: WordTable<SiteRow>;
+  readonly siteVolumes: readonly SiteVolumeRow[];
   readonly tests: WordTable<TestRow>;
   readonly infantReduction: typeof infantReduction;
   readonly limits: readonly LimitRow[];
@@ -170,7 +170,6 @@ export const referenceTables: Tables = {
   creams,
   depths: new WordTable(depths),
   diagnoses: new WordTable(diagnoses),
-  digitVolumes,
   dressings: new WordTable(dressings),
   epinephrine,
   events: new WordTable(events),
@@ -186,6 +185,7 @@ export const referenceTables: Tables = {
   reactions: new WordTable(reactions),
   relations: new WordTable(relations),
   sites: new WordTable(sites),
+  siteVolumes,
   tests: new WordTable(laboratoryTests),
   infantReduction,
   limits,

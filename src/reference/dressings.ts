@@ -291,6 +291,27 @@ export const dressings: readonly DressingRow[] = [
     synonyms: ['pressure bandage', 'compression dressing', 'bulky dressing', 'pressure'],
     presses: true,
   },
+  {
+    name: 'panty liner',
+    synonyms: [
+      'pantyliner',
+      'sanitary pad',
+      'sanitary towel',
+      'gauze in underwear',
+      'gauze held by underwear',
+    ],
+  },
+  {
+    name: 'dressing',
+    synonyms: [
+      'sterile dressing',
+      'dry dressing',
+      'dry sterile dressing',
+      'clean dressing',
+      'light dressing',
+    ],
+    mayContain: ['adhesive'],
+  },
   { name: 'dental roll', synonyms: ['bolster', 'tie-over dressing'], presses: true },
   { name: 'finger cot', synonyms: ['finger stall'], mayContain: ['latex'] },
   { name: 'splint', synonyms: ['sling'] },

@@ -19,7 +19,8 @@ export type WindowGroup =
   | 'leg'
   | 'foot'
   | 'sole'
-  | 'genital';
+  | 'genital'
+  | 'vulva';
 
 /** Days from the procedure to suture removal as one source gives them, both ends included. */
 export interface SutureWindowRow extends Sourced {
@@ -30,7 +31,7 @@ export interface SutureWindowRow extends Sourced {
   readonly children?: true;
   /**
    * The row that Wheal proposes. One rule chooses it: the leaflet on punch biopsies where it names the site, else
-   * the suture handbook's row for adults, else the clinical handbook.
+   * the suture handbook's row for adults, else the clinical handbook, else the page on biopsies of that site.
    */
   readonly proposed?: true;
   /** Whether what makes a wound hold late lengthens it. The handbook's short table keeps the face at five days, and late removal leaves tracks there. */
@@ -67,7 +68,11 @@ const group = (name: WindowGroup, figures: readonly Figures[]): readonly SutureW
   }));
 
 /** Sources whose figures were not read in the source itself. */
-const marks: Readonly<Record<string, 'M' | 'Q2'>> = { 'laceration-table': 'M', 'ear-page': 'Q2' };
+const marks: Readonly<Record<string, 'M' | 'Q2'>> = {
+  'laceration-table': 'M',
+  'ear-page': 'Q2',
+  'labiaplasty-page': 'Q2',
+};
 
 const face: readonly Figures[] = [
   ['punch-leaflet', 5, 7, 'proposed'],
@@ -192,6 +197,10 @@ export const sutureWindows: readonly SutureWindowRow[] = [
     ['suture-handbook', 7, 10, 'proposed'],
     ['suture-handbook', 6, 8, 'children'],
     ['suture-chart', 7, 10],
+  ]),
+  group('vulva', [
+    ['vulval-biopsy-page', 5, 7, 'proposed'],
+    ['labiaplasty-page', 7, 10],
   ]),
 ].flat();
 

@@ -54,6 +54,17 @@ describe('suture windows', () => {
     assert.deepEqual([from, to, source], ['2026-03-12', '2026-03-16', 'punch-leaflet']);
   });
 
+  it('are those of the page on vulval biopsies where no table has a row', () => {
+    // DermNet, vulval biopsy: nylon out after 5-7 days. A patient page on labial stitches: 7-10 days.
+    for (const site of ['vulva', 'left labium majus', 'right labium minus', 'posterior fourchette']) {
+      assert.deepEqual([site, days(site)], [site, [5, 7]]);
+      const { widest, source } = window(site);
+      assert.deepEqual([widest.from, widest.to, source], [5, 10, 'vulval-biopsy-page']);
+    }
+    const closure = '{material: polyglactin, size: 4-0, count: 1}';
+    assert.equal(removal('left labium majus', { closure }).kind, 'none');
+  });
+
   it('propose the days of the leaflet on punch biopsies where it names the site', () => {
     // Practice leaflet on punch biopsy: face 5-7, scalp 7-10, trunk 10-14, arms and legs 10-14.
     for (const [site, from, to] of [
@@ -205,8 +216,8 @@ describe('a practice of its own mind', () => {
   });
 
   it('can say when where no source does', () => {
-    assert.deepEqual(removal('vulva'), { kind: 'unknown', why: 'no source' });
-    assert.deepEqual(days('vulva', { tables: own('genital', 7, 10) }), [7, 10]);
+    assert.deepEqual(removal('perineum'), { kind: 'unknown', why: 'no source' });
+    assert.deepEqual(days('perineum', { tables: own('genital', 7, 10) }), [7, 10]);
   });
 });
 

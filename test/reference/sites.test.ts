@@ -36,13 +36,12 @@ describe('body sites', () => {
       'gingiva',
       'hard palate',
       'labial mucosa',
-      'labium majus',
-      'labium minus',
       'nasal vestibule',
       'perianal skin',
       'perineum',
       'tongue',
-      'vulva',
+      'urethral meatus',
+      'vagina',
     ]);
   });
 

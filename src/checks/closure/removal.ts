@@ -88,6 +88,7 @@ const sources: Check['sources'] = [
   { source: 'plastic-surgery-text', mark: 'Q' },
   { source: 'family-practice-guide', mark: 'Q' },
   { source: 'closure-removal-text', mark: 'Q' },
+  { source: 'vulval-biopsy-page', mark: 'Q' },
 ];
 
 export const checks: readonly Check[] = [

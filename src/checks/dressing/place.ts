@@ -82,8 +82,8 @@ export const checks: readonly Check[] = [
     code: 'dressing/does-not-hold',
     severity: 'information',
     title: 'Tape on hair, in a fold or on a wet place',
-    why: 'There tape comes off within hours. A wrap, pressure by hand or ointment alone serves better.',
-    sources: [common],
+    why: 'There tape comes off within hours. A wrap, pressure by hand or ointment alone serves better; on the vulva a textbook has gauze held by underwear.',
+    sources: [{ source: 'vulva-textbook', mark: 'Q' }, common],
     messages: {
       main: '{word} on the {site}: {because}. Ointment alone, or a wrap where one can go round, does.',
     },

@@ -12,6 +12,11 @@ export const closureSources = {
   'ear-page': 'secondary page on ear wounds',
   'laceration-table':
     'Am Fam Physician, laceration repair, timing of suture removal (Forsch 2008; Forsch et al. 2017), from memory',
+  'vulval-biopsy-page': 'DermNet, vulval biopsy (2016): nylon taken out after 5 to 7 days',
+  'labiaplasty-page':
+    'patient page on stitches of the labia that do not dissolve, taken out after 7 to 10 days',
+  'vulva-textbook':
+    "Ridley's The Vulva, ch. 7: absorbable stitches, no adhesive dressing, gauze held by underwear; formalin, and transport medium for immunofluorescence",
   'tissue-glue-reference':
     'Medscape drug reference, 2-octyl cyanoacrylate: not on mucosa, near the eye or in dense hair, not under tension (knuckles, elbows)',
   'tissue-glue-leaflets':

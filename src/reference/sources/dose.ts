@@ -90,6 +90,13 @@ export const doseSources = {
   'digital-block-nsw': 'Emergency Care Institute, New South Wales: digital nerve block, 2 to 5 mL',
   'digital-block-family-notebook':
     'Family Practice Notebook: digital block, 4 mL for a finger and 6 mL for a toe',
+  'ear-block-family-notebook':
+    'Family Practice Notebook: ear nerve block, 12 mL for four injections of 2.5 to 3 mL around the ear',
+  'ear-block-wikem': 'WikEM, Nerve block: Auricular: four injections of 2 to 3 mL around the ear',
+  'penile-block-emergency-text':
+    'emergency medicine procedures text, ch. 146: 6 to 10 mL around the penis of an adolescent or adult',
+  'penile-block-circumcision':
+    'text on adult circumcision: two injections of 5 mL at the base of the penis, and a ring of about 10 mL where it is needed',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
   practice: 'the practice’s own limit, in its practice file',
   'weight-for-age': 'Weights by age of the note format, wide on purpose; no growth chart is copied',

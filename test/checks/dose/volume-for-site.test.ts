@@ -31,13 +31,26 @@ describe(code, () => {
     silent(code, note(at('right finger', '3 mL'), at('right finger', '3 mL')));
   });
 
+  it('holds an ear and a penis to the greatest volume that numbs the whole of it', () => {
+    // Family Practice Notebook, ear nerve block: 12 mL. Text on adult circumcision: 10 mL, and a ring of 10 mL more.
+    const severity = 'information';
+    silent(code, note(at('right helix', '12 mL')));
+    flags(code, note(at('right helix', '⟦12.1 mL⟧')), { severity });
+    flags(code, note(at('right helix', '6 mL'), at('right earlobe', '⟦6.5 mL⟧')));
+    silent(code, note(at('right helix', '6 mL'), at('left helix', '6.5 mL')));
+    silent(code, note(at('helix', '6 mL'), at('helix', '6.5 mL')));
+    silent(code, note(at('right postauricular sulcus', '13 mL')));
+    silent(code, note(at('glans penis', '20 mL')));
+    flags(code, note(at('glans penis', '12 mL'), at('penile shaft', '⟦8.5 mL⟧')), { severity });
+    silent(code, note(at('scrotum', '21 mL')));
+  });
+
   it('says nothing of other sites, nor of what cannot be read', () => {
     for (const site of [
       'left dorsal hand',
       'left palm',
       'left sole',
       'left upper back',
-      'right ear',
       'nowhere',
     ])
       silent(code, note(at(site, '9 mL')));
