@@ -1,13 +1,13 @@
 import { check } from '../checks/index.ts';
 import type { Judgement } from '../checks/run.ts';
-import type { Injection, Note, Procedure } from '../note/generated/types.ts';
-import { readNote, type Source } from '../note/read.ts';
+import type { Injection, Note, PracticeProduct, Procedure } from '../note/generated/types.ts';
+import { readNote, readPractice, type Source } from '../note/read.ts';
 import type { Range } from '../note/tree.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { Cursor } from './cursor.ts';
 import type { Writing } from './writing.ts';
 
-/** What the rest of a note says while one value of it is being typed: read only if somebody asks. */
+/** What the rest of a file says while one value of it is being typed: read only if somebody asks. */
 export class Known {
   private readonly text: string;
   private read: Source<Note> | undefined;
@@ -51,6 +51,11 @@ export class Known {
     return [...anesthetic, ...[...procedures, ...events].flatMap((one) => one.anesthetic ?? [])].find((one) =>
       this.holds(one),
     );
+  }
+
+  /** The product of a practice's stock in which the value stands. */
+  get product(): PracticeProduct | undefined {
+    return readPractice(this.text).value?.stock?.find((one) => this.holds(one));
   }
 
   private holds({ start, end }: Range): boolean {

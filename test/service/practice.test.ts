@@ -62,6 +62,28 @@ describe('completions in a practice file', () => {
       for (const one of some) assert.ok(all.includes(one), `${one} is not among ${all.join(', ')}`);
     });
 
+  it('offer the strengths that the agent of a product is made in, and none for one that is not known', () => {
+    for (const [agent, some] of [
+      ['lidocaine', ['0.5%', '1%', '1.5%', '2%']],
+      ['bupivacaine', ['0.25%', '0.5%', '0.75%']],
+    ] as const) {
+      for (const marked of [
+        `stock:\n  - product: a\n    agent: ${agent}\n    concentration: |`,
+        `stock:\n  - {product: b, agent: mepivacaine}\n  - {product: a, concentration: |, agent: ${agent}}`,
+      ]) {
+        const all = labels(marked);
+        for (const one of some) assert.ok(all.includes(one), `${one} is not among ${all.join(', ')}`);
+      }
+    }
+    assert.ok(!labels('stock:\n  - {product: a, agent: bupivacaine, concentration: |}').includes('1%'));
+    assert.deepEqual(labels('stock:\n  - {product: a, agent: nothing, concentration: |}'), []);
+    assert.deepEqual(labels('stock:\n  - {product: a, concentration: |}'), []);
+    assert.deepEqual(labels('stock:\n  - {product: a, agent: lidocaine, concentration: 1|}'), [
+      '1%',
+      '1 mg/mL',
+    ]);
+  });
+
   it('offer only authorities that may set the ceiling: each is taken without a fault', () => {
     for (const label of labels('authority: |')) {
       const { findings } = analysePractice(`authority: ${label}\n`, context).judgement;
