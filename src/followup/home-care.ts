@@ -30,6 +30,10 @@ export function daysToFirstChange(words: string): number | undefined {
   return sameDay.test(words) ? 0 : undefined;
 }
 
+/** Whether the note says that nobody helps the patient at home; where it says nothing of it, it does not. */
+export const isWithoutHelp = ({ aftercare }: Note, { helpers }: Tables): boolean =>
+  aftercare?.helper?.value !== undefined && helpers.find(aftercare.helper.value) !== undefined;
+
 /** What the patient does at home: the first change of the dressing, and washing. */
 export function homeItems(
   note: Note,

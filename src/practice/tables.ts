@@ -27,6 +27,7 @@ import {
   type ContactRow,
   type FindingRow,
 } from '../reference/follow-up.ts';
+import { helpers } from '../reference/helpers.ts';
 import { hemostasis, type HemostasisRow } from '../reference/hemostasis.ts';
 import { implants, type ImplantRow } from '../reference/implants.ts';
 import { abbreviations } from '../reference/abbreviations.ts';
@@ -99,6 +100,8 @@ export interface Tables {
   readonly dressings: WordTable<DressingRow>;
   readonly epinephrine: typeof epinephrine;
   readonly events: WordTable<WordRow>;
+  /** What says that nobody helps at home. */
+  readonly helpers: WordTable<WordRow>;
   readonly hemostasis: WordTable<HemostasisRow>;
   readonly implants: WordTable<ImplantRow>;
   readonly layers: WordTable<WordRow>;
@@ -173,6 +176,7 @@ export const referenceTables: Tables = {
   dressings: new WordTable(dressings),
   epinephrine,
   events: new WordTable(events),
+  helpers: new WordTable(helpers),
   hemostasis: new WordTable(hemostasis),
   implants: new WordTable(implants),
   layers: new WordTable(layers),

@@ -52,6 +52,8 @@ export interface SiteRow extends WordRow {
   /** Palm, sole, digit or nail. */
   readonly acral: boolean;
   readonly mucosa: boolean;
+  /** Where many patients cannot reach or see a wound of their own: back, buttock, foot. Common practice, no source. */
+  readonly outOfReach: boolean;
   /** Where keloids are commonest: chest, shoulder, upper back, earlobe (source `keloid-sites`); the jawline is from memory. */
   readonly keloidProne: boolean;
   readonly danger?: Danger | undefined;
@@ -78,6 +80,7 @@ export const ordinary: Omit<SiteRow, 'name' | 'synonyms' | 'region'> = {
   hairBearing: false,
   acral: false,
   mucosa: false,
+  outOfReach: false,
   keloidProne: false,
   vague: false,
   small: false,
@@ -352,10 +355,10 @@ const genital = rows({ region: 'genital', side: 'optional', dressable: 'no' }, [
   ['vagina', 'vaginal', { ...vague, mucosa: true }],
   ['urethral meatus', 'urethral, urethral opening', { mucosa: true, small: true }],
   ['perineum', 'perineal', {}],
-  ['perianal skin', 'perianal, anus, anal, anal margin, anal verge', { dressable: 'fold' }],
+  ['perianal skin', 'perianal, anus, anal, anal margin, anal verge', { dressable: 'fold', outOfReach: true }],
 ]);
 
-const buttock = rows({ region: 'buttock', group: 'back', friction: 'seat' }, [
+const buttock = rows({ region: 'buttock', group: 'back', friction: 'seat', outOfReach: true }, [
   ['buttock', 'gluteal, glute, gluteus'],
   ['upper buttock', '', { friction: 'waistband' }],
   ['gluteal fold', 'infragluteal fold, gluteal crease, infragluteal', { dressable: 'fold' }],
@@ -363,7 +366,7 @@ const buttock = rows({ region: 'buttock', group: 'back', friction: 'seat' }, [
   ['coccyx', 'tailbone, coccygeal', midline],
 ]);
 
-const back = rows({ region: 'back', group: 'back' }, [
+const back = rows({ region: 'back', group: 'back', outOfReach: true }, [
   ['back', 'dorsal trunk, posterior trunk', vague],
   ['upper back', 'upper thoracic back', { keloidProne: true, friction: 'strap' }],
   ['mid back', 'midback, thoracic back, thoracic', { friction: 'strap' }],
@@ -514,7 +517,7 @@ const leg = rows({ region: 'leg', group: 'leg' }, [
   ],
 ]);
 
-const foot = rows({ region: 'foot', group: 'foot', slowHealing: true, friction: 'shoe' }, [
+const foot = rows({ region: 'foot', group: 'foot', slowHealing: true, friction: 'shoe', outOfReach: true }, [
   ['foot', '', vague],
   ['dorsal foot', 'dorsum of foot, top of foot, instep'],
   ['medial foot', ''],

@@ -10,6 +10,7 @@ import { formatNumber } from '../note/format.ts';
 import type { KeyShape } from '../note/shape.ts';
 import { readSite } from '../note/site.ts';
 import type { StockProduct } from '../practice/tables.ts';
+import type { AgentRow } from '../reference/agents.ts';
 import type { WordRow } from '../reference/types.ts';
 import { isAcceptable } from './accept.ts';
 import { spelled } from './british.ts';
@@ -143,11 +144,17 @@ function sites({ tables }: Asked): readonly Offered[] {
   );
 }
 
-/** The strengths in which the agent of the same injection is made; behind a number that is typed its units. */
+/** The agent of the injection, or of the product in stock, in which a value is typed. */
+function agentHere({ root, known, tables }: Asked): AgentRow | undefined {
+  if (root !== 'note') return tables.agents.find(known.product?.agent?.value ?? '');
+  const { injection } = known;
+  return injection && agentOf(injection, tables);
+}
+
+/** The strengths in which the agent of the same injection or product is made; behind a number that is typed its units. */
 function strengths(asked: Asked): readonly Offered[] {
   if (/^\d/.test(asked.cursor.typed)) return units('%', ' mg/mL')(asked);
-  const injection = asked.known.injection;
-  const agent = injection && agentOf(injection, asked.tables);
+  const agent = agentHere(asked);
   return (agent?.strengths ?? []).map((strength) => ({
     text: strengthText(strength),
     detail: `${agent?.name ?? ''} is made so`,
@@ -229,6 +236,7 @@ const inNote: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['born', () => []],
   ['aftercare.given', fixed('spoken', 'printed', 'email')],
   ['aftercare.language', fixed('en', 'es')],
+  ['aftercare.helper', fixed('none')],
   ['allergies.to', allergens],
   ['allergies', allergens],
   ['closure', ({ tables }) => named(tables.closures.rows)],

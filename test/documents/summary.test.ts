@@ -95,6 +95,12 @@ describe('chart summary', () => {
     );
   });
 
+  it('says who helps at home where the note does', () => {
+    const text = whole.replace('language: en}', 'language: en, helper: none}');
+    const [procedure] = modelOf(text).procedures;
+    assert.match(paragraph(procedure!.facts), /Aftercare: .*, in language en, helper at home none\.$/);
+  });
+
   it('begins with who, when, and what matters for safety', () => {
     assert.deepEqual(
       modelOf(whole).header.map(({ text }) => text),

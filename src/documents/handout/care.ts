@@ -1,4 +1,4 @@
-import { daysToFirstChange } from '../../followup/home-care.ts';
+import { daysToFirstChange, isWithoutHelp } from '../../followup/home-care.ts';
 import { stitchesLeft } from './dates.ts';
 import type { Facts, Section } from './model.ts';
 import { inOintments, ointmentWords } from './ointment.ts';
@@ -23,6 +23,7 @@ export function careSection(facts: Facts): Section | undefined {
           ...coverItems(dry, facts),
         ]),
     ...placeItems(wounds, facts),
+    ...reachItems(wounds, facts),
     ...(dry.length === 0 ? [] : [wording.say('care-water')]),
     ...(sewn ? [wording.say('care-rest'), wording.say('care-stretch')] : []),
     ...painItems(facts),
@@ -110,6 +111,12 @@ function placeItems(wounds: readonly Wound[], { wording }: Facts): readonly stri
   });
   return [...new Set(ids)].flatMap((id) => (id === undefined ? [] : wording.say(id)));
 }
+
+/** Where a wound is out of reach and the note says that nobody helps. */
+const reachItems = (wounds: readonly Wound[], { note, tables, wording }: Facts): readonly string[] =>
+  isWithoutHelp(note, tables) && wounds.some(({ reading }) => reading?.base.outOfReach === true)
+    ? [wording.say('care-reach')]
+    : [];
 
 /** What makes acetaminophen a matter for the clinician. */
 const notForAcetaminophen = /acetaminophen|paracetamol|liver|hepat|cirrho/i;

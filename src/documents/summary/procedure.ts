@@ -159,5 +159,6 @@ function aftercareOf(aftercare: Aftercare | undefined): string | undefined {
     saidList(aftercare?.given),
     saidAs('to', aftercare?.to),
     saidAs('in language', aftercare?.language),
+    saidAs('helper at home', aftercare?.helper),
   ]);
 }

@@ -245,6 +245,18 @@ describe('care of the wound', () => {
       if (not !== undefined) assert.doesNotMatch(text, not);
     });
 
+  it('asks who looks after a wound out of reach where nobody helps, and only there', () => {
+    const told = (site: string, helper: string): string =>
+      section(
+        'care-title',
+        note('method: shave', { visit: `aftercare: {given: spoken, ${helper}}` }).replace('left cheek', site),
+      )!.join('\n');
+    assert.match(told('left upper back', 'helper: none'), /may not reach this wound/);
+    assert.doesNotMatch(told('left upper back', 'helper: wife'), /reach/);
+    assert.doesNotMatch(told('left upper back', 'language: en'), /reach/);
+    assert.doesNotMatch(told('left cheek', 'helper: none'), /reach/);
+  });
+
   it('keeps ointment off glue, and acetaminophen from a sick liver', () => {
     assert.match(care('method: excisional\nclosure: tissue glue'), /off skin glue/);
     assert.doesNotMatch(care('method: excisional\nclosure: tissue glue'), /Put a thin layer/);

@@ -130,6 +130,11 @@ export const careSentences = [
       'Wounds on the lower leg and foot heal slowly. Put the leg up when you sit.',
       'Las heridas de la parte baja de la pierna y del pie sanan despacio. Suba la pierna cuando se siente.',
     ],
+    [
+      'care-reach',
+      'You may not reach this wound by yourself. Ask us who can look after it with you.',
+      'Tal vez no alcance la herida. Pregunte quién le puede ayudar a cuidarla.',
+    ],
     ['normal-title', 'What is normal', 'Qué es normal'],
     ['normal-numb', 'The place may stay numb for a few hours.', 'La zona puede seguir dormida unas horas.'],
     [
