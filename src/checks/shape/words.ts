@@ -41,19 +41,35 @@ function nearestWord(text: string, table: Lookup): Nearest | undefined {
   return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };
 }
 
-/** Whether a text is several known words with commas between them, which were meant as a list. */
-const isList = ({ leaf, list }: WordLeaf, table: Lookup): boolean =>
-  list && leaf.text.includes(',') && leaf.text.split(',').every((part) => table.find(part) !== undefined);
+/** What stands between the words of a list that was typed as one text. */
+const joints = /\s*(?:,\s*(?:and|then|plus)\s|,|\+|&|\s(?:and|then|plus)\s)\s*/i;
+
+const longestList = 200;
+
+/** The known words of which a text is made, which were meant as a list; undefined where it is anything else. */
+function listIn({ leaf, list }: WordLeaf, table: Lookup): readonly string[] | undefined {
+  const parts = list && leaf.text.length <= longestList ? leaf.text.trim().split(joints) : [];
+  return parts.length > 1 && parts.every((part) => table.find(part) !== undefined) ? parts : undefined;
+}
+
+/** Of fluids the strength may stand beside the word, of pressure how long. */
+const measured: ReadonlySet<string> = new Set(['hemostasis', 'preparations', 'dressings', 'media']);
+const measure =
+  /\(?\d{1,3}(?:\.\d{1,2})? ?%\)?|(?:\b(?:x|for) ?)?\b\d{1,3} ?(?:min|mins|minutes?|s|sec|secs|seconds?)\b/gi;
+
+/** Whether a text is a known word with its strength, or how long it was done. */
+function isMeasured({ leaf, table: name }: WordLeaf, table: Lookup): boolean {
+  if (!measured.has(name) || leaf.text.length > longestList || !/\d/.test(leaf.text)) return false;
+  return table.find(leaf.text.replace(measure, ' ')) !== undefined;
+}
 
 function report(word: WordLeaf, table: Lookup): Report {
   const { leaf } = word;
-  if (isList(word, table) && leaf.node.inner === leaf.start)
-    return {
-      at: leaf,
-      form: 'list',
-      args: { text: leaf.text },
-      data: { near: `[${leaf.text}]`, sure: true },
-    };
+  const parts = leaf.node.inner === leaf.start ? listIn(word, table) : undefined;
+  if (parts !== undefined) {
+    const text = parts.join(', ');
+    return { at: leaf, form: 'list', args: { text }, data: { near: `[${text}]`, sure: true } };
+  }
   const near = nearestWord(leaf.text, table);
   const names = table.rows.map(({ name }) => name);
   const known = names.slice(0, mostShown).join(', ') + (names.length > mostShown ? ', …' : '');
@@ -83,7 +99,8 @@ export const checks: readonly Check[] = [
       let count = 0;
       for (const word of source.words) {
         const table = lookups.get(word.table)?.(tables);
-        if (table === undefined || table.find(word.leaf.text) !== undefined) continue;
+        if (table === undefined || table.find(word.leaf.text) !== undefined || isMeasured(word, table))
+          continue;
         if (++count <= mostReports) found.push(report(word, table));
       }
       const last = source.words.at(-1);

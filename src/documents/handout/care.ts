@@ -1,3 +1,4 @@
+import { rowsIn } from '../../checks/words.ts';
 import { daysToFirstChange, isWithoutHelp } from '../../followup/home-care.ts';
 import { stitchesLeft } from './dates.ts';
 import type { Facts, Section } from './model.ts';
@@ -162,4 +163,6 @@ function numbedIn({ note, tables }: Facts): boolean {
 }
 
 const stains = ({ procedure }: Wound, { tables }: Facts): boolean =>
-  (procedure.hemostasis ?? []).some(({ value }) => tables.hemostasis.find(value ?? '')?.stains === true);
+  (procedure.hemostasis ?? []).some((leaf) =>
+    rowsIn(tables.hemostasis, leaf).some((row) => row.stains === true),
+  );

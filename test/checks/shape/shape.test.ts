@@ -137,6 +137,48 @@ describe('words', () => {
     );
   });
 
+  it('that stand in one text with "and" become a list', () => {
+    for (const [typed, list] of [
+      ['pressure and aluminum chloride', '[pressure, aluminum chloride]'],
+      ['pressure + aluminum chloride', '[pressure, aluminum chloride]'],
+      ['"pressure, then silver nitrate"', '[pressure, silver nitrate]'],
+    ] as const) {
+      const text = `${before}    hemostasis: ${typed}\n`;
+      const plain = text.replaceAll('"', '');
+      assert.equal(
+        fixed('shape/unknown-word', plain, 'Change'),
+        plain.replace(typed.replaceAll('"', ''), list),
+      );
+      flags('shape/unknown-word', `${before}    hemostasis: ⟦${typed}⟧\n`);
+    }
+    // Of what is not known nothing becomes a list.
+    const [finding] = flags('shape/unknown-word', `${before}    hemostasis: ⟦pressure and prayer⟧\n`);
+    assert.notEqual(finding?.form, 'list');
+  });
+
+  it('are known with a strength or a time beside them', () => {
+    for (const row of [
+      'preparation: chlorhexidine gluconate 2%',
+      'preparation: 4% chlorhexidine',
+      'hemostasis: [aluminium chloride 20%, pressure]',
+      'hemostasis: aluminum chloride (35%)',
+      'hemostasis: direct pressure x 5 min',
+      'hemostasis: pressure for 10 minutes',
+      "hemostasis: Monsel's solution",
+    ])
+      silent('shape/unknown-word', `${before}    ${row}\n`);
+  });
+
+  it('keep what a strength or a time says of another thing', () => {
+    for (const [key, word] of [
+      ['preparation', 'chlorhexidine 2% prayer'],
+      ['hemostasis', 'aluminum chloride 20% in something'],
+      ['depth', 'mid dermis 50%'],
+      ['hemostasis', '20%'],
+    ] as const)
+      flags('shape/unknown-word', `${before}    ${key}: ⟦${word}⟧\n`);
+  });
+
   it('count in any case, and with hyphens for blanks', () => {
     silent('shape/unknown-word', `${before}    depth: Mid-Dermis\n`);
   });
