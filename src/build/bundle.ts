@@ -1,5 +1,6 @@
 /** Bundles the command line and the extension into dist/. */
 import { chmodSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
 import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
@@ -62,7 +63,7 @@ async function buildCore(bundle: Bundle, entry: string, commands: readonly strin
   const dist = join(root, 'dist');
   await build({ ...shared, entryPoints: [entry], target: 'node20', outfile: join(dist, coreFile(bundle)) });
   const script = coreScript(dist, bundle, undefined);
-  const { main } = coreOf(script, dist);
+  const { main } = coreOf(script, createRequire(import.meta.url));
   const note = join(root, 'test', 'fixtures', 'design-example.wheal.yaml');
   for (const command of commands) {
     await main([command, note], {

@@ -8,7 +8,7 @@ export interface Console {
   /** Standard input, of which no more is read than shows that it is longer than `limit` bytes. */
   readonly readInput: (limit: number) => Promise<Uint8Array>;
   /** Asks a question that is answered with yes or no; absent where nobody sits at a terminal. */
-  readonly ask?: (question: string) => Promise<boolean>;
+  readonly ask?: ((question: string) => Promise<boolean>) | undefined;
   /** Today's local date, YYYY-MM-DD. */
   readonly today: () => string;
   /** This moment, for what bears a time stamp. */

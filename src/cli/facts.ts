@@ -98,7 +98,7 @@ export class FactsReader {
   }
 
   private async entering(path: string, name: string): Promise<NoteFacts> {
-    const practice = await this.practices.of(path === standardInput ? 'note' : path);
+    const practice = this.practices.of(path === standardInput ? 'note' : path);
     const folder: Folder = {
       path: name,
       full: resolve(this.console.cwd, name),

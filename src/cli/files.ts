@@ -1,4 +1,4 @@
-import { lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { UsageError } from './arguments.ts';
 
@@ -29,18 +29,18 @@ export const isPractice = (path: string): boolean => basename(path) === practice
  * of names. Folders that can't be read are among them, so that they don't pass in silence.
  * @throws UsageError where there is no such path, or no note in all of them
  */
-export async function filesOf(paths: readonly string[], cwd: string): Promise<readonly string[]> {
+export function filesOf(paths: readonly string[], cwd: string): readonly string[] {
   const found = new Map<string, string>();
   const entered = new Set<string>();
   const named = new Set<string>();
   for (const path of paths) {
     const full = resolve(cwd, path);
     if (path === standardInput) found.set(path, path);
-    else if ((await kindOf(full, path)) === 'file' || path.endsWith(suffix)) {
+    else if (kindOf(full, path) === 'file' || path.endsWith(suffix)) {
       found.set(full, path);
       named.add(path);
     } else
-      for (const inside of await below(path, cwd, entered)) {
+      for (const inside of below(path, cwd, entered)) {
         // What is found below one folder is there once.
         const key = paths.length === 1 ? inside : resolve(cwd, inside);
         if (!found.has(key)) found.set(key, inside);
@@ -53,26 +53,26 @@ export async function filesOf(paths: readonly string[], cwd: string): Promise<re
 }
 
 /** Makes sure that a path may be the one note of a command. @throws UsageError where it is not there, or a folder */
-export async function needNote(path: string, cwd: string): Promise<void> {
+export function needNote(path: string, cwd: string): void {
   if (path === standardInput) return;
-  if ((await kindOf(resolve(cwd, path), path)) === 'folder' && !path.endsWith(suffix))
+  if (kindOf(resolve(cwd, path), path) === 'folder' && !path.endsWith(suffix))
     throw new UsageError(`${path} is a folder; name one note`);
   if (isPractice(path)) throw new UsageError(`${path} is a practice file, not a note`);
 }
 
-async function kindOf(full: string, path: string): Promise<'file' | 'folder'> {
-  const info = await stat(full).catch(() => lstat(full).catch(() => undefined));
+function kindOf(full: string, path: string): 'file' | 'folder' {
+  const info = attempt(() => statSync(full)) ?? attempt(() => lstatSync(full));
   if (info === undefined) throw new UsageError(`there is no file or folder ${path}`);
   return info.isDirectory() ? 'folder' : 'file';
 }
 
 /** Follows links, but enters each real folder once. */
-async function below(folder: string, cwd: string, entered: Set<string>): Promise<readonly string[]> {
+function below(folder: string, cwd: string, entered: Set<string>): readonly string[] {
   const full = resolve(cwd, folder);
-  const real = await realpath(full).catch(() => full);
+  const real = attempt(() => realpathSync.native(full)) ?? full;
   if (entered.has(real)) return [];
   entered.add(real);
-  const names = await readdir(full).catch(() => undefined);
+  const names = attempt(() => readdirSync(full));
   if (names === undefined) return [folder];
   const found: string[] = [];
   // Joined once: there may be thousands of names.
@@ -80,29 +80,36 @@ async function below(folder: string, cwd: string, entered: Set<string>): Promise
   for (const name of names.sort()) {
     const path = `${prefix}${name}`;
     if (name.endsWith(suffix)) found.push(path);
-    else if (!skipped.has(name) && (await isFolder(resolve(cwd, path))))
-      found.push(...(await below(path, cwd, entered)));
+    else if (!skipped.has(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
   }
   return found;
 }
 
-const isFolder = (full: string): Promise<boolean> =>
-  stat(full).then(
-    (info) => info.isDirectory(),
-    () => false,
-  );
+const isFolder = (full: string): boolean => attempt(() => statSync(full).isDirectory()) === true;
+
+/** Whether something is there that can be reached. */
+export const exists = (full: string): boolean =>
+  attempt(() => statSync(full, { throwIfNoEntry: false })) !== undefined;
+
+function attempt<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch {
+    return undefined;
+  }
+}
 
 /** Reads a file of at most `largest` bytes. Never throws. */
-export async function load(full: string): Promise<Loaded> {
+export function load(full: string): Loaded {
   try {
-    const info = await stat(full);
+    const info = statSync(full);
     if (info.isDirectory()) {
-      await readdir(full);
+      readdirSync(full);
       return faulty('this is a folder, not a file');
     }
     if (!info.isFile()) return faulty('this is not an ordinary file; use - to read from standard input');
     if (info.size > largest) return tooLarge(`with ${Math.ceil(info.size / 1024)} KiB it`);
-    return decoded(await readFile(full));
+    return decoded(readFileSync(full));
   } catch (error) {
     return faulty(reasonOf(error));
   }

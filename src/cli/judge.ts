@@ -62,7 +62,7 @@ export async function openNote(
 ): Promise<Opened | { readonly fault: FileFault }> {
   const loaded = await loadFrom(path, console);
   if ('fault' in loaded) return loaded;
-  const practice = await practices.of(path === standardInput ? 'note' : path);
+  const practice = practices.of(path === standardInput ? 'note' : path);
   const tables = practice?.tables ?? referenceTables;
   const source = readNote(loaded.text);
   // What comes by standard input is none of the files.
@@ -79,7 +79,7 @@ export async function checkFile(
   practices: Practices,
   days?: DayDoses,
 ): Promise<Checked> {
-  if (isPractice(path)) return checkPracticeFile(path, await practices.of(path));
+  if (isPractice(path)) return checkPracticeFile(path, practices.of(path));
   const opened = await openNote(path, today, console, practices, days);
   if ('fault' in opened) return notRead(path, 'note', opened.fault);
   const { source, judgement, practice } = opened;

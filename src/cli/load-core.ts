@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { Script } from 'node:vm';
 
@@ -25,17 +24,17 @@ export function coreScript(folder: string, bundle: Bundle, compiled: Buffer | un
   });
 }
 
-/** Runs the bundle's script and answers what it exports. */
-export function coreOf(script: Script, folder: string): Core {
+/** Runs the bundle's script and answers what it exports. `require` gives it the modules of Node. */
+export function coreOf(script: Script, require: NodeJS.Require): Core {
   const module = { exports: {} };
-  (script.runInThisContext() as Wrapped)(module.exports, createRequire(join(folder, 'core')), module);
+  (script.runInThisContext() as Wrapped)(module.exports, require, module);
   return module.exports as Core;
 }
 
 /** Loads what a command needs from the folder in which it lies. */
-export function loadCore(folder: string, command: string | undefined): Core {
+export function loadCore(folder: string, command: string | undefined, require: NodeJS.Require): Core {
   const bundle: Bundle = command === 'check' ? 'wheal-check' : 'wheal-core';
-  return coreOf(coreScript(folder, bundle, compiledIn(folder, bundle)), folder);
+  return coreOf(coreScript(folder, bundle, compiledIn(folder, bundle)), require);
 }
 
 function compiledIn(folder: string, bundle: Bundle): Buffer | undefined {

@@ -19,12 +19,12 @@ export interface NoteFile {
 export async function loadFrom(path: string, console: Console): Promise<Loaded> {
   return path === standardInput
     ? decoded(await console.readInput(largest))
-    : await load(resolve(console.cwd, path));
+    : load(resolve(console.cwd, path));
 }
 
 /** The tables of the practice that a note belongs to. */
-export async function tablesFor(path: string, practices: Practices): Promise<Tables> {
-  return (await practices.of(path === standardInput ? 'note' : path))?.tables ?? referenceTables;
+export function tablesFor(path: string, practices: Practices): Tables {
+  return practices.of(path === standardInput ? 'note' : path)?.tables ?? referenceTables;
 }
 
 /** Reads every note among the files. Those that can't be read are named on standard error and counted. */
@@ -40,7 +40,7 @@ export async function readNotes(
     const loaded = await loadFrom(path, console);
     const note = 'text' in loaded ? readNote(loaded.text).value : null;
     if ('text' in loaded && note !== null)
-      notes.push({ path, text: loaded.text, note, tables: await tablesFor(path, practices) });
+      notes.push({ path, text: loaded.text, note, tables: tablesFor(path, practices) });
     else {
       const why = 'fault' in loaded ? loaded.fault.words : 'there is no note in it';
       console.error(`wheal: ${plain(path)} can't be read: ${why}; it is missing from what follows\n`);

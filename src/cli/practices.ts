@@ -1,9 +1,8 @@
-import { stat } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, resolve } from 'node:path';
 import type { Practice } from '../note/generated/types.ts';
 import { readPractice, type Source } from '../note/read.ts';
 import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
-import { load, practiceName, type Loaded } from './files.ts';
+import { exists, load, practiceName, type Loaded } from './files.ts';
 
 /** A practice file as it was found above a note. */
 export interface PracticeFile {
@@ -18,7 +17,7 @@ export interface PracticeFile {
 
 /** Finds the practice file of each note, and reads each file once. */
 export class Practices {
-  private readonly byFolder = new Map<string, Promise<PracticeFile | undefined>>();
+  private readonly byFolder = new Map<string, PracticeFile | undefined>();
 
   constructor(private readonly cwd: string) {}
 
@@ -27,33 +26,32 @@ export class Practices {
    * the file system.
    * @param path of the note; for standard input any name in the working directory
    */
-  of(path: string): Promise<PracticeFile | undefined> {
+  of(path: string): PracticeFile | undefined {
     return this.in(dirname(resolve(this.cwd, path)));
   }
 
   /** Every practice file that was found so far, each once. */
-  async used(): Promise<readonly PracticeFile[]> {
-    const found = await Promise.all(this.byFolder.values());
+  used(): readonly PracticeFile[] {
+    const found = [...this.byFolder.values()];
     return [...new Set(found.filter((practice) => practice !== undefined))];
   }
 
-  private in(folder: string): Promise<PracticeFile | undefined> {
-    let found = this.byFolder.get(folder);
-    if (found === undefined) this.byFolder.set(folder, (found = this.search(folder)));
-    return found;
+  private in(folder: string): PracticeFile | undefined {
+    if (!this.byFolder.has(folder)) this.byFolder.set(folder, this.search(folder));
+    return this.byFolder.get(folder);
   }
 
-  private async search(folder: string): Promise<PracticeFile | undefined> {
+  private search(folder: string): PracticeFile | undefined {
     const full = join(folder, practiceName);
-    if (await exists(full)) return await this.read(full);
+    if (exists(full)) return this.read(full);
     const parent = dirname(folder);
-    return parent === folder || (await exists(join(folder, '.git'))) ? undefined : await this.in(parent);
+    return parent === folder || exists(join(folder, '.git')) ? undefined : this.in(parent);
   }
 
-  private async read(full: string): Promise<PracticeFile> {
-    const loaded = await load(full);
+  private read(full: string): PracticeFile {
+    const loaded = load(full);
     const source = readPractice('text' in loaded ? loaded.text : '');
-    const trust = { holidays: await holidaysBeside(full, source.value) };
+    const trust = { holidays: holidaysBeside(full, source.value) };
     const tables = source.value === null ? referenceTables : tablesOf(source.value, trust);
     const near = relative(this.cwd, full);
     return {
@@ -68,15 +66,9 @@ export class Practices {
 }
 
 /** The text of the calendar that a practice file names; undefined where it names none or it can't be read. */
-async function holidaysBeside(full: string, practice: Practice | null): Promise<string | undefined> {
+function holidaysBeside(full: string, practice: Practice | null): string | undefined {
   const name = practice?.holidays?.value;
   if (name === undefined) return undefined;
-  const calendar = await load(resolve(dirname(full), name));
+  const calendar = load(resolve(dirname(full), name));
   return 'text' in calendar ? calendar.text : undefined;
 }
-
-const exists = (path: string): Promise<boolean> =>
-  stat(path).then(
-    () => true,
-    () => false,
-  );

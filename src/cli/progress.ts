@@ -14,7 +14,7 @@ export class Progress {
   ) {}
 
   at(done: number): void {
-    if (!this.console.errorIsTerminal || this.total < many || done % step !== 0) return;
+    if (this.total < many || done % step !== 0 || !this.console.errorIsTerminal) return;
     this.console.error(`\r\u001b[KChecking ${done} of ${this.total} …`);
     this.shown = true;
   }

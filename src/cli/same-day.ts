@@ -10,23 +10,23 @@ import type { Practices } from './practices.ts';
  * What the notes among the files say was given, for those that may share a patient; undefined where there is only one
  * note, so that none was compared.
  */
-export async function dayDosesOf(
+export function dayDosesOf(
   paths: readonly string[],
   console: Console,
   practices: Practices,
-): Promise<DayDoses | undefined> {
+): DayDoses | undefined {
   const notes = paths.filter((path) => path !== standardInput && !isPractice(path));
   if (notes.length < 2) return undefined;
-  const textOf = async (path: string): Promise<string | undefined> => {
-    const loaded = await load(resolve(console.cwd, path));
+  const textOf = (path: string): string | undefined => {
+    const loaded = load(resolve(console.cwd, path));
     return 'text' in loaded ? loaded.text : undefined;
   };
   const byPatient = new ByPatient();
-  for (const path of notes) byPatient.set(path, await textOf(path));
+  for (const path of notes) byPatient.set(path, textOf(path));
   const days = new DayDoses();
   for (const path of byPatient.shared) {
-    const text = await textOf(path);
-    if (text !== undefined) days.read(path, text, await tablesFor(path, practices));
+    const text = textOf(path);
+    if (text !== undefined) days.read(path, text, tablesFor(path, practices));
   }
   return days;
 }

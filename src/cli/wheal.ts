@@ -2,7 +2,7 @@ import type { Console } from './console.ts';
 import { exit } from './exit.ts';
 import { loadCore } from './load-core.ts';
 
-const { main } = loadCore(__dirname, process.argv[2]);
+const { main } = loadCore(__dirname, process.argv[2], require);
 
 const now = new Date();
 const two = (part: number): string => String(part).padStart(2, '0');
@@ -38,9 +38,14 @@ const console: Console = {
   write: (text) => process.stdout.write(text),
   error: (text) => process.stderr.write(text),
   color: process.stdout.isTTY && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
-  errorIsTerminal: process.stderr.isTTY,
+  // Asked for only where it matters: to open a stream takes a while.
+  get errorIsTerminal() {
+    return process.stderr.isTTY;
+  },
   readInput,
-  ...(process.stdin.isTTY && process.stderr.isTTY ? { ask } : {}),
+  get ask() {
+    return process.stdin.isTTY && process.stderr.isTTY ? ask : undefined;
+  },
   today: () => `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
   now: () => now,
   cache: process.env['WHEAL_CACHE'],

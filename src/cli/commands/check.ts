@@ -25,11 +25,11 @@ export const check: Command = {
     const format = choice(given, 'format', ['text', 'json', 'sarif']);
     const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('check needs a path');
-    const paths = await filesOf(given.paths, console.cwd);
+    const paths = filesOf(given.paths, console.cwd);
     const practices = new Practices(console.cwd);
     const progress = new Progress(console, paths.length);
     const report = forms[format](console.color);
-    const days = await dayDosesOf(paths, console, practices);
+    const days = dayDosesOf(paths, console, practices);
     let withErrors = 0;
     const write = (checked: Checked): void => {
       progress.clear();
@@ -38,26 +38,27 @@ export const check: Command = {
     };
     console.write(report.begin());
     for (const [done, path] of paths.entries()) {
+      if (done > 0) await othersTurn();
       progress.at(done);
       write(await checkFile(path, today, console, practices, days));
     }
-    for (const checked of await unnamed(practices, paths, console.cwd)) write(checked);
+    for (const checked of unnamed(practices, paths, console.cwd)) write(checked);
     progress.clear();
     console.write(report.end());
     return withErrors > 0 ? 1 : 0;
   },
 };
 
+/** Between notes, so that what happens meanwhile is heard: whoever reads the output may have read enough. */
+const othersTurn = (): Promise<void> => new Promise((resume) => setImmediate(resume));
+
 const hasErrors = ({ findings }: Checked): boolean => findings.some(({ severity }) => severity === 'error');
 
 /** Practice files that were laid under notes without being named, where something is wrong with them. */
-async function unnamed(
-  practices: Practices,
-  paths: readonly string[],
-  cwd: string,
-): Promise<readonly Checked[]> {
+function unnamed(practices: Practices, paths: readonly string[], cwd: string): readonly Checked[] {
   const named = new Set(paths.map((path) => resolve(cwd, path)));
-  return (await practices.used())
+  return practices
+    .used()
     .filter(({ full }) => !named.has(full))
     .map((practice) => checkPracticeFile(practice.path, practice))
     .filter(hasErrors);

@@ -26,12 +26,12 @@ export const dose: Command = {
   usage:
     'wheal dose --agent lidocaine --concentration 1% [--epinephrine 1:100,000] --weight 62kg [--age 64|7mo] [--format text|json]',
   about: 'Says how much of an anesthetic may be injected, by which limit, and from which source.',
-  async run(argv, console) {
+  run(argv, console) {
     const given = readArguments(argv, ['agent', 'concentration', 'epinephrine', 'weight', 'age', 'format']);
     const format = choice(given, 'format', ['text', 'json']);
     const [stray] = given.paths;
     if (stray !== undefined) throw new UsageError(`dose takes options only; "${stray}" is none`);
-    const practice = await new Practices(console.cwd).of('note');
+    const practice = new Practices(console.cwd).of('note');
     const tables = practice?.tables ?? referenceTables;
     const query = queryOf(given, tables);
     const max = maxDose(query, tables);
@@ -41,7 +41,7 @@ export const dose: Command = {
         ? `${JSON.stringify(maxDoseJson(max, citation), null, 2)}\n`
         : textOf(query, max, practice, tables),
     );
-    return 0;
+    return Promise.resolve(0);
   },
 };
 

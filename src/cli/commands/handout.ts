@@ -17,7 +17,7 @@ export const handout: Command = {
     const format = choice(given, 'format', ['text', 'html', 'eml']);
     const language = languageIn(given);
     const path = onlyPath(given, 'handout');
-    await needNote(path, console.cwd);
+    needNote(path, console.cwd);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
     if ('fault' in opened) return none(path, `This file can't be read: ${opened.fault.words}.`, console);
     const { source, judgement, tables } = opened;

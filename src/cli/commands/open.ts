@@ -33,7 +33,7 @@ export const open: Command = {
     const format = choice(given, 'format', ['text', 'json', 'csv']);
     const asOf = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('open needs a path');
-    const paths = (await filesOf(given.paths, console.cwd)).filter((path) => !isPractice(path));
+    const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
     const reader = await FactsReader.for(given.paths, asOf, console, new Practices(console.cwd));
     const progress = new Progress(console, paths.length);
     const caseload = new Caseload();

@@ -18,7 +18,7 @@ export const requisition: Command = {
     const given = readArguments(argv, ['format', 'out']);
     const format = choice(given, 'format', ['text', 'html']);
     const path = onlyPath(given, 'requisition');
-    await needNote(path, console.cwd);
+    needNote(path, console.cwd);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
     const note = 'fault' in opened ? null : opened.source.value;
     if ('fault' in opened || note === null) {

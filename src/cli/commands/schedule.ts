@@ -33,7 +33,7 @@ export const schedule: Command = {
     const format = choice(given, 'format', ['text', 'json', 'ics']);
     const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('schedule needs a path');
-    const paths = await filesOf(given.paths, console.cwd);
+    const paths = filesOf(given.paths, console.cwd);
     const practices = new Practices(console.cwd);
     const { notes, unread } = await readNotes(paths, console, practices);
     const schedules = notes.map(({ path, note, tables }) => ({

@@ -16,7 +16,7 @@ export const specimens: Command = {
     const format = choice(given, 'format', ['text', 'csv', 'json']);
     const on = dateOption(given, 'on', console.today);
     if (given.paths.length === 0) throw new UsageError('specimens needs a path');
-    const paths = await filesOf(given.paths, console.cwd);
+    const paths = filesOf(given.paths, console.cwd);
     const { notes, unread } = await readNotes(paths, console, new Practices(console.cwd));
     console.write(forms[format](specimenLog(notes, on)));
     return unread > 0 ? 1 : 0;

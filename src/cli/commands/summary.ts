@@ -15,7 +15,7 @@ export const summary: Command = {
     const given = readArguments(argv, ['format', 'out']);
     const format = choice(given, 'format', ['text', 'markdown', 'html', 'json']);
     const path = onlyPath(given, 'summary');
-    await needNote(path, console.cwd);
+    needNote(path, console.cwd);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
     if ('fault' in opened)
       return unreadable(

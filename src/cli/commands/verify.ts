@@ -16,7 +16,7 @@ export const verify: Command = {
   async run(argv, console) {
     const given = readArguments(argv, []);
     if (given.paths.length === 0) throw new UsageError('verify needs a path');
-    const paths = (await filesOf(given.paths, console.cwd)).filter((path) => !isPractice(path));
+    const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
     let [signed, faults] = [0, 0];
     for (const path of paths) {
       const loaded = await loadFrom(path, console);
