@@ -80,6 +80,8 @@ export const onBodyMidline: ReadonlySet<SiteRegion> = new Set([
   'back',
 ]);
 
+const ofLimb: ReadonlySet<SiteRegion> = new Set(['arm', 'hand', 'leg', 'foot', 'nail']);
+
 /** Regions whose middle is a place of its own, so that "mid" and "central" answer the question for the side. */
 const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'back', 'scalp']);
 
@@ -92,10 +94,14 @@ export function readSite(text: string, sites: WordTable<SiteRow>): SiteReading |
   const index = indexOf(sites);
   const parts = partsOf(tokensOf(text), index);
   const phrase = longestPhrase(parts.words, index);
-  if (phrase !== undefined) return readingOf(parts, phrase, parts.sides);
+  if (phrase !== undefined) return readingOf(parts, phrase, spokenOf(parts, phrase.base));
   const near = parts.all.length > parts.words.length ? longestPhrase(parts.all, index, true) : undefined;
   return near === undefined ? undefined : readingOf(parts, near, [...parts.sides, ...parts.farSides]);
 }
+
+/** What lies near a place of a limb lies on the same limb, so that its side is that of the site where none else is said. */
+const spokenOf = ({ sides, farSides }: Parts, { region }: SiteRow): readonly SideWord[] =>
+  sides.length === 0 && farSides.length === 1 && ofLimb.has(region) ? farSides : sides;
 
 function partsOf(tokens: readonly Token[], { vocabulary }: SiteIndex): Parts {
   const words: Token[] = [];

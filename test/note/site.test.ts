@@ -131,6 +131,14 @@ describe('readSite', () => {
     assert.equal(read('left side of the right cheek')?.side, 'right');
   });
 
+  it('takes the side of a landmark of the same limb, where none else is said', () => {
+    assert.equal(read('web space between right first and second toes')?.side, 'right');
+    assert.equal(read('volar forearm, 4 cm from left wrist')?.side, 'left');
+    assert.equal(read('left shin, 4 cm below right knee')?.side, 'left');
+    assert.equal(read('back, 2 cm below left scapula')?.side, undefined);
+    assert.equal(read('shin, 2 cm from left scar and from right scar')?.side, undefined);
+  });
+
   it('does not take a landmark for the site', () => {
     assert.equal(read('2 cm below the left ear'), undefined);
     assert.equal(read('left cheek, 1 cm from lateral canthus')?.base.name, 'cheek');

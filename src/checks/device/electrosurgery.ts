@@ -246,4 +246,4 @@ export const checks: readonly Check[] = [
 
 /** Whether a text names no implant at all, not even to deny it. */
 const isUnknown = (kind: Leaf<string>, { implants }: Subject['tables']): boolean =>
-  rowsIn(implants, kind).length === 0 && !/^(?:no|denies|without)\b/i.test(kind.text);
+  rowsIn(implants, kind).length === 0 && !/^(?:no|none|nil|denies|without)\b/i.test(kind.text);

@@ -213,7 +213,18 @@ describe('device/unknown-implant', () => {
 
   it('is silent without current, and on what is known or denied', () => {
     silent('device/unknown-implant', note('[flux capacitor]', 'heat cautery'));
-    for (const implants of ['[ICD]', 'none', '[no electronic devices]', '[flux capacitor removed]', '??'])
+    for (const implants of [
+      '[ICD]',
+      'none',
+      '[no electronic devices]',
+      '[flux capacitor removed]',
+      '??',
+      'none (no pacemaker, no ICD)',
+      '"None: no device of any kind"',
+      '[mechanical aortic valve]',
+      '[bioprosthetic mitral valve, porcine valve]',
+      '[total knee arthroplasty]',
+    ])
       silent('device/unknown-implant', note(implants, 'electrosurgery'));
   });
 });
