@@ -107,11 +107,15 @@ function stillAsked(
 interface Finder {
   readonly check: Check;
   readonly find: NonNullable<Check['find']>;
+  /** Its place in the list of what finders are about. */
+  readonly topic: number;
 }
 
 /** The checks of a list by what they need to be asked. */
 interface Asked {
   readonly finders: readonly Finder[];
+  /** What finders are about, each once; undefined for those that every note is asked. */
+  readonly topics: readonly Check['about'][];
   /** Those that only give words to what reading noticed, by their code. */
   readonly words: ReadonlyMap<string, Check>;
 }
@@ -124,10 +128,16 @@ function askedOf(checks: readonly Check[]): Asked {
     const words = checks
       .filter(({ find }) => find === undefined)
       .map((check) => [check.code, check] as const);
-    const finders = checks.flatMap((check) =>
-      check.find === undefined ? [] : [{ check, find: check.find }],
+    const topics = new Map<string | undefined, Check['about']>(
+      checks.map(({ about }) => [about?.join(), about] as const),
     );
-    own = { finders, words: new Map(words) };
+    const order = [...topics.keys()];
+    const finders = checks.flatMap((check) =>
+      check.find === undefined
+        ? []
+        : [{ check, find: check.find, topic: order.indexOf(check.about?.join()) }],
+    );
+    own = { finders, topics: [...topics.values()], words: new Map(words) };
     asked.set(checks, own);
   }
   return own;
@@ -139,14 +149,17 @@ function reports(
   subject: Subject,
   failures: Failure[],
 ): Finding[] {
-  const { finders, words } = askedOf(checks);
+  const { finders, topics, words } = askedOf(checks);
   const found: Finding[] = [];
   for (const [code, problems] of byCode) {
     const check = words.get(code);
     if (check !== undefined)
       for (const problem of problems) found.push(findingOf(check, { ...problem, at: problem }));
   }
-  for (const { check, find } of finders) {
+  const { said } = subject.source;
+  const wanted = topics.map((about) => about === undefined || about.some((key) => said.has(key)));
+  for (const { check, find, topic } of finders) {
+    if (wanted[topic] !== true) continue;
     try {
       const reported = find(subject);
       // Most report nothing, and even to walk over nothing costs as much as some of them do.

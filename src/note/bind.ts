@@ -30,6 +30,8 @@ export class Binder {
   readonly words: WordLeaf[] = [];
   /** Misspelt keys that were read as the keys that they are meant to be. */
   readonly respelled = new Map<Entry, KeyShape>();
+  /** The keys under which something else than `none` is written, wherever they stand. */
+  readonly said = new Set<string>();
   private compared = 0;
 
   constructor(private readonly shapes: ReadonlyMap<string, KeyIndex>) {}
@@ -56,6 +58,7 @@ export class Binder {
       return;
     }
     keys.set(key.key, entry);
+    if (!saysNone(entry.value)) this.said.add(key.key);
     const value = this.value(entry, key);
     if (value !== undefined) built[key.prop] = value;
   }
@@ -138,6 +141,7 @@ export class Binder {
       if (target === undefined) continue;
       const part = partOf(node, field);
       keys.set(target.key, range(part));
+      this.said.add(target.key);
       built[target.prop] = this.leaf(part, target);
     }
     return built;
@@ -174,6 +178,9 @@ export class Binder {
 
 /** Whether `??` stands here: not yet known. */
 const isPending = (node: TextNode): boolean => node.text === '??' && node.garbled !== true;
+
+const saysNone = (node: Node | null): boolean =>
+  node === null || (node.kind === 'text' && node.text === 'none');
 
 const isEmpty = (node: Node): boolean =>
   node.kind === 'text' && node.text.trim() === '' && node.garbled !== true;

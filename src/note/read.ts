@@ -17,6 +17,8 @@ export interface Source<T> {
   readonly words: readonly WordLeaf[];
   /** Misspelt keys, with the keys as which they were read. */
   readonly respelled: ReadonlyMap<Entry, KeyShape>;
+  /** The keys under which something else than `none` is written, wherever they stand. */
+  readonly said: ReadonlySet<string>;
   /** Where the parser stumbled, so that keys behind it may only seem to be missing. */
   readonly damage: readonly number[];
 }
@@ -49,7 +51,8 @@ export function readPractice(text: string): Source<Practice> {
 function read<T>(text: string, { name, index, names }: Kind): Source<T> {
   const { root, problems, damage } = parseYaml(text, names);
   const binder = new Binder(index);
-  const nothing = { text, root, value: null, words: [], respelled: binder.respelled, damage };
+  const { respelled, said } = binder;
+  const nothing = { text, root, value: null, words: [], respelled, said, damage };
   if (root === null) return { ...nothing, problems };
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };

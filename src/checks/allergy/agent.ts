@@ -139,6 +139,7 @@ const entry = 'the patient is listed as allergic to {allergy} here';
 export const checks: readonly Check[] = [
   {
     code: 'allergy/agent',
+    about: ['allergies'],
     severity: 'error',
     title: 'An anesthetic to which the patient is allergic',
     why: 'A second contact can end in anaphylaxis. An entry whose reaction was no allergy (racing heart, faint), or that says that just this was tolerated or tested negative since, is a warning.',
@@ -152,6 +153,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'allergy/same-class',
+    about: ['allergies'],
     severity: 'warning',
     title: 'An anesthetic of the class to which the patient is allergic',
     why: 'Labels forbid amides after a reaction to any amide. Esters share a metabolite, para-aminobenzoic acid. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
@@ -171,6 +173,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'allergy/preservative',
+    about: ['allergies'],
     severity: 'error',
     title: 'A preservative to which the patient is allergic',
     why: 'Multiple-dose vials hold methylparaben, bacteriostatic saline holds benzyl alcohol. Single-dose vials are made without. Sources differ on whether parabens cross with para-aminobenzoic acid: the check mentions it, and no more.',
@@ -192,6 +195,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'allergy/sulfite',
+    about: ['allergies'],
     severity: 'error',
     title: 'Epinephrine in solution for a patient who is allergic to sulfite',
     why: 'Solutions of local anesthetic with epinephrine hold a metabisulfite. Sulfa drugs are something else and do not cross.',
@@ -207,6 +211,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'allergy/epinephrine',
+    about: ['allergies'],
     severity: 'error',
     title: 'Epinephrine for a patient who is listed as allergic to it',
     why: 'A racing heart after epinephrine is its effect and no allergy; such an entry is a warning. An entry without a reaction can not be told from an allergy, which may have been to the sulfite beside it.',

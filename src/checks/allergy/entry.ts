@@ -103,6 +103,7 @@ function wordsLike(text: string, tables: Tables): readonly string[] {
 export const checks: readonly Check[] = [
   {
     code: 'allergy/unclear-entry',
+    about: ['allergies'],
     severity: 'warning',
     title: 'An allergy that can be misread',
     why: 'A misspelt allergy protects nobody: it is in no table, and every check passes over it. "No latex" is read as an order by one and as an answer by another. A word that no table knows is information, so that silence never means that nobody looked; foods, pollen and medicines that are not used here are passed over.',

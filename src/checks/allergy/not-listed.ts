@@ -59,6 +59,7 @@ function notListed(subject: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'allergy/not-listed',
+    about: ['conditions', 'medications', 'skin', 'remarks'],
     severity: 'warning',
     title: 'An allergy that stands elsewhere, and not under allergies',
     why: 'Only what stands under `allergies` is compared with drugs, preparations, dressings and sutures. An allergy among conditions or remarks protects nobody.',

@@ -74,6 +74,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/removal-before-visit',
+    about: ['sutures-due', 'sutures-out'],
     severity: 'error',
     title: 'Stitches due or out before they were put in',
     why: 'Everything that is due later is reckoned from these dates.',
@@ -101,6 +102,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/stitch-count',
+    about: ['sutures-out'],
     severity: 'warning',
     title: 'Stitches out and stitches in do not agree',
     why: 'A stitch that is left behind festers, and is found by whoever counts.',
@@ -118,6 +120,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/absorbable-removal',
+    about: ['sutures-due'],
     severity: 'information',
     title: 'A day for taking out stitches that are absorbed',
     why: 'Absorbable stitches need no removal, so either the material or the date may be a slip.',

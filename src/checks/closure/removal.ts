@@ -94,6 +94,7 @@ const sources: Check['sources'] = [
 export const checks: readonly Check[] = [
   {
     code: 'closure/removal-early',
+    about: ['sutures-due', 'sutures-out'],
     severity: 'warning',
     title: 'Stitches out before any source would take them out',
     why: 'A wound whose stitches come out too soon gapes. Sources differ by site, some up to fourfold: only a day before the earliest of them, or of the practice’s own window, is a warning. With what slows healing, such as diabetes or steroids, a day before the lengthened window is information.',
@@ -107,6 +108,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/removal-late',
+    about: ['sutures-due', 'sutures-out'],
     severity: 'warning',
     title: 'Stitches out later than any source leaves them in',
     why: 'Stitches that stay too long leave tracks, on the face from about the seventh day on. Sources differ by site: only a day after the latest of them, or of the practice’s own window, is found. Once they are out it is information.',
@@ -119,6 +121,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/removal-on-closed-day',
+    about: ['sutures-due'],
     severity: 'information',
     title: 'Stitches due on a day on which the practice is closed',
     why: 'A patient who comes to a closed door comes late, or has the stitches taken out elsewhere. Closed are Saturday and Sunday where the practice file does not say otherwise.',

@@ -85,6 +85,7 @@ function glued(subject: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'closure/odd-suture-size',
+    about: ['closure'],
     severity: 'information',
     title: 'A stitch far thicker or thinner than is usual at the site',
     why: 'Thick stitches mark a face, thin ones break where the skin pulls; a size that is far off may be a slip of the pen. Only what lies more than one step outside of all published sizes is found, and deep stitches are not asked about.',
@@ -119,6 +120,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/glue-place',
+    about: ['closure'],
     severity: 'warning',
     title: 'Tissue glue where it is not meant to be',
     why: 'Tissue glue is not for mucosa, and gives way where the skin pulls, as over knuckles, elbows and knees.',

@@ -133,6 +133,7 @@ const instead = 'Heat cautery, bipolar forceps, aluminum chloride, pressure or a
 export const checks: readonly Check[] = [
   {
     code: 'device/electrosurgery',
+    about: ['implants', 'conditions', 'medications', 'remarks'],
     severity: 'error',
     title: 'Electrosurgical current in a patient with an implanted device',
     why: 'Current can stop a pacemaker, set off a defibrillator and run through the leads of a stimulator into nerves. Hot-wire cautery passes no current through the patient, bipolar forceps only between their tips. For a pacemaker far from the site surgeons use short bursts at low power; some sources ask for more care than others, and the maker of the device has the last word.',
@@ -218,6 +219,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'device/unknown-implant',
+    about: ['implants'],
     severity: 'warning',
     title: 'Current used with an implant that is not known here',
     why: 'An electronic device can be disturbed by current. What is in no table can not be judged.',

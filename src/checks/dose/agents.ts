@@ -110,6 +110,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/unknown-product',
+    about: ['product'],
     severity: 'error',
     title: 'A product that the practice does not list',
     why: 'A product stands for agent, strength and epinephrine; one that is not in stock stands for nothing, and its dose can’t be judged.',
@@ -125,6 +126,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/product-differs',
+    about: ['product'],
     severity: 'warning',
     title: 'A note that says something else than the product holds',
     why: 'The dose goes by what the note writes out. If the vial was the product of the stock, agent, strength or epinephrine were others, and dose and allergies were judged for the wrong drug.',

@@ -159,6 +159,7 @@ function mixed({ dose }: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'dose/epinephrine-care',
+    about: ['conditions', 'medications', 'remarks'],
     severity: 'warning',
     title: 'Epinephrine with a condition or medicine that calls for care',
     why: 'With a pheochromocytoma any epinephrine can set off a crisis. With non-selective beta blockers, tricyclics, MAO inhibitors, phenothiazines, cocaine or hyperthyroidism pressure and rhythm can suffer. Sources differ from caution to contraindicated, and hold it unlikely with small local doses: below the maximum for cardiac disease nothing is said.',
@@ -177,6 +178,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/epinephrine-end-artery',
+    about: ['conditions', 'medications', 'remarks'],
     severity: 'warning',
     title: 'Epinephrine in a digit, ear or nose with Raynaud or vascular disease',
     why: 'In healthy digits, ears and noses reviews and trials found epinephrine safe, and nothing is said. With Raynaud phenomenon an ischemic digit is reported, and labels ask for care with peripheral vascular disease.',
@@ -193,6 +195,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/reduced-tolerance',
+    about: ['conditions', 'medications', 'remarks'],
     severity: 'information',
     title: 'More than half of the limit in a patient who bears less',
     why: 'The limits are for healthy adults. Labels want less for the debilitated and with cardiac or liver disease, and give no number; from half of the limit on Wheal says so.',
@@ -205,6 +208,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/methemoglobin',
+    about: ['conditions', 'medications', 'remarks'],
     severity: 'error',
     title: 'Prilocaine in a patient who is prone to methemoglobin',
     why: 'A metabolite of prilocaine turns hemoglobin into methemoglobin. The label rules them out with congenital or idiopathic methemoglobinemia, and under 12 months together with drugs that do the same; with G6PD deficiency the risk is higher.',
@@ -229,6 +233,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/pregnancy',
+    about: ['conditions', 'medications', 'remarks'],
     severity: 'information',
     title: 'Another anesthetic than lidocaine in pregnancy',
     why: 'The academy’s guideline holds lidocaine usable in pregnancy and the evidence on others too thin, and has elective procedures wait.',

@@ -41,6 +41,7 @@ function unjudgedBecause({ agent, row, cm2 }: CreamDose, adult: boolean): 'main'
 export const checks: readonly Check[] = [
   {
     code: 'dose/cream-over-limit',
+    about: ['amount'],
     severity: 'warning',
     title: 'More anesthetic cream, on more skin or for longer than the label has for this patient',
     why: 'The smaller the child, the more of a cream reaches the blood; prilocaine in it can turn hemoglobin into methemoglobin.',
@@ -57,6 +58,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/cream-not-judged',
+    about: ['amount'],
     severity: 'information',
     title: 'An anesthetic cream that cannot be judged',
     why: 'A cream that was not judged must not look like one that is in order.',

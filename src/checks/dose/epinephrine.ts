@@ -113,6 +113,7 @@ function bufferedOld(subject: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'dose/buffered-old',
+    about: ['mixed-on'],
     severity: 'information',
     title: 'Buffered stock past its days',
     why: 'A buffered solution loses what is in it as it stands. A study found more than 90% of both drugs left after two weeks in the cold, and 82% of the epinephrine after four; at room temperature it was nearly gone.',
@@ -140,6 +141,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/epinephrine-too-strong',
+    about: ['epinephrine', 'product'],
     severity: 'error',
     title: 'Epinephrine stronger than any local anesthetic holds',
     why: 'A slip of one digit is ten times the epinephrine. Local anesthetics are made with 1:50,000 at the strongest.',

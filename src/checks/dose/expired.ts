@@ -37,6 +37,7 @@ function expired({ note, dose }: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'dose/expired',
+    about: ['expires'],
     severity: 'warning',
     title: 'A vial past its date',
     why: 'Past the date on the vial nobody stands for what is in it; epinephrine goes first. A month stands for its last day.',

@@ -98,6 +98,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/bupivacaine-buffered',
+    about: ['buffered'],
     severity: 'warning',
     title: 'Bupivacaine mixed with bicarbonate',
     why: 'Bicarbonate makes bupivacaine fall out of solution, so that less of it works and crystals are injected.',

@@ -27,6 +27,7 @@ function old({ note, dose, tables }: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'dose/weight-old',
+    about: ['weighed'],
     severity: 'information',
     title: 'A dose for a child by an old weight',
     why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12.',

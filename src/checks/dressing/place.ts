@@ -102,6 +102,7 @@ const common = { source: 'common', mark: 'common' } as const;
 export const checks: readonly Check[] = [
   {
     code: 'dressing/does-not-hold',
+    about: ['dressing'],
     severity: 'information',
     title: 'Tape on hair, in a fold or on a wet place',
     why: 'There tape comes off within hours. A wrap, pressure by hand or ointment alone serves better; on the vulva a textbook has gauze held by underwear.',
@@ -136,6 +137,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dressing/ointment-on-glue',
+    about: ['closure'],
     severity: 'warning',
     title: 'Ointment on tissue glue',
     why: 'Ointment softens the film of glue, and the wound opens before it has healed.',

@@ -30,6 +30,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'follow-up/event-without-outcome',
+    about: ['events'],
     severity: 'warning',
     title: 'Bleeding, an infection or another event without its end',
     why: 'What was reported and not followed up is where a small complication becomes a large one.',
@@ -41,6 +42,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'follow-up/infection-details',
+    about: ['events'],
     severity: 'information',
     title: 'An infection without what was seen or what was done',
     why: 'Whoever sees the patient next needs the signs, whether a culture was taken, and which treatment was begun.',

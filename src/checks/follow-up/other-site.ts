@@ -83,6 +83,7 @@ function reportsOf(procedure: Procedure, subject: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'follow-up/result-of-another-site',
+    about: ['diagnosis'],
     severity: 'warning',
     title: 'A result that names another site than its specimen',
     why: 'A report that was filed under the wrong specimen, or a container with the wrong label, sends the surgeon to the wrong place and leaves a tumor where it is.',

@@ -25,6 +25,7 @@ function nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): re
 export const checks: readonly Check[] = [
   {
     code: 'hemostasis/near-eye',
+    about: ['hemostasis', 'preparation'],
     severity: 'warning',
     title: 'A chemical where it can reach the eye or the ear',
     why: 'Chemical hemostatics burn the cornea; near the lids a barely moist applicator or heat is used. Chlorhexidine harms the cornea and, through the ear canal, the inner ear.',
@@ -48,6 +49,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'hemostasis/iron-stain',
+    about: ['hemostasis'],
     severity: 'information',
     title: 'An iron salt where a stain shows',
     why: 'Iron salts stain for up to three months and have left tattoos, which in a scar can also confuse the next look under the microscope.',

@@ -56,6 +56,7 @@ function judge(procedure: Procedure, spark: Energy, subject: Subject): Report | 
 export const checks: readonly Check[] = [
   {
     code: 'hemostasis/fire',
+    about: ['hemostasis', 'preparation'],
     severity: 'error',
     title: 'Heat or a spark beside wet alcohol',
     why: 'Alcohol on the skin burns with a flame that is hard to see. In a trial it caught fire at once where it pooled and in a third of cases after 30 seconds, and never once dry; labels ask for 3 minutes on hairless skin and up to an hour in hair.',

@@ -33,6 +33,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'hemostasis/ambiguous',
+    about: ['hemostasis'],
     severity: 'information',
     title: 'A word that means heat or current',
     why: '"Cautery", "electrocautery" and "electrodesiccation" are used for a hot wire, which passes no current through the patient, and for electrosurgery, which does. Until it is specified, it counts as current.',

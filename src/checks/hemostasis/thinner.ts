@@ -61,6 +61,7 @@ function unheld({ note, tables }: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'hemostasis/thinner-unheld',
+    about: ['medications'],
     severity: 'information',
     title: 'A blood thinner, and neither pressure nor a dressing',
     why: 'Blood thinners go on for small skin procedures, since a clot is worse than a bleeding wound; then pressure or a dressing guards the first hours. That is common practice; the sources read here only say that the medicine goes on.',

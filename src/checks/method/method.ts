@@ -35,6 +35,7 @@ function sizeReport({ size, method }: Procedure, tables: Tables): Report | undef
 export const checks: readonly Check[] = [
   {
     code: 'method/odd-depth',
+    about: ['depth'],
     severity: 'warning',
     title: 'A depth that does not suit the method',
     why: 'A shave to mid dermis is in order; deeper it leaves a scar, and through the fat it is no shave any more. A punch or an excision that stays in the upper dermis may be a slip of the pen.',
@@ -56,6 +57,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'method/punch-size',
+    about: ['size'],
     severity: 'information',
     title: 'A punch of a size that is not made',
     why: 'Punches come in sizes from 1 to 12 mm; another number is more likely the size of the lesion or a slip.',

@@ -21,6 +21,7 @@ const meant = (text: string, codes: readonly string[]): string | undefined =>
 export const checks: readonly Check[] = [
   {
     code: 'record/accepted-without-reason',
+    about: ['accepted'],
     misses: ({ form }) => (form === 'main' ? 'reason' : 'by'),
     severity: 'warning',
     title: 'A finding accepted without a reason',
@@ -34,6 +35,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'record/accepted-unknown-check',
+    about: ['accepted'],
     severity: 'warning',
     title: 'An accepted check that does not exist',
     why: 'A misspelt code accepts nothing, and the finding that was meant stays open.',

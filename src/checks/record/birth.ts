@@ -30,6 +30,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'record/age-contradicts-birth',
+    about: ['age'],
     severity: 'warning',
     title: 'Age and date of birth contradict each other',
     why: 'Two answers to the same question often mean that the wrong chart is open, and the age decides which dose limits apply.',

@@ -167,6 +167,7 @@ const ofProcedure: readonly ProcedureRow[] = [
 /** A chart number is one identifier and an age is none: laboratories want two that stand on container and request. */
 const secondIdentifier: Check = {
   code: 'record/one-identifier',
+  about: ['age'],
   misses: () => 'born',
   severity: 'information',
   title: 'A specimen, and only one identifier of its patient',

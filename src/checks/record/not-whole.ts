@@ -10,7 +10,6 @@ export const checkFailed: Check = {
   messages: {
     main: 'The check {check} could not be finished on this note, by a fault in Wheal. Look at what it covers by hand, and report the fault.',
   },
-  find: () => [],
 };
 
 export const moreFindings: Check = {
@@ -22,7 +21,6 @@ export const moreFindings: Check = {
   messages: {
     main: 'The {shown} gravest findings are shown; {more} more are not. Mend these, and the others will show.',
   },
-  find: () => [],
 };
 
 export const checks: readonly Check[] = [checkFailed, moreFindings];

@@ -39,6 +39,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'specimen/duplicate-label',
+    about: ['label'],
     severity: 'error',
     title: 'Two specimens of one visit with the same label',
     why: 'Two containers with one label can not be told apart: a result may be read for the wrong site.',
@@ -73,6 +74,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'specimen/label-on-lid',
+    about: ['label-on'],
     severity: 'warning',
     title: 'The label is on the lid',
     why: 'Lids are taken off and laid side by side; a label on the lid no longer says what is in the container.',

@@ -90,6 +90,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'specimen/wrong-medium',
+    about: ['medium'],
     severity: 'error',
     title: 'A medium that destroys what the test looks for',
     why: 'Formalin and other fixatives destroy what immunofluorescence looks for within minutes, and kill what a culture would grow. The record can not mend that: the laboratory has to know, and another sample be taken. Where a source only says that a medium does not suit a test, it is a warning; what is from memory is information.',
@@ -123,6 +124,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'specimen/too-long-in-medium',
+    about: ['sent'],
     severity: 'warning',
     title: 'A specimen too long in its medium',
     why: 'For immunofluorescence tissue keeps about 5 days in a transport medium at room temperature, a day or two in saline. One laboratory keeps Michel medium refrigerated for 7 days and refuses it from room temperature.',

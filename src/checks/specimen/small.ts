@@ -23,6 +23,7 @@ function small(procedure: Procedure, tables: Tables): Report | undefined {
 export const checks: readonly Check[] = [
   {
     code: 'specimen/small-for-immunofluorescence',
+    about: ['tests'],
     severity: 'information',
     title: 'A punch too small for immunofluorescence, or too small to be divided',
     why: 'Laboratories want 4 to 5 mm for direct immunofluorescence, an older entry takes 3 mm; where one piece serves two containers it should have 5 mm or more.',
