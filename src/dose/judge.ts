@@ -190,7 +190,7 @@ class Judged implements DoseJudgement {
   }
 
   get elsewhere(): readonly Advisory[] {
-    return [...this.passedBy('others')].sort((a, b) => a.maxMg - b.maxMg);
+    return this.passedBy('others').sort((a, b) => a.maxMg - b.maxMg);
   }
 
   get steps(): readonly Step[] {
@@ -263,14 +263,17 @@ class Judged implements DoseJudgement {
     return needsAge(this.facts) ? 'no age, and a weight under 50 kg' : undefined;
   }
 
-  private passedBy(list: 'advisories' | 'others'): readonly Advisory[] {
-    const { kg } = this.facts;
-    if (kg === undefined) return [];
-    return this.agents.flatMap((dose) =>
-      [...advisoryCeilings(this.rules, dose, this.facts, list, this.tables)]
-        .filter(({ limitMg }) => isOver(dose.mg, limitMg) && isOver(dose.limitMg, limitMg))
-        .map(({ limit, limitMg }) => ({ limit, maxMg: limitMg, mg: dose.mg, given: dose.given })),
-    );
+  private passedBy(list: 'advisories' | 'others'): Advisory[] {
+    const { facts, tables } = this;
+    const passed: Advisory[] = [];
+    if (facts.kg === undefined) return passed;
+    for (const dose of this.agents) {
+      const { mg, given } = dose;
+      for (const { limit, limitMg } of advisoryCeilings(this.rules, dose, facts, list, tables, mg))
+        if (isOver(mg, limitMg) && isOver(dose.limitMg, limitMg))
+          passed.push({ limit, maxMg: limitMg, mg, given });
+    }
+    return passed;
   }
 }
 

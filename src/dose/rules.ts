@@ -1,6 +1,7 @@
 import {
   appliesTo,
   ceilingBy,
+  limitAt,
   rulesFrom,
   type Ceiling,
   type Facts,
@@ -21,6 +22,7 @@ export function rulesOf(tables: Tables): Rules {
 /**
  * The limits for a patient that stand beside the ceiling of an agent: those of the country's guidelines, with the
  * reduction for infants, or those of everyone else.
+ * @param above an amount in mg: of the published limits only those below it are worked out
  */
 export function advisoryCeilings(
   rules: Rules,
@@ -32,11 +34,16 @@ export function advisoryCeilings(
   facts: Facts,
   list: 'advisories' | 'others',
   tables: Tables,
+  above = Infinity,
 ): readonly Ceiling[] {
-  const found = rules.of(agent, epinephrine)[list].flatMap((row) => {
-    if (!appliesTo(row.population, facts)) return [];
-    return [row.notRecommended ? { ...ceilingBy(row, facts.kg), limitMg: 0 } : ceilingBy(row, facts.kg)];
-  });
+  const { kg } = facts;
+  const found: Ceiling[] = [];
+  for (const row of rules.of(agent, epinephrine)[list]) {
+    if (row.notRecommended !== true && limitAt(row, kg) > above) continue;
+    if (!appliesTo(row.population, facts)) continue;
+    const byRow = ceilingBy(row, kg);
+    found.push(row.notRecommended ? { ...byRow, limitMg: 0 } : byRow);
+  }
   const { infantReduction: infant } = tables;
   if (list === 'others' || facts.months === undefined || facts.months >= infant.belowMonths) return found;
   if (tables.agents.find(agent)?.class !== infant.class) return found;

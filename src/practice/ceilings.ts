@@ -133,12 +133,18 @@ export function appliesTo(population: Population, facts: Facts): boolean {
   return kg >= (fromKg ?? 0) && kg > (aboveKg ?? -1) && kg < (belowKg ?? Infinity);
 }
 
+const byWeight = ({ mgPerKg }: LimitRow, kg: number | undefined): number =>
+  mgPerKg === undefined || kg === undefined ? Infinity : mgPerKg * kg;
+
+/** How much a row allows at a weight, in mg; Infinity where it has nothing to go by. */
+export const limitAt = (limit: LimitRow, kg: number | undefined): number =>
+  Math.min(byWeight(limit, kg), limit.capMg ?? Infinity);
+
 /** What a row allows at a weight. */
 export function ceilingBy(limit: LimitRow, kg: number | undefined): Ceiling {
-  const byWeight = limit.mgPerKg === undefined || kg === undefined ? Infinity : limit.mgPerKg * kg;
-  const cap = limit.capMg ?? Infinity;
-  const boundBy = byWeight <= cap && byWeight !== Infinity ? 'weight' : 'cap';
-  return { limit, limitMg: Math.min(byWeight, cap), boundBy };
+  const limitMg = limitAt(limit, kg);
+  const boundBy = limitMg !== Infinity && limitMg === byWeight(limit, kg) ? 'weight' : 'cap';
+  return { limit, limitMg, boundBy };
 }
 
 /**

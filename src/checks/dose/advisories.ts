@@ -7,6 +7,7 @@ import { crossing, dayText, daysOf } from './_days.ts';
 
 /** For each agent the one to tell of: the surest, and of these the lowest. */
 function lowestByAgent(advisories: readonly Advisory[]): readonly Advisory[] {
+  if (advisories.length < 2) return advisories;
   const marks = ['Q', 'Q2', 'M', 'common', 'format'];
   const sorted = [...advisories].sort(
     (a, b) => marks.indexOf(a.limit.mark) - marks.indexOf(b.limit.mark) || a.maxMg - b.maxMg,
