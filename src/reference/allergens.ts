@@ -33,6 +33,7 @@ const substance = (
 ): AllergenRow => ({ name, synonyms, kind: 'substance', ...more });
 
 const together: Sourced = { source: 'dermatology-nursing-antibiotics', mark: 'Q' };
+const acrylics: Sourced = { source: 'cyanoacrylate-patch-tests', mark: 'Q' };
 const resin: Sourced = { source: 'benzoin-2003', mark: 'Q' };
 /** Sources differ: some name a cross-reaction between parabens and PABA, others see none that matters. */
 const parabens: Sourced = { source: 'nus-parabens', mark: 'M' };
@@ -184,11 +185,18 @@ export const allergens: readonly AllergenRow[] = [
       'medical adhesive',
       'skin adhesive tape',
       'adhesive plaster',
-      'acrylate adhesive',
-      'acrylate',
     ],
     { mild: true },
   ),
+  substance('acrylates', ['acrylate', 'acrylate adhesive', 'acrylic adhesive'], {
+    covers: ['adhesive'],
+    crosses: [{ to: 'cyanoacrylate', ...acrylics }],
+    mild: true,
+  }),
+  substance('methacrylates', ['methacrylate', 'HEMA', 'acrylic nails', 'nail acrylics'], {
+    crosses: [{ to: 'cyanoacrylate', ...acrylics }],
+  }),
+  substance('formaldehyde', ['formalin', 'formaldehyde releaser']),
   substance('silicone', ['silicone tape', 'silicone gel']),
   substance('latex', ['rubber', 'natural rubber', 'natural rubber latex', 'rubber gloves', 'latex gloves']),
   substance('benzoin', ['tincture of benzoin', 'benzoin tincture', 'compound tincture of benzoin'], {
@@ -208,6 +216,8 @@ export const allergens: readonly AllergenRow[] = [
     'tissue adhesive',
     'surgical glue',
     'glue',
+    'superglue',
+    'super glue',
     'octyl cyanoacrylate',
     'eyelash glue',
     'nail glue',

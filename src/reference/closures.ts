@@ -4,6 +4,8 @@ export interface ClosureRow extends WordRow {
   /** Whether something holds that has to be taken out unless it is absorbed. */
   readonly stitched: boolean;
   readonly contains?: readonly string[];
+  /** What some products of this name hold, or give off. */
+  readonly mayContain?: readonly string[];
 }
 
 export const closures: readonly ClosureRow[] = [
@@ -85,6 +87,8 @@ export const closures: readonly ClosureRow[] = [
     ],
     stitched: false,
     contains: ['cyanoacrylate'],
+    // Its text rules it out with an allergy to formaldehyde (source `tissue-glue-reference`).
+    mayContain: ['formaldehyde'],
   },
   { name: 'staples', synonyms: ['staple', 'skin staples', 'clips'], stitched: true, contains: ['nickel'] },
   { name: 'flap', synonyms: ['local flap', 'advancement flap', 'rotation flap'], stitched: true },

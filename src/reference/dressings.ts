@@ -259,6 +259,8 @@ export const dressings: readonly DressingRow[] = [
     name: 'tissue glue',
     synonyms: ['cyanoacrylate', 'skin glue', 'tissue adhesive', 'liquid bandage'],
     contains: ['cyanoacrylate'],
+    // Its text rules it out with an allergy to formaldehyde (source `tissue-glue-reference`).
+    mayContain: ['formaldehyde'],
   },
   {
     name: 'elastic wrap',

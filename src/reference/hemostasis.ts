@@ -293,6 +293,8 @@ export const hemostasis: readonly HemostasisRow[] = [
     synonyms: ['cyanoacrylate', 'skin glue', 'tissue adhesive'],
     stops: 'material',
     contains: ['cyanoacrylate'],
+    // Its text rules it out with an allergy to formaldehyde (source `tissue-glue-reference`).
+    mayContain: ['formaldehyde'],
   },
   { name: 'laser', synonyms: ['laser coagulation'], stops: 'other' },
   { name: 'elevation', synonyms: ['tourniquet', 'ice', 'cold'], stops: 'other' },

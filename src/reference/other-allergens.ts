@@ -183,8 +183,6 @@ const byKind: Readonly<Record<string, readonly string[]>> = {
     'smoke',
   ],
   contact: [
-    'formaldehyde',
-    'formalin',
     'quaternium-15',
     'sulfur',
     'sulfate',

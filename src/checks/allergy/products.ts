@@ -131,8 +131,12 @@ const rows: readonly Row[] = [
   {
     code: 'allergy/closure',
     title: 'A closure or suture to which the patient is allergic',
-    why: 'A stitch, a staple or glue stays in contact for days or weeks.',
-    sources: [ownList],
+    why: 'A stitch, a staple or glue stays in contact for days or weeks. Tissue glue is ruled out by its text with formaldehyde too, and one in three who react to it react to acrylates.',
+    sources: [
+      { source: 'tissue-glue-reference', mark: 'Q' },
+      { source: 'cyanoacrylate-patch-tests', mark: 'Q' },
+      ownList,
+    ],
     things({ closure = [] }, tables) {
       const found: Thing[] = [];
       for (const { how, material } of closure) {

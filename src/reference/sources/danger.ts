@@ -19,6 +19,8 @@ export const dangerSources = {
     'Sasseville D et al., Allergic contact dermatitis from hydrocolloid dressings, Am J Contact Dermat 1997: an ester of rosin in some of them',
   'benzoin-1983':
     'Nineteen cases of contact dermatitis to compound tincture of benzoin (PubMed 6239881): later reactions to gum mastic adhesive through styrax',
+  'cyanoacrylate-patch-tests':
+    'Patch testing with cyanoacrylates, Dermatitis, doi 10.1097/DER.0000000000000514: 13 of 35 patients allergic to a cyanoacrylate reacted to acrylates or methacrylates too',
   'benzoin-2003':
     'Compound tincture of benzoin: a common contact allergen?, Australas J Dermatol 2003;44:180-184: cross-reactions with colophony, balsam of Peru and fragrance',
   'chlorhexidine-alcohol-label':

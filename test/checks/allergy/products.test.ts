@@ -162,6 +162,12 @@ const families: readonly {
     conflicts: {
       cyanoacrylate: { 'tissue glue': 'error' },
       'skin glue': { 'tissue glue': 'error' },
+      superglue: { 'tissue glue': 'error' },
+      // Dermatitis, patch tests with cyanoacrylates: 13 of 35 patients reacted to acrylates or methacrylates too.
+      acrylates: { 'tissue glue': 'warning', 'adhesive strips': 'warning' },
+      methacrylate: { 'tissue glue': 'warning' },
+      // Medscape drug reference, 2-octyl cyanoacrylate: not with hypersensitivity to formaldehyde.
+      formaldehyde: { 'tissue glue': 'warning' },
       'adhesive tape': { 'adhesive strips': 'warning' },
       nickel: { staples: 'warning' },
       latex: {},
