@@ -95,7 +95,7 @@ function judged(typed: Stretch, value: Age): Reading<Age> {
 function withoutUnit(typed: Stretch, years: number): Reading<Age> {
   const instead = [`${typed.typed} years`, ...(years <= oldestInMonths ? [`${typed.typed} months`] : [])];
   const missing = remarkOn(typed, 'quantity/unit-missing', {
-    form: 'age',
+    form: instead.length === 1 ? 'years' : 'age',
     instead,
     sure: instead.length === 1,
   });

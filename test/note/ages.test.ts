@@ -36,7 +36,7 @@ describe('reading ages', () => {
   });
 
   it('takes a bare number for years and says so', () => {
-    assert.deepEqual(saidOf('64'), ['quantity/unit-missing/age [64] -> 64 years!']);
+    assert.deepEqual(saidOf('64'), ['quantity/unit-missing/years [64] -> 64 years!']);
     assert.deepEqual(saidOf('7'), ['quantity/unit-missing/age [7] -> 7 years | 7 months']);
     assert.equal(monthsOf('7'), 84);
   });

@@ -41,10 +41,11 @@ const rows: readonly Row[] = [
     code: 'quantity/unit-missing',
     title: 'A number without its unit',
     why: 'The same number is another amount in another unit: 62 kg is not 62 lb.',
-    milder: { age: 'warning' },
+    milder: { age: 'warning', years: 'information' },
     messages: {
       main: '{typed} has no unit. Write {units} behind it.',
       age: '{typed} has no unit and is taken for years. Write years, months, weeks or days behind it.',
+      years: '{typed} has no unit and is taken for years. Write years behind it.',
     },
   },
   {

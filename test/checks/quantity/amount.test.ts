@@ -62,8 +62,11 @@ describe('quantity/unit-missing', () => {
     assert.equal(fixed('quantity/unit-missing', text, '62 lb'), patient('weight: 62 lb'));
   });
 
-  it('is a warning for an age, which is taken for years', () => {
-    flags('quantity/unit-missing', patient('age: ⟦64⟧'), { severity: 'warning' });
+  it('is a warning for an age that may be months, and information for one that can only be years', () => {
+    flags('quantity/unit-missing', patient('age: ⟦7⟧'), { severity: 'warning' });
+    flags('quantity/unit-missing', patient('age: ⟦36⟧'), { severity: 'warning' });
+    flags('quantity/unit-missing', patient('age: ⟦37⟧'), { severity: 'information' });
+    flags('quantity/unit-missing', patient('age: ⟦64⟧'), { severity: 'information' });
     assert.equal(fixed('quantity/unit-missing', patient('age: 64'), '64 years'), patient('age: 64 years'));
   });
 });
