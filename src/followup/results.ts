@@ -138,14 +138,20 @@ function limitsOf(specimen: Specimen, { tests, followUp, overdue }: Tables): rea
   return [...(ordinary ? [usual] : []), ...slow.values()];
 }
 
-/** What falls due for a specimen: that it leaves, that its results come, are told, and lead to what they should. */
+/**
+ * What falls due for a specimen: that it leaves, that its results come, are told, and lead to what they should.
+ * @param unlessDoneBy what was done by this day is left out; nothing is where it is absent
+ */
 export function specimenItems(
   specimen: Specimen,
   place: Place,
   visit: IsoDate | undefined,
   tables: Tables,
+  unlessDoneBy?: IsoDate,
 ): Falling {
   const falling: Falling = { planned: [], undated: [] };
+  const isLeft = (done: Day | undefined): boolean =>
+    unlessDoneBy === undefined || done === undefined || done > unlessDoneBy;
   if (specimen.notSent !== undefined && !specimen.notSent.pending) return falling;
   const loops = loopsOf(specimen, tables);
   const sent = specimen.sent?.value;
@@ -160,12 +166,18 @@ export function specimenItems(
       });
   } else {
     const arrived = loops.map(({ received }) => received).sort();
-    falling.planned.push(
-      sendingItem(specimen, place, visit ?? base, arrived, tables),
-      ...resultItems(specimen, place, base, arrived, tables),
-    );
+    const left = sent ?? arrived[0];
+    if (isLeft(left)) falling.planned.push(sendingItem(specimen, place, visit ?? base, left, tables));
+    for (const [index, limit] of limitsOf(specimen, tables).entries())
+      if (isLeft(arrived[index]))
+        falling.planned.push(resultItem(specimen, place, base, limit, arrived[index], tables));
   }
-  for (const loop of loops) falling.planned.push(...tellingItems(loop, place, base ?? '0001-01-01', tables));
+  for (const loop of loops) {
+    const came = loop.received === dayNotSaid ? (base ?? '0001-01-01') : loop.received;
+    if (isLeft(loop.told)) falling.planned.push(tellingItem(loop, place, came, tables));
+    const next = isLeft(loop.done) ? nextItem(loop, place, came, tables) : undefined;
+    if (next !== undefined) falling.planned.push(next);
+  }
   return falling;
 }
 
@@ -173,7 +185,7 @@ function sendingItem(
   { sent, head }: Specimen,
   place: Place,
   visit: IsoDate,
-  arrived: readonly Day[],
+  done: Day | undefined,
   { followUp, closedDays }: Tables,
 ): Planned {
   const term = followUp.terms.sending;
@@ -184,7 +196,7 @@ function sendingItem(
     to,
     proposed: visit,
     until: to,
-    done: sent?.value ?? arrived[0],
+    done,
     unclear: isUnclear(sent),
     reason: 'Tissue was taken; the note says when it left.',
     source: term.source,
@@ -193,41 +205,31 @@ function sendingItem(
   });
 }
 
-function resultItems(
+function resultItem(
   specimen: Specimen,
   place: Place,
   base: IsoDate,
-  arrived: readonly Day[],
-  tables: Tables,
-): readonly Planned[] {
-  const { closedDays, followUp } = tables;
-  return limitsOf(specimen, tables).map(({ term, test, source, mark }, index) => {
-    const to = endOf(base, term, closedDays);
-    const usually = term.unit === 'days' ? to : endOf(base, followUp.terms.expected, closedDays);
-    return planned(place, {
-      kind: 'result',
-      from: usually < to ? usually : to,
-      to,
-      proposed: to,
-      until: to,
-      done: arrived[index],
-      unclear: specimen.results?.some(({ received }) => isUnclear(received)) ?? false,
-      what: test === 'the result' ? undefined : test,
-      which: test,
-      reason: `${test === 'the result' ? 'The result' : `The ${test}`} is overdue ${termText(term)} after ${base}.`,
-      source,
-      mark,
-      at: specimen.sent ?? specimen.head,
-    });
+  { term, test, source, mark }: Limit,
+  done: Day | undefined,
+  { closedDays, followUp }: Tables,
+): Planned {
+  const to = endOf(base, term, closedDays);
+  const usually = term.unit === 'days' ? to : endOf(base, followUp.terms.expected, closedDays);
+  return planned(place, {
+    kind: 'result',
+    from: usually < to ? usually : to,
+    to,
+    proposed: to,
+    until: to,
+    done,
+    unclear: specimen.results?.some(({ received }) => isUnclear(received)) ?? false,
+    what: test === 'the result' ? undefined : test,
+    which: test,
+    reason: `${test === 'the result' ? 'The result' : `The ${test}`} is overdue ${termText(term)} after ${base}.`,
+    source,
+    mark,
+    at: specimen.sent ?? specimen.head,
   });
-}
-
-/** That the patient hears a result, and what follows from it. */
-function tellingItems(loop: Loop, place: Place, otherwise: IsoDate, tables: Tables): readonly Planned[] {
-  const came = loop.received === dayNotSaid ? otherwise : loop.received;
-  const telling = tellingItem(loop, place, came, tables);
-  const next = nextItem(loop, place, came, tables);
-  return next === undefined ? [telling] : [telling, next];
 }
 
 function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned {

@@ -62,19 +62,23 @@ export function planOf(note: Note, tables: Tables, siteOf: SiteOf = siteReader(t
   return joined([...home, ...staffPlans(note, happened, tables, siteOf), ...scars]);
 }
 
-/** The part of `planOf` that is for the practice to do and can be late: not what is done at home, nor looks at scars. */
-export const dutiesOf = (note: Note, tables: Tables, siteOf: SiteOf): readonly Planned[] =>
-  staffPlans(note, eventsOf(note, tables), tables, siteOf).flatMap(({ planned }) => planned);
+/**
+ * The part of `planOf` that is for the practice to do and can be late on a day: not what is done at home, nor looks at
+ * scars, nor what was done for a specimen by that day.
+ */
+export const dutiesOf = (note: Note, tables: Tables, siteOf: SiteOf, today: IsoDate): readonly Planned[] =>
+  staffPlans(note, eventsOf(note, tables), tables, siteOf, today).flatMap(({ planned }) => planned);
 
 function staffPlans(
   note: Note,
   happened: readonly Happened[],
   tables: Tables,
   siteOf: SiteOf,
+  unlessDoneBy?: IsoDate,
 ): readonly Plan[] {
   const procedures = note.procedures ?? [];
   const plans = procedures.flatMap((procedure, index) =>
-    procedurePlans(note, procedure, index, happened, tables, siteOf),
+    procedurePlans(note, procedure, index, happened, tables, siteOf, unlessDoneBy),
   );
   return happened.length === 0 ? plans : [...plans, eventItems(happened, placesOf(procedures), tables)];
 }
@@ -91,11 +95,13 @@ function procedurePlans(
   happened: readonly Happened[],
   tables: Tables,
   siteOf: SiteOf,
+  unlessDoneBy: IsoDate | undefined,
 ): readonly Plan[] {
   const place: Place = { procedure: index, site: procedure.site?.value, label: undefined };
   const stitches = stitchesItem(note, procedure, place, happened, siteOf(procedure), tables);
+  const visit = note.visit?.value?.date;
   const specimens = (procedure.specimen ?? []).map((specimen) =>
-    specimenItems(specimen, { ...place, label: specimen.label?.value }, note.visit?.value?.date, tables),
+    specimenItems(specimen, { ...place, label: specimen.label?.value }, visit, tables, unlessDoneBy),
   );
   const plans = procedure.keys.has('specimen') ? specimens : unmentioned(procedure, place, tables);
   if (stitches === undefined) return plans;

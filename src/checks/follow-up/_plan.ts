@@ -28,7 +28,7 @@ function lateIn(subject: Subject): readonly Late[] {
     note.visit?.value === undefined ||
     note.visit.value.date >= today
       ? []
-      : dutiesOf(note, tables, siteOf).flatMap((item) =>
+      : dutiesOf(note, tables, siteOf, today).flatMap((item) =>
           stateOn(item, today) === 'overdue' && !item.unclear
             ? [{ item, days: daysBetween(item.until, today), today }]
             : [],
@@ -38,8 +38,10 @@ function lateIn(subject: Subject): readonly Late[] {
 }
 
 /** What of one kind is overdue. */
-export const lateOf = (subject: Subject, kind: DueKind): readonly Late[] =>
-  lateIn(subject).filter(({ item }) => item.kind === kind);
+export function lateOf(subject: Subject, kind: DueKind): readonly Late[] {
+  const late = lateIn(subject);
+  return late.length === 0 ? late : late.filter(({ item }) => item.kind === kind);
+}
 
 /** Whether two items are about one container: its label may be missing, its place in the note is its own. */
 export const sameSpecimen = (a: Planned, b: Planned): boolean => a.at.start === b.at.start;
