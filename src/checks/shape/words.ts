@@ -1,11 +1,12 @@
 import type { WordLeaf } from '../../note/bind.ts';
 import { nearest, type Nearest } from '../../note/nearest.ts';
+import { phrasesOf } from '../../note/phrases.ts';
 import type { WordTable } from '../../note/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { Check, Report } from '../check.ts';
 
-type Lookup = Pick<WordTable<WordRow>, 'find' | 'words' | 'rows'>;
+type Lookup = WordTable<WordRow>;
 
 /** The tables by the name that the schema's `x-words` uses; agents have a check of their own. */
 const lookups: ReadonlyMap<string, (tables: Tables) => Lookup> = new Map<string, (tables: Tables) => Lookup>([
@@ -42,7 +43,7 @@ function nearestWord(text: string, table: Lookup): Nearest | undefined {
 }
 
 /** What stands between the words of a list that was typed as one text. */
-const joints = /\s*(?:,\s*(?:and|then|plus)\s|,|\+|&|\s(?:and|then|plus)\s)\s*/i;
+const joints = /\s*(?:,\s*(?:and|then|plus)\s|,|\+|&|\s(?:and|then|plus)\s)\s*(?:an?\s)?/i;
 
 const longestList = 200;
 
@@ -63,8 +64,21 @@ function isMeasured({ leaf, table: name }: WordLeaf, table: Lookup): boolean {
   return table.find(leaf.text.replace(measure, ' ')) !== undefined;
 }
 
-function report(word: WordLeaf, table: Lookup): Report {
+/** The words of a longer text that are judged all the same. */
+const partsIn = (text: string, table: Lookup): readonly string[] => [
+  ...new Set(
+    phrasesOf(table)
+      .assertedIn(text)
+      .map(({ name }) => name),
+  ),
+];
+
+function report(word: WordLeaf, table: Lookup, tables: Tables): Report {
   const { leaf } = word;
+  const map =
+    word.table === 'closures' && leaf.text.length <= longestList ? stitchesIn(leaf.text, tables) : undefined;
+  if (map !== undefined)
+    return { at: leaf, form: 'stitches', args: { map }, data: { near: map, sure: false, bare: true } };
   const parts = leaf.node.inner === leaf.start ? listIn(word, table) : undefined;
   if (parts !== undefined) {
     const text = parts.join(', ');
@@ -74,9 +88,41 @@ function report(word: WordLeaf, table: Lookup): Report {
   const names = table.rows.map(({ name }) => name);
   const known = names.slice(0, mostShown).join(', ') + (names.length > mostShown ? ', …' : '');
   const text = leaf.text.length > 60 ? `${leaf.text.slice(0, 60)}…` : leaf.text;
+  const within = near === undefined && measured.has(word.table) ? partsIn(leaf.text, table) : [];
+  if (within.length > 0) return { at: leaf, form: 'part', args: { text, known: within.join(', ') } };
   return near === undefined
     ? { at: leaf, args: { text, known } }
     : { at: leaf, form: 'near', args: { text, near: near.word }, data: { near: near.word, sure: near.sure } };
+}
+
+const sutureSize = /\b(\d{1,2})[-/]0\b/g;
+const stitchCount = /\bx ?(\d{1,2})\b|\b(\d{1,2})(?= (?:simple|interrupted|running|stitch|suture))/gi;
+const stitchWords = /\b(?:stitch(?:es)?|sutures?)\b/gi;
+const techniques =
+  /\b(?:(?:simple|running|interrupted|continuous|subcuticular|horizontal|vertical|mattress|figure of eight|figure of 8)\b ?)+/gi;
+
+/** A suture in one line as the map that says the same; undefined where a word would be lost. */
+function stitchesIn(text: string, { materials }: Tables): string | undefined {
+  let rest = text;
+  const taken = (pattern: RegExp): readonly string[] => {
+    const found = Array.from(rest.matchAll(pattern), ([whole, one, two]) => (one ?? two ?? whole).trim());
+    rest = rest.replace(pattern, ' ');
+    return found;
+  };
+  const [size, ...sizes] = taken(sutureSize);
+  const [count, ...counts] = taken(stitchCount);
+  const [technique, ...others] = taken(techniques);
+  taken(stitchWords);
+  const material = materials.find(rest.replace(/[,.()]/g, ' '))?.name;
+  if (size === undefined || material === undefined || sizes.length + counts.length + others.length > 0)
+    return undefined;
+  const rows = [
+    `material: ${material}`,
+    `size: ${size}-0`,
+    ...(technique === undefined ? [] : [`technique: ${technique}`]),
+    ...(count === undefined ? [] : [`count: ${count}`]),
+  ];
+  return `{${rows.join(', ')}}`;
 }
 
 const mostReports = 100;
@@ -92,6 +138,8 @@ export const checks: readonly Check[] = [
       main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
       near: '`{text}` is not a word that is known here, so it is not judged. Did you mean `{near}`?',
       list: 'Several words stand here as one text, which is not judged. Put them between brackets: `[{text}]`.',
+      part: 'Of `{text}` only this is known here, and judged: {known}. Write that, and the rest under remarks.',
+      stitches: 'A suture in one line is not judged. Write it as a map: `{map}`.',
       more: '{count} more words are not known.',
     },
     find({ source, tables }) {
@@ -101,7 +149,7 @@ export const checks: readonly Check[] = [
         const table = lookups.get(word.table)?.(tables);
         if (table === undefined || table.find(word.leaf.text) !== undefined || isMeasured(word, table))
           continue;
-        if (++count <= mostReports) found.push(report(word, table));
+        if (++count <= mostReports) found.push(report(word, table, tables));
       }
       const last = source.words.at(-1);
       if (count > mostReports && last !== undefined)
@@ -110,8 +158,8 @@ export const checks: readonly Check[] = [
     },
     fix({ text }, { start, end, data }) {
       if (data === undefined) return [];
-      const { near, sure } = data as { near: string; sure: boolean };
-      const quote = /^["']/.exec(text.slice(start, end))?.[0] ?? '';
+      const { near, sure, bare } = data as { near: string; sure: boolean; bare?: true };
+      const quote = bare === true ? '' : (/^["']/.exec(text.slice(start, end))?.[0] ?? '');
       const edits = [{ start, end, text: quote + near + quote }];
       return [{ title: `Change to ${near}`, kind: 'spelling', sure, edits }];
     },

@@ -141,6 +141,7 @@ describe('words', () => {
     for (const [typed, list] of [
       ['pressure and aluminum chloride', '[pressure, aluminum chloride]'],
       ['pressure + aluminum chloride', '[pressure, aluminum chloride]'],
+      ['pressure and a suture', '[pressure, suture]'],
       ['"pressure, then silver nitrate"', '[pressure, silver nitrate]'],
     ] as const) {
       const text = `${before}    hemostasis: ${typed}\n`;
@@ -154,6 +155,43 @@ describe('words', () => {
     // Of what is not known nothing becomes a list.
     const [finding] = flags('shape/unknown-word', `${before}    hemostasis: ⟦pressure and prayer⟧\n`);
     assert.notEqual(finding?.form, 'list');
+  });
+
+  it('that tell of stitches in one line become a map', () => {
+    for (const [typed, map] of [
+      ['4-0 nylon x2', '{material: nylon, size: 4-0, count: 2}'],
+      [
+        '"2 simple interrupted 4-0 nylon"',
+        '{material: nylon, size: 4-0, technique: simple interrupted, count: 2}',
+      ],
+      ['nylon 5/0, three running', undefined],
+      [
+        '5/0 polypropylene running subcuticular',
+        '{material: polypropylene, size: 5-0, technique: running subcuticular}',
+      ],
+      ['4-0 nylon, 3 stitches', '{material: nylon, size: 4-0, count: 3}'],
+      ['4-0 mystery x2', undefined],
+      ['4-0 nylon and 5-0 nylon x2', undefined],
+      ['no nylon', undefined],
+    ] as const) {
+      const text = `${before}    closure: ${typed}\n`;
+      const [finding] = flags('shape/unknown-word', `${before}    closure: ⟦${typed}⟧\n`, {
+        severity: 'warning',
+      });
+      if (map === undefined) assert.notEqual(finding?.form, 'stitches', typed);
+      else assert.equal(fixed('shape/unknown-word', text, 'Change'), text.replace(typed, map));
+    }
+  });
+
+  it('that are only a part of a text are said to be judged alone', () => {
+    const [finding] = flags(
+      'shape/unknown-word',
+      `${before}    preparation: ⟦chlorhexidine in alcohol, allowed to dry⟧\n`,
+    );
+    assert.equal(finding?.form, 'part');
+    assert.equal(finding.args.known, 'chlorhexidine in alcohol');
+    const [other] = flags('shape/unknown-word', `${before}    preparation: ⟦no chlorhexidine this time⟧\n`);
+    assert.equal(other?.form ?? 'main', 'main');
   });
 
   it('are known with a strength or a time beside them', () => {
