@@ -1,7 +1,7 @@
 import type { Elsewhere } from '../dose/types.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/finding.ts';
-import type { Note } from '../note/generated/types.ts';
+import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
 import { readSite, type SiteReading } from '../note/site.ts';
 import type { IsoDate } from '../note/values.ts';
@@ -43,7 +43,7 @@ export function runChecks(catalogue: readonly Check[], source: Source<Note>, con
   const failures: Failure[] = [];
   const problems = attempt('shape', [], failures, () => shapeProblems(source));
   const byCode = grouped([...source.problems, ...problems]);
-  const subject = subjectOf(source, byCode, context, catalogue);
+  const subject = new Asking(source, byCode, context, catalogue);
   const refused = source.value === null || [...refusals].some((code) => byCode.has(code));
   const found = reports(refused ? stillAsked(catalogue, byCode) : catalogue, byCode, subject, failures);
   const dose = refused ? null : attempt('dose', notJudged, failures, () => subject.dose);
@@ -172,33 +172,44 @@ function reports(
   return found;
 }
 
-function subjectOf(
-  source: Source<Note>,
-  byCode: ReadonlyMap<string, readonly Problem[]>,
-  context: Context,
-  catalogue: readonly Check[],
-): Subject {
-  const note = source.value ?? emptyNote;
-  const sites = new Map<string, SiteReading | undefined>();
-  let dose: DoseJudgement | undefined;
-  return {
-    note,
-    source,
-    ...context,
-    get dose() {
-      return (dose ??= judgeDose(note, context.tables, context.elsewhere, hiddenBy(source, byCode)));
-    },
-    siteOf(procedure) {
-      const text = procedure.site?.value;
-      if (text === undefined) return undefined;
-      if (!sites.has(text)) sites.set(text, readSite(text, context.tables.sites));
-      return sites.get(text);
-    },
-    problems: (code) => byCode.get(code) ?? noProblems,
-    get codes() {
-      return catalogue.map(({ code }) => code);
-    },
+/** What checks may ask of one note; what several ask is worked out once. */
+class Asking implements Subject {
+  readonly note: Note;
+  readonly tables: Tables;
+  readonly today: IsoDate | undefined;
+  private readonly sites = new Map<string, SiteReading | undefined>();
+  private judged: DoseJudgement | undefined;
+
+  constructor(
+    readonly source: Source<Note>,
+    private readonly byCode: ReadonlyMap<string, readonly Problem[]>,
+    private readonly context: Context,
+    private readonly catalogue: readonly Check[],
+  ) {
+    this.note = source.value ?? emptyNote;
+    this.tables = context.tables;
+    this.today = context.today;
+  }
+
+  get dose(): DoseJudgement {
+    const { elsewhere } = this.context;
+    return (this.judged ??= judgeDose(this.note, this.tables, elsewhere, hiddenBy(this.source, this.byCode)));
+  }
+
+  get codes(): readonly string[] {
+    return this.catalogue.map(({ code }) => code);
+  }
+
+  readonly siteOf = ({ site }: Procedure): SiteReading | undefined => {
+    const text = site?.value;
+    if (text === undefined) return undefined;
+    let reading = this.sites.get(text);
+    if (reading === undefined && !this.sites.has(text))
+      this.sites.set(text, (reading = readSite(text, this.tables.sites)));
+    return reading;
   };
+
+  readonly problems = (code: string): readonly Problem[] => this.byCode.get(code) ?? noProblems;
 }
 
 /** Problems under which a part of the note may stand that nobody counts. */

@@ -125,6 +125,8 @@ for (const [cue, words] of cueWords)
     phrase.value = [...phrase.value, cue];
   }
 
+const oneWord = /^[a-z]+$/;
+
 /** Finds the words of a table in free text, and how the text stands to each. */
 export class PhraseTable<Row extends WordRow> {
   private readonly terms: Phrases<Row> = new Map();
@@ -136,12 +138,19 @@ export class PhraseTable<Row extends WordRow> {
 
   /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */
   mentionsIn(text: string): readonly Mention<Row>[] {
-    const tokens = tokensOf(text);
     // Most texts name nothing of most tables, and then nothing has to be known of how they say it.
-    if (!tokens.some(({ text: word }) => begins(this.terms, word))) return [];
+    if (oneWord.test(text) && !begins(this.terms, text)) return [];
+    const tokens = tokensOf(text);
+    if (!this.isNamedIn(tokens)) return [];
     const scan = new Scan<Row>(tokens);
     for (let at = 0; at < tokens.length;) at = this.step(scan, tokens, at);
     return scan.mentions();
+  }
+
+  /** Whether a term may begin at one of the tokens. */
+  private isNamedIn(tokens: readonly Token[]): boolean {
+    for (const { text } of tokens) if (begins(this.terms, text)) return true;
+    return false;
   }
 
   /** Takes the term, cue or word at a token; answers where the next one begins. */

@@ -15,22 +15,32 @@ export interface GivenAgent {
   readonly at: Range;
 }
 
-/** Every anesthetic of the visit and of later events that names a known agent. */
-export function givenAgents({ note, tables }: Subject): readonly GivenAgent[] {
+const read = new WeakMap<Subject, readonly GivenAgent[]>();
+
+/** Every anesthetic of the visit and of later events that names a known agent; read once for a note. */
+export function givenAgents(subject: Subject): readonly GivenAgent[] {
+  const before = read.get(subject);
+  if (before !== undefined) return before;
+  const { note, tables } = subject;
   const found: GivenAgent[] = [];
-  for (const injection of injections(note)) {
+  addGiven(note.anesthetic, tables, found);
+  for (const { anesthetic } of note.procedures ?? []) addGiven(anesthetic, tables, found);
+  for (const { anesthetic } of note.events ?? []) addGiven(anesthetic, tables, found);
+  read.set(subject, found);
+  return found;
+}
+
+function addGiven(
+  injections: readonly Injection[] | undefined,
+  tables: Subject['tables'],
+  found: GivenAgent[],
+): void {
+  for (const injection of injections ?? []) {
     const agent = agentOf(injection, tables) ?? rowsIn(tables.agents, injection.agent)[0];
     if (agent === undefined) continue;
     const at = injection.agent ?? injection.product ?? injection.head;
     found.push({ injection, agent, product: productOf(injection, tables), at });
   }
-  return found;
-}
-
-function injections(note: Subject['note']): readonly Injection[] {
-  return [note, ...(note.procedures ?? []), ...(note.events ?? [])].flatMap(
-    ({ anesthetic = [] }) => anesthetic,
-  );
 }
 
 /**

@@ -4,15 +4,12 @@ import { phrasesOf } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { patientTexts } from '../patient-texts.ts';
 import { allergiesOf, partsOf, type Allergies } from './_allergies.ts';
 
 /** The texts in which an allergy is written that belongs under `allergies`. */
-function textsOf({ patient, procedures = [] }: Note): readonly Leaf<string>[] {
-  const { conditions = [], medications = [], skin = [] } = patient ?? {};
-  const texts = [...conditions, ...medications, ...skin];
-  for (const { remarks } of procedures) if (remarks !== undefined) texts.push(remarks);
-  return texts;
-}
+const textsOf = (note: Note): readonly Leaf<string>[] =>
+  note.patient?.skin === undefined ? patientTexts(note) : [...patientTexts(note), ...note.patient.skin];
 
 const tells = /\ballerg(?:y|ic|ies)\b|anaphyla|\bhives\b/i;
 

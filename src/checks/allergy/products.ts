@@ -44,11 +44,27 @@ const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info
 
 /** What stands between a product and the patient's allergies, the gravest of it. */
 export function conflictOf(product: Product, allergies: Allergies): Conflict | undefined {
-  const found = [
-    ...(product.contains ?? []).map((substance) => conflictWith(product, substance, true, allergies)),
-    ...(product.mayContain ?? []).map((substance) => conflictWith(product, substance, false, allergies)),
-  ].filter((one) => one !== undefined);
-  return found.sort((a, b) => gravity[a.severity] - gravity[b.severity])[0];
+  const certain = gravest(product, product.contains, true, allergies);
+  const possible = gravest(product, product.mayContain, false, allergies);
+  return graver(certain, possible);
+}
+
+function gravest(
+  product: Product,
+  substances: readonly string[] | undefined,
+  certain: boolean,
+  allergies: Allergies,
+): Conflict | undefined {
+  let worst: Conflict | undefined;
+  for (const substance of substances ?? [])
+    worst = graver(worst, conflictWith(product, substance, certain, allergies));
+  return worst;
+}
+
+/** The graver of two; the first of equals. */
+function graver(one: Conflict | undefined, other: Conflict | undefined): Conflict | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  return gravity[other.severity] < gravity[one.severity] ? other : one;
 }
 
 function conflictWith(
@@ -57,18 +73,19 @@ function conflictWith(
   certain: boolean,
   { substances, crossed }: Allergies,
 ): Conflict | undefined {
-  const base = { product: product.name, substance };
   const named = substances.get(substance);
-  if (named !== undefined) {
-    const eased = named.mild || named.ease() !== undefined;
-    const severity = certain && !eased ? 'error' : 'warning';
-    return { ...base, named, severity, form: !certain ? 'may' : eased ? 'eased' : 'main' };
-  }
+  if (named !== undefined) return conflictNamed(product, substance, certain, named);
   const cross = crossed.get(substance);
   if (cross === undefined || cross.named.ease() !== undefined) return undefined;
   const known = cross.crossing.mark === 'Q' || cross.crossing.mark === 'Q2';
   const severity = certain && known ? 'warning' : 'information';
-  return { ...base, named: cross.named, severity, form: 'crosses' };
+  return { product: product.name, substance, named: cross.named, severity, form: 'crosses' };
+}
+
+function conflictNamed({ name }: Product, substance: string, certain: boolean, named: Named): Conflict {
+  const eased = named.mild || named.ease() !== undefined;
+  const severity = certain && !eased ? 'error' : 'warning';
+  return { product: name, substance, named, severity, form: !certain ? 'may' : eased ? 'eased' : 'main' };
 }
 
 /** Whether the very product was tolerated since, and is another than the one that the entry names. */
@@ -189,9 +206,9 @@ const checkOf = ({ things, later, ...row }: Row): Check => ({
     const allergies = allergiesOf(subject);
     if (!allergies.any) return [];
     const { note, tables } = subject;
-    const found = (note.procedures ?? []).flatMap((procedure) =>
-      conflicts(things(procedure, tables), allergies),
-    );
+    const found: Report[] = [];
+    for (const procedure of note.procedures ?? [])
+      for (const report of conflicts(things(procedure, tables), allergies)) found.push(report);
     return note.events === undefined
       ? found
       : [...found, ...conflicts(toldOf(note.events, later(tables)), allergies)];

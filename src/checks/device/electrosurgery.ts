@@ -5,6 +5,7 @@ import type { ImplantRow } from '../../reference/implants.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { patientTexts } from '../patient-texts.ts';
 import { currentsOf, type Energy } from '../current.ts';
 import { specify } from '../hemostasis/_specify.ts';
 import { rowsIn } from '../words.ts';
@@ -43,25 +44,19 @@ const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThe
 const ambiguous: ReadonlySet<string> = new Set(['ICD', 'PM']);
 
 /** The devices that are still in place and that the tables know, whether they stand under implants or elsewhere. */
-function devicesOf({ note: { patient, procedures = [] }, tables }: Subject): readonly Device[] {
-  const listed = (patient?.implants ?? []).flatMap((implant) => {
+function devicesOf({ note, tables }: Subject): readonly Device[] {
+  const listed: Device[] = [];
+  for (const implant of note.patient?.implants ?? []) {
     const leaf = implant.kind;
-    if (leaf === undefined || isGone(leaf)) return [];
-    return rowsIn(tables.implants, leaf).map((row) => ({ implant, leaf, row }));
-  });
-  const texts = [
-    ...(patient?.conditions ?? []),
-    ...(patient?.medications ?? []),
-    ...procedures.flatMap(({ remarks }) => remarks ?? []),
-  ];
-  const others = texts.flatMap((leaf) =>
-    isGone(leaf)
-      ? []
-      : rowsIn(tables.implants, leaf)
-          .filter((row) => isSpelledOut(row, leaf.text) && !listed.some((one) => one.row === row))
-          .map((row) => ({ implant: {}, leaf, row })),
-  );
-  return [...listed, ...others];
+    if (leaf === undefined || isGone(leaf)) continue;
+    for (const row of rowsIn(tables.implants, leaf)) listed.push({ implant, leaf, row });
+  }
+  const others: Device[] = [];
+  for (const leaf of patientTexts(note))
+    for (const row of rowsIn(tables.implants, leaf))
+      if (!isGone(leaf) && isSpelledOut(row, leaf.text) && !listed.some((one) => one.row === row))
+        others.push({ implant: {}, leaf, row });
+  return listed.concat(others);
 }
 
 function isSpelledOut({ name, synonyms }: ImplantRow, text: string): boolean {

@@ -1,9 +1,9 @@
 import type { Note } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { CautionRow } from '../../reference/cautions.ts';
 import type { Subject } from '../check.ts';
+import { patientTexts } from '../patient-texts.ts';
 
 /** A condition or medicine that calls for care, and where the note says that the patient has it. */
 export interface Caution {
@@ -17,13 +17,6 @@ const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalm
 const isOther = (text: string, { cautions }: Subject['tables']): boolean =>
   /^[a-z]+$/.test(text) && !text.endsWith('s') && cautions.find(text) === undefined;
 
-function textsOf({ patient, procedures = [] }: Note): readonly Leaf<string>[] {
-  const { conditions = [], medications = [] } = patient ?? {};
-  const texts = [...conditions, ...medications];
-  for (const { remarks } of procedures) if (remarks !== undefined) texts.push(remarks);
-  return texts;
-}
-
 const read = new WeakMap<Note, readonly Caution[]>();
 
 /** What of the patient's conditions and medicines, and of what remarks say of them, calls for care, each thing once; read once for a note. */
@@ -32,7 +25,7 @@ export function cautionsOf({ note, tables }: Subject): readonly Caution[] {
   if (before !== undefined) return before;
   const found = new Map<CautionRow, Caution>();
   const phrases = phrasesOf(tables.cautions);
-  for (const leaf of textsOf(note)) {
+  for (const leaf of patientTexts(note)) {
     if (leaf.value === undefined || isOther(leaf.value, tables) || onTheSkinOnly.test(leaf.value)) continue;
     for (const { row, from, to, standing } of phrases.mentionsIn(leaf.value))
       if (standing === 'asserted' && !found.has(row))

@@ -22,14 +22,14 @@ const epinephrineAt = ({ injection, at }: Given): Report['at'] =>
 const withEpinephrine = ({ given }: DoseJudgement): readonly Given[] =>
   given.filter(({ epinephrineMicrograms }) => epinephrineMicrograms > 0);
 
-function epinephrineCare(subject: Subject): readonly Report[] {
+function epinephrineCare(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
   const found: Report[] = [];
   const { micrograms } = subject.tables.epinephrine.cardiac;
   for (const day of daysOf(subject.dose)) {
     const first = withEpinephrine(day)[0];
     if (first === undefined) continue;
     const much = isOver(day.epinephrineMicrograms, micrograms);
-    for (const caution of cautionsOf(subject)) {
+    for (const caution of cautions) {
       const effect = caution.row.epinephrine;
       if (effect === undefined || !(effect.anyAmount || much)) continue;
       found.push({
@@ -54,14 +54,14 @@ function givenFor(procedure: Procedure, { note, dose }: Subject): readonly Given
   return withEpinephrine(dose).filter(({ injection }) => own.has(injection));
 }
 
-function endArteries(subject: Subject): readonly Report[] {
+function endArteries(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
   const found: Report[] = [];
   if (subject.dose.epinephrineMicrograms === 0) return found;
   const told = new Set<Given>();
   for (const procedure of subject.note.procedures ?? []) {
     const base = subject.siteOf(procedure)?.base;
     if (base?.endArtery !== true) continue;
-    const caution = cautionsOf(subject).find(({ row }) => row.endArtery?.regions.has(base.region) === true);
+    const caution = cautions.find(({ row }) => row.endArtery?.regions.has(base.region) === true);
     const first = givenFor(procedure, subject)[0];
     if (caution === undefined || first === undefined || told.has(first)) continue;
     told.add(first);
@@ -71,12 +71,12 @@ function endArteries(subject: Subject): readonly Report[] {
   return found;
 }
 
-function lessTolerance(subject: Subject): readonly Report[] {
+function lessTolerance(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
   const found: Report[] = [];
   for (const day of daysOf(subject.dose)) {
     const last = day.given.at(-1);
     if (last === undefined || !isAtLeast(day.atLeast, subject.tables.toleranceFrom)) continue;
-    for (const caution of cautionsOf(subject))
+    for (const caution of cautions)
       if (caution.row.tolerance !== undefined)
         found.push({
           at: last.at,
@@ -106,13 +106,13 @@ const holds = ({ agent }: Used, name: string): boolean =>
 const oxidizing = 'prilocaine';
 const infantBelowMonths = 12;
 
-function methemoglobin(subject: Subject): readonly Report[] {
+function methemoglobin(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
   const found: Report[] = [];
   for (const day of daysOf(subject.dose)) {
     const first = usedOn(day).find((one) => holds(one, oxidizing));
     if (first === undefined) continue;
     const infant = (day.facts.months ?? Infinity) < infantBelowMonths;
-    for (const caution of cautionsOf(subject)) {
+    for (const caution of cautions) {
       const effect = caution.row.methemoglobin;
       if (effect === undefined) continue;
       const form = effect.by === 'medicine' && infant ? 'infant' : effect.by;
@@ -126,13 +126,13 @@ function methemoglobin(subject: Subject): readonly Report[] {
 
 const severities = { disease: 'error', infant: 'error', enzyme: 'warning', medicine: 'information' } as const;
 
-function inPregnancy(subject: Subject): readonly Report[] {
+function inPregnancy(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
   const found: Report[] = [];
   for (const day of daysOf(subject.dose))
     for (const one of usedOn(day)) {
       const { agent, injection } = one;
       if (agent.class === 'none' || !isOther(agent)) continue;
-      const caution = cautionsOf(subject).find(({ row }) => row.pregnancy !== undefined);
+      const caution = cautions.find(({ row }) => row.pregnancy !== undefined);
       if (caution !== undefined)
         found.push({ at: placeOf(injection), args: { agent: agent.name }, related: [said(caution)] });
     }
@@ -156,6 +156,15 @@ function mixed({ dose }: Subject): readonly Report[] {
   return found;
 }
 
+/** A check that goes by what calls for care, which is not asked where nothing does. */
+const ofCautions = (
+  judge: (subject: Subject, cautions: readonly Caution[]) => readonly Report[],
+): NonNullable<Check['find']> =>
+  function (subject) {
+    const cautions = cautionsOf(subject);
+    return cautions.length === 0 ? [] : judge(subject, cautions);
+  };
+
 export const checks: readonly Check[] = [
   {
     code: 'dose/epinephrine-care',
@@ -174,7 +183,7 @@ export const checks: readonly Check[] = [
       main: '{micrograms} µg of epinephrine is more than {most} µg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
       said: saidHere,
     },
-    find: epinephrineCare,
+    find: ofCautions(epinephrineCare),
   },
   {
     code: 'dose/epinephrine-end-artery',
@@ -191,7 +200,7 @@ export const checks: readonly Check[] = [
       main: 'Epinephrine in the {site} with {name}: the blood supply may not bear it. Use a plain solution; if it is in already, watch color and warmth until it has worn off.',
       said: saidHere,
     },
-    find: endArteries,
+    find: ofCautions(endArteries),
   },
   {
     code: 'dose/reduced-tolerance',
@@ -204,7 +213,7 @@ export const checks: readonly Check[] = [
       main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
       said: saidHere,
     },
-    find: lessTolerance,
+    find: ofCautions(lessTolerance),
   },
   {
     code: 'dose/methemoglobin',
@@ -229,7 +238,7 @@ export const checks: readonly Check[] = [
         '{agent} and {name} can both cause methemoglobin. Keep to the smallest amount, or use lidocaine alone.',
       said: saidHere,
     },
-    find: methemoglobin,
+    find: ofCautions(methemoglobin),
   },
   {
     code: 'dose/pregnancy',
@@ -242,7 +251,7 @@ export const checks: readonly Check[] = [
       main: '{agent} in pregnancy: the guideline knows too little of it, and holds lidocaine usable. Weigh lidocaine alone.',
       said: saidHere,
     },
-    find: inPregnancy,
+    find: ofCautions(inPregnancy),
   },
   {
     code: 'dose/agents-mixed',

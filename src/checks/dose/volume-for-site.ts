@@ -37,8 +37,11 @@ function keyOf({ side, digit }: SiteReading, place: VolumePlace, index: number):
   return place === 'penis' ? kind : `${side ?? ''} ${kind} ${digit ?? ''}`;
 }
 
-const volumesOf = ({ anesthetic = [] }: Procedure): readonly Leaf<Quantity>[] =>
-  anesthetic.flatMap(({ volume }) => (volume?.value === undefined ? [] : [volume]));
+function volumesOf({ anesthetic }: Procedure): readonly Leaf<Quantity>[] {
+  const found: Leaf<Quantity>[] = [];
+  for (const { volume } of anesthetic ?? []) if (volume?.value !== undefined) found.push(volume);
+  return found;
+}
 
 const millilitersOf = (volumes: readonly Leaf<Quantity>[]): number =>
   volumes.reduce((sum, { value }) => sum + (value?.amount ?? 0), 0);
@@ -82,8 +85,9 @@ export const checks: readonly Check[] = [
     find(subject) {
       const found: Report[] = [];
       const procedures = subject.note.procedures ?? [];
-      const least = Math.min(...subject.tables.siteVolumes.map(({ maxMl }) => maxMl));
-      if (!isOver(millilitersOf(procedures.flatMap(volumesOf)), least)) return found;
+      let ml = 0;
+      for (const procedure of procedures) ml += millilitersOf(volumesOf(procedure));
+      if (!subject.tables.siteVolumes.some(({ maxMl }) => isOver(ml, maxMl))) return found;
       for (const { row, site, volumes } of filledIn(procedures, subject)) {
         const at = volumes.at(-1);
         const ml = millilitersOf(volumes);

@@ -1,3 +1,4 @@
+import { isAtLeast } from '../../dose/arithmetic.ts';
 import { daysBetween } from '../../note/days.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
@@ -17,10 +18,10 @@ function old({ note, dose, tables }: Subject): readonly Report[] {
   const days = ageOfWeight(note);
   const at = note.patient?.weighed;
   if (at === undefined || days === undefined || months === undefined) return found;
-  const limit = tables.weightAges.find(({ belowMonths }) => months < belowMonths)?.days;
+  const limit = tables.weightAges.find(({ belowMonths }) => months < belowMonths);
   const used = dose.given.length > 0 || dose.creams.length > 0;
-  if (used && limit !== undefined && days > limit)
-    found.push({ at, args: { days, weeks: Math.floor(limit / daysOfWeek) } });
+  if (used && limit !== undefined && days > limit.days && isAtLeast(dose.atLeast, limit.fromShare))
+    found.push({ at, args: { days, weeks: Math.floor(limit.days / daysOfWeek) } });
   return found;
 }
 
@@ -29,11 +30,11 @@ export const checks: readonly Check[] = [
     code: 'dose/weight-old',
     about: ['weighed'],
     severity: 'information',
-    title: 'A dose for a child by an old weight',
-    why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12.',
+    title: 'A dose by an old weight',
+    why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12. From 12 years on a weight may be a year old, and is only asked about once the dose is half of the limit.',
     sources: [{ source: 'common', mark: 'common' }],
     messages: {
-      main: 'This weight is {days} days old; at this age it is taken again after {weeks} weeks. Weigh the child before the dose is worked out.',
+      main: 'This weight is {days} days old; at this age it is taken again after {weeks} weeks. Weigh the patient before the dose is worked out.',
     },
     find: old,
   },

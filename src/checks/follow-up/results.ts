@@ -34,12 +34,16 @@ function afterMelanoma({ diagnosis, next }: Result, { tables }: Subject): Report
   return { at: next, form: 'nothing', args: { name: mention.row.name }, related };
 }
 
-const nothingAfterMelanoma = (subject: Subject): readonly Report[] =>
-  (subject.note.procedures ?? [])
-    .flatMap(({ specimen = [] }) => specimen)
-    .flatMap(({ results = [] }) => results)
-    .map((result) => afterMelanoma(result, subject))
-    .filter((report) => report !== undefined);
+function nothingAfterMelanoma(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
+  for (const { specimen } of subject.note.procedures ?? [])
+    for (const { results } of specimen ?? [])
+      for (const result of results ?? []) {
+        const report = afterMelanoma(result, subject);
+        if (report !== undefined) found.push(report);
+      }
+  return found;
+}
 
 export const checks: readonly Check[] = [
   {

@@ -9,10 +9,17 @@ import { ofSuspected, type Judge } from './_suspected.ts';
 
 const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth']);
 
-/** Where the guideline allows a partial or a broad superficial sample: face, palms, soles, digits. */
+const besideFace: ReadonlySet<SiteRegion> = new Set(['scalp', 'neck']);
+const lentigo = /lentigo maligna|\bLMM?\b/i;
+
+/**
+ * Where the guideline allows a partial or a broad superficial sample: face, palms, soles, digits. A broad shave helps with
+ * lentigo maligna, which is one of sun-damaged scalps and necks too.
+ */
 function isExempt(procedure: Procedure, subject: Subject): boolean {
   const base = subject.siteOf(procedure)?.base;
-  return base === undefined || base.acral || face.has(base.region);
+  if (base === undefined || base.acral || face.has(base.region)) return true;
+  return besideFace.has(base.region) && lentigo.test(procedure.question?.value ?? '');
 }
 
 const lengths = /(\d+(?:\.\d+)?)(?:\s*[x×]\s*(\d+(?:\.\d+)?))?\s*(mm|cm)\b/gi;

@@ -3,7 +3,7 @@ import type { Leaf } from '../../note/leaf.ts';
 import { nearestSite } from '../../note/site-nearest.ts';
 import { onBodyMidline, type SideWord, type SiteReading } from '../../note/site.ts';
 import { within, type Range } from '../../note/tree.ts';
-import type { SiteRegion } from '../../reference/sites.ts';
+import type { SiteRegion, SiteRow } from '../../reference/sites.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { mended, mendWords, type Mended } from './_mend.ts';
@@ -16,9 +16,15 @@ interface Located {
   readonly reading: SiteReading;
 }
 
+const read = new WeakMap<Subject, readonly Located[]>();
+
 /** The procedures whose site could be read. */
-function located({ note, siteOf }: Subject): readonly Located[] {
+function located(subject: Subject): readonly Located[] {
+  const before = read.get(subject);
+  if (before !== undefined) return before;
+  const { note, siteOf } = subject;
   const found: Located[] = [];
+  read.set(subject, found);
   for (const procedure of note.procedures ?? []) {
     const reading = siteOf(procedure);
     if (procedure.site !== undefined && reading !== undefined)
@@ -91,37 +97,49 @@ const elsewhere =
 function againstTexts({ procedure: { lesion, question }, site, reading }: Located): readonly Report[] {
   const { side, base } = reading;
   const [word] = reading.sides;
-  if ((side !== 'left' && side !== 'right') || word === undefined) return [];
-  return [lesion, question].flatMap((leaf): readonly Report[] => {
+  const found: Report[] = [];
+  if ((side !== 'left' && side !== 'right') || word === undefined) return found;
+  for (const leaf of [lesion, question]) {
     const text = leaf?.value;
-    if (leaf === undefined || text === undefined) return [];
+    if (leaf === undefined || text === undefined) continue;
     const other = side === 'left' ? 'right' : 'left';
-    if (!text.toLowerCase().includes(other)) return [];
-    const behind = site.text
-      .slice(word.to)
-      .replace(/[,;(].*$/, '')
-      .trim()
-      .toLowerCase();
-    const names = [behind, base.name].filter((name) => name !== '');
-    for (const match of text.matchAll(opposite[side])) {
-      const to = match.index + match[0].length;
-      const rest = text.slice(to).toLowerCase();
-      const name = names.find((one) => rest.startsWith(one));
-      if (name === undefined || elsewhere.test(text.slice(0, match.index))) continue;
-      const args = { first: side, second: other };
-      const related = [{ ...placeOf(site, word), form: 'first', args: { side: word.side } }];
-      return [
-        {
-          at: within(leaf.node, match.index, to + name.length),
-          form: 'text',
-          severity: 'warning',
-          args,
-          related,
-        },
-      ];
-    }
-    return [];
-  });
+    if (!text.toLowerCase().includes(other)) continue;
+    const report = namedIn(leaf, text, word, { site, base, side, other });
+    if (report !== undefined) found.push(report);
+  }
+  return found;
+}
+
+interface Told {
+  readonly site: Leaf<string>;
+  readonly base: SiteRow;
+  readonly side: 'left' | 'right';
+  readonly other: 'left' | 'right';
+}
+
+/** The first place of a text that names the site on the other side and is not plainly about another one. */
+function namedIn(
+  leaf: Leaf<string>,
+  text: string,
+  word: SideWord,
+  { site, base, side, other }: Told,
+): Report | undefined {
+  const behind = site.text
+    .slice(word.to)
+    .replace(/[,;(].*$/, '')
+    .trim()
+    .toLowerCase();
+  const names = [behind, base.name].filter((name) => name !== '');
+  for (const match of text.matchAll(opposite[side])) {
+    const to = match.index + match[0].length;
+    const rest = text.slice(to).toLowerCase();
+    const name = names.find((one) => rest.startsWith(one));
+    if (name === undefined || elsewhere.test(text.slice(0, match.index))) continue;
+    const related = [{ ...placeOf(site, word), form: 'first', args: { side: word.side } }];
+    const at = within(leaf.node, match.index, to + name.length);
+    return { at, form: 'text', severity: 'warning', args: { first: side, second: other }, related };
+  }
+  return undefined;
 }
 
 const inWords = { left: 'left', right: 'right', both: 'bilateral', midline: 'midline' } as const;
@@ -146,6 +164,17 @@ function abbreviated({ site, reading }: Located): readonly Report[] {
   return found;
 }
 
+type Judge = (one: Located, subject: Subject) => readonly Report[];
+
+/** What judges find in every procedure whose site could be read. */
+const ofLocated = (...judges: readonly Judge[]): NonNullable<Check['find']> =>
+  function (subject) {
+    const found: Report[] = [];
+    for (const one of located(subject))
+      for (const judge of judges) for (const report of judge(one, subject)) found.push(report);
+    return found;
+  };
+
 export const checks: readonly Check[] = [
   {
     code: 'site/side-missing',
@@ -157,7 +186,7 @@ export const checks: readonly Check[] = [
       main: 'The side is missing. Write whether it is the left or the right {site}.',
       middle: 'The side is missing. Write whether it is the left or the right {site}, or its midline.',
     },
-    find: (subject) => located(subject).flatMap((one) => missing(one, subject)),
+    find: ofLocated(missing),
     fix: mendWords,
   },
   {
@@ -176,13 +205,7 @@ export const checks: readonly Check[] = [
       'only one': 'There is only one {site}, so it cannot be on both sides. Name the site that was meant.',
       first: 'the side that it says first: {side}',
     },
-    find: (subject) =>
-      located(subject).flatMap((one) => [
-        ...twice(one),
-        ...besideMiddle(one),
-        ...againstLandmarks(one),
-        ...againstTexts(one),
-      ]),
+    find: ofLocated(twice, besideMiddle, againstLandmarks, againstTexts),
   },
   {
     code: 'site/side-abbreviated',
@@ -191,7 +214,7 @@ export const checks: readonly Check[] = [
     why: 'L and R are easily mixed up and misread. Advice on wrong-side errors is to write the word.',
     sources: [{ source: 'laterality-letters', mark: 'Q' }],
     messages: { main: '"{typed}" for a side can be misread. Write {instead}.' },
-    find: (subject) => located(subject).flatMap(abbreviated),
+    find: ofLocated(abbreviated),
     fix: mendWords,
   },
 ];

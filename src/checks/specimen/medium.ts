@@ -23,22 +23,22 @@ const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info
 /** How grave it is that a medium does this to a test: never more than its source bears. */
 const severityOf = ({ on, mark }: Effect): Severity => bounded(on === 'poor' ? 'warning' : 'error', mark);
 
-function harms(specimen: Specimen, tables: Tables): readonly Harm[] {
+function harms(specimen: Specimen, tables: Tables): Harm[] {
   const [medium] = rowsIn(tables.media, specimen.medium);
   if (medium === undefined) return [];
-  return (specimen.tests ?? []).flatMap((leaf) =>
-    rowsIn(tables.tests, leaf).flatMap(({ name }) => {
+  const found: Harm[] = [];
+  for (const leaf of specimen.tests ?? [])
+    for (const { name } of rowsIn(tables.tests, leaf)) {
       const effect = medium.effects?.[name];
-      return effect === undefined || effect.on === 'serves'
-        ? []
-        : [{ leaf, test: name, effect, severity: severityOf(effect) }];
-    }),
-  );
+      if (effect !== undefined && effect.on !== 'serves')
+        found.push({ leaf, test: name, effect, severity: severityOf(effect) });
+    }
+  return found;
 }
 
 /** One report for a specimen: what its medium does to the test that suffers most, and to all others as gravely. */
 function judge(specimen: Specimen, tables: Tables): Report | undefined {
-  const found = [...harms(specimen, tables)].sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+  const found = harms(specimen, tables).sort((a, b) => gravity[a.severity] - gravity[b.severity]);
   const [worst] = found;
   if (worst === undefined || specimen.medium === undefined) return undefined;
   const same = found.filter(({ severity }) => severity === worst.severity);
