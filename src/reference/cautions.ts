@@ -107,7 +107,18 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'pregnancy',
-    synonyms: ['pregnant', 'gravid', 'first trimester', 'second trimester', 'third trimester'],
+    synonyms: [
+      'pregnant',
+      'gravid',
+      'first trimester',
+      'second trimester',
+      'third trimester',
+      'IUP',
+      'weeks gestation',
+      'weeks of gestation',
+      'expecting a baby',
+      'expectant mother',
+    ],
     pregnancy: { source: 'aad-2016-summary', mark: 'Q' },
   },
   {
@@ -160,9 +171,17 @@ export const cautions: readonly CautionRow[] = [
   ),
 ];
 
-/** A weight of a child is taken for old after so many days; children grow, and no source was found for the numbers. */
-export const weightAges: readonly { readonly belowMonths: number; readonly days: number }[] = [
-  { belowMonths: 12, days: 31 },
-  { belowMonths: 36, days: 92 },
-  { belowMonths: 144, days: 183 },
+/**
+ * A weight is taken for old after so many days: children grow, and of an older patient it matters from a share of the
+ * limit on. No source was found for the numbers.
+ */
+export const weightAges: readonly {
+  readonly belowMonths: number;
+  readonly days: number;
+  readonly fromShare: number;
+}[] = [
+  { belowMonths: 12, days: 31, fromShare: 0 },
+  { belowMonths: 36, days: 92, fromShare: 0 },
+  { belowMonths: 144, days: 183, fromShare: 0 },
+  { belowMonths: Infinity, days: 365, fromShare: 0.5 },
 ];

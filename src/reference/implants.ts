@@ -188,6 +188,9 @@ export const implants: readonly ImplantRow[] = [
     source: 'cochlear-2023',
     mark: 'Q',
   },
+  // Neither is implanted; both are listed where implants are asked about, and come off.
+  { name: 'hearing aid', synonyms: ['hearing aids', 'hearing device'], ...passive },
+  { name: 'piercing', synonyms: ['piercings', 'jewelry', 'jewellery'], ...passive },
   {
     name: 'bone-anchored hearing aid',
     synonyms: ['bone-conduction implant', 'bone-anchored hearing device'],

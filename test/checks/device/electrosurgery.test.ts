@@ -224,6 +224,7 @@ describe('device/unknown-implant', () => {
       '[mechanical aortic valve]',
       '[bioprosthetic mitral valve, porcine valve]',
       '[total knee arthroplasty]',
+      '[hearing aids, navel piercing]',
     ])
       silent('device/unknown-implant', note(implants, 'electrosurgery'));
   });

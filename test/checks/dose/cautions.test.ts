@@ -121,7 +121,8 @@ describe('dose/pregnancy', () => {
     flags(code, note(['agent: ⟦lidocaine-prilocaine cream⟧, amount: 1 g'], pregnant));
     const remarks = (text: string): string =>
       `${note(['agent: ⟦mepivacaine⟧, concentration: 1%, volume: 1 mL'])}    remarks: ${text}\n`;
-    flags(code, remarks('20 weeks pregnant'));
+    for (const said of ['20 weeks pregnant', 'G2P1 at 28 weeks gestation', 'expecting a baby in May'])
+      flags(code, remarks(said));
     silent(code, remarks('not pregnant').replace(/[⟦⟧]/g, ''));
     silent(code, note([lidocaine('2 mL'), 'agent: lidocaine cream 4%, amount: 1 g'], pregnant));
     silent(
@@ -156,7 +157,16 @@ describe('dose/weight-old', () => {
     silent(code, child('5 years', '18 kg', '2025-08-31'));
   });
 
-  it('is silent of adults, of a weight without a date, and where nothing was given', () => {
+  it('flags a weight of more than a year from 12 years on where the dose is half of the limit', () => {
+    // 4.5 mg/kg at 66 kg are 297 mg, half of which is 14.85 mL of 1%.
+    const adult = (volume: string, weighed: string): string =>
+      note([lidocaine(volume)], `id: C-1, age: 40 years, weight: 66 kg, weighed: ${weighed}`);
+    flags(code, adult('14.9 mL', '⟦measured 2025-03-01⟧'), { severity: 'information' });
+    silent(code, adult('14.9 mL', 'measured 2025-03-02'));
+    silent(code, adult('14.8 mL', 'measured 2021-01-01'));
+  });
+
+  it('is silent of adults with little, of a weight without a date, and where nothing was given', () => {
     silent(code, child('40 years', '70 kg', 'measured 2021-01-01'));
     silent(code, child('5 years', '18 kg', 'stated'));
     silent(code, note(['agent: none'], 'id: C-1, age: 5 years, weight: 18 kg, weighed: measured 2024-01-01'));

@@ -16,6 +16,17 @@ describe('method/melanoma-sample', () => {
     );
   });
 
+  it('counts lentigo maligna as melanoma, and leaves its broad shave on head and neck', () => {
+    const lentigo = 'question: lentigo maligna';
+    flags(code, note('left forearm', 'method: ⟦shave⟧', 'depth: mid dermis', lentigo), { severity: 'warning' });
+    flags(code, note('left forearm', 'method: ⟦shave⟧', 'question: r/o LMM'));
+    for (const site of ['left cheek', 'vertex of the scalp', 'left lateral neck'])
+      silent(code, note(site, 'method: shave', 'depth: mid dermis', lentigo));
+    flags(code, note('left lateral neck', 'method: ⟦shave⟧', 'depth: mid dermis', asked));
+    silent(code, note('left forearm', 'method: shave', 'question: solar lentigo'));
+    silent(code, note('left forearm', 'method: shave', 'question: solar lentigo, lentigo maligna unlikely'));
+  });
+
   it('is information where a punch takes a part', () => {
     flags(code, note('left upper back', 'lesion: macule 7 x 5 mm', 'method: punch', 'size: ⟦4 mm⟧', asked), {
       severity: 'information',
