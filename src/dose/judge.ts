@@ -1,7 +1,7 @@
 import type { Event, Injection, Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
-import { ceilTo, floorTo, isOver } from './arithmetic.ts';
+import { ceilTo, isOver } from './arithmetic.ts';
 import { creamDoses, type CreamDose } from './creams.ts';
 import type { Elsewhere, OthersOn } from './types.ts';
 import {
@@ -14,6 +14,7 @@ import {
   type Unlimited,
   type Unread,
 } from './injections.ts';
+import { leftOf } from './left.ts';
 import { ceilingOf, type Facts, type Rules } from '../practice/ceilings.ts';
 import { factsOn, needsAge } from './patient.ts';
 import { advisoryCeilings, rulesOf } from './rules.ts';
@@ -200,7 +201,6 @@ class Judged implements DoseJudgement {
   get left(): readonly Left[] {
     const { facts } = this;
     if (!this.judged || facts.kg === undefined || needsAge(facts)) return [];
-    const rest = Math.max(0, 1 - this.atLeast);
     const products = new Map<string, Product>();
     for (const one of this.given) products.set(productText(one), one);
     for (const one of this.tables.stock.values()) {
@@ -209,9 +209,7 @@ class Judged implements DoseJudgement {
     }
     return [...products].flatMap(([product, { agent, withEpinephrine, mgPerMl }]) => {
       const ceiling = ceilingOf(this.rules, agent.name, withEpinephrine, facts);
-      if (ceiling === undefined) return [];
-      const mg = rest * ceiling.limitMg;
-      return [{ product, mg, ml: floorTo(mg / mgPerMl, 0.1) }];
+      return ceiling === undefined ? [] : [leftOf(product, mgPerMl, ceiling.limitMg, this.atLeast)];
     });
   }
 

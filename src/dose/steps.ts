@@ -2,7 +2,8 @@ import { formatNumber } from '../note/format.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given } from './injections.ts';
-import type { AgentDose, DoseJudgement, Step } from './types.ts';
+import { leftOf } from './left.ts';
+import type { AgentDose, DoseJudgement, Left, Step } from './types.ts';
 import type { Ceiling, Facts } from '../practice/ceilings.ts';
 import {
   allowedMgText,
@@ -34,7 +35,7 @@ export function stepsOf(dose: DoseJudgement, tables: Tables): readonly Step[] {
     })),
     ...sumSteps(dose),
     ...epinephrineSteps(dose.epinephrineMicrograms, tables),
-    ...leftSteps(dose.left),
+    ...dose.left.map(leftStep),
     ...creams.map(creamStep),
     ...whySteps(dose),
   ];
@@ -49,15 +50,16 @@ export function stepsOfOne(dose: DoseJudgement, one: Given, tables: Tables): rea
     ...(group === undefined ? [] : agentSteps(group, dose.facts)),
     ...sumSteps(dose),
     ...epinephrineSteps(dose.epinephrineMicrograms, tables),
-    ...leftSteps(dose.left.filter(({ product }) => product === productText(one))),
+    ...(group === undefined || !dose.judged
+      ? []
+      : [leftStep(leftOf(productText(one), one.mgPerMl, group.limitMg, dose.atLeast))]),
     ...whySteps(dose),
   ];
 }
 
-const leftSteps = (left: DoseJudgement['left']): readonly Step[] =>
-  left.map(({ product, mg, ml }) => ({
-    text: `Left: ${allowedMgText(mg)} mg, that is ${formatNumber(ml)} mL of ${product}`,
-  }));
+const leftStep = ({ product, mg, ml }: Left): Step => ({
+  text: `Left: ${allowedMgText(mg)} mg, that is ${formatNumber(ml)} mL of ${product}`,
+});
 
 const whySteps = ({ why }: DoseJudgement): readonly Step[] =>
   why === undefined ? [] : [{ text: `Not judged: ${why}` }];

@@ -11,6 +11,10 @@ export const clean = (value: number): number => Number(value.toPrecision(shownDi
  * exponent. With `decimals` it is rounded to so many places; round a permitted amount down before (`floorTo`).
  */
 export function formatNumber(value: number, decimals?: number): string {
+  const whole = String(value);
+  // In so few digits there is no noise, and most numbers of a note have fewer.
+  if (whole.length <= shownDigits && !whole.includes('e') && (decimals === undefined || !whole.includes('.')))
+    return whole;
   const shown = decimals === undefined ? clean(value) : Number(clean(value).toFixed(decimals));
   const text = String(shown);
   if (!text.includes('e')) return text;

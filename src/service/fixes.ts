@@ -1,6 +1,6 @@
 import { checkOf } from '../checks/index.ts';
 import { familyOf } from '../checks/danger.ts';
-import type { Finding, Severity, TextEdit } from '../note/finding.ts';
+import type { Finding, Fix, Severity, TextEdit } from '../note/finding.ts';
 import type { Range } from '../note/tree.ts';
 import { acceptance } from './accept.ts';
 import type { Analysis } from './analysis.ts';
@@ -43,7 +43,7 @@ export function fixAll(analysis: Analysis): readonly TextEdit[] {
   const taken: TextEdit[] = [];
   for (const finding of analysis.judgement.findings) {
     if (checkOf(finding.code)?.fix === undefined || !isOpen(finding, damaged)) continue;
-    const fix = mends(analysis, finding).find(({ kind, sure }) => kind === 'spelling' && sure);
+    const fix = ownFixes(analysis, finding).find(({ kind, sure }) => kind === 'spelling' && sure);
     if (fix === undefined || !leaves(fix.edits)) continue;
     if (fix.edits.every((edit) => taken.every((other) => !overlap(edit, other)))) taken.push(...fix.edits);
   }
@@ -52,23 +52,29 @@ export function fixAll(analysis: Analysis): readonly TextEdit[] {
 
 /** The fixes of the finding's own check that change how a thing is written. */
 const mends = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
-  ownFixes(analysis, finding).filter(({ kind }) => kind === 'spelling');
+  ownFixes(analysis, finding)
+    .filter(({ kind }) => kind === 'spelling')
+    .map((fix) => mending(fix, finding));
 
 /** What changes the record, of the check itself and of all checks alike. */
-const corrections = (analysis: Analysis, finding: Finding): readonly OfferedFix[] => [
-  ...correctionsOf(analysis, finding).map((fix) => ({
-    ...fix,
-    code: finding.code,
-    finding,
-    does: 'mend' as const,
-  })),
-  ...ownFixes(analysis, finding).filter(({ kind }) => kind === 'record'),
-];
+const corrections = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
+  [
+    ...correctionsOf(analysis, finding),
+    ...ownFixes(analysis, finding).filter(({ kind }) => kind === 'record'),
+  ].map((fix) => mending(fix, finding));
 
-function ownFixes({ text, context: { tables } }: Analysis, finding: Finding): readonly OfferedFix[] {
-  const fixes = checkOf(finding.code)?.fix?.({ text, tables }, finding) ?? [];
-  return fixes.map((fix) => ({ ...fix, code: finding.code, finding, does: 'mend' }));
-}
+const mending = ({ title, kind, sure, edits }: Fix, finding: Finding): OfferedFix => ({
+  title,
+  kind,
+  sure,
+  edits,
+  code: finding.code,
+  finding,
+  does: 'mend',
+});
+
+const ownFixes = ({ text, context: { tables } }: Analysis, finding: Finding): readonly Fix[] =>
+  checkOf(finding.code)?.fix?.({ text, tables }, finding) ?? [];
 
 /** Several findings about one value are corrected alike. */
 function distinct(fixes: readonly OfferedFix[]): readonly OfferedFix[] {

@@ -27,7 +27,7 @@ export function locate(
   shapes: ReadonlyMap<string, KeyIndex>,
   name: string,
 ): Place {
-  const nothing: Place = {
+  const found: Search = {
     path: [],
     key: undefined,
     entry: undefined,
@@ -35,47 +35,52 @@ export function locate(
     node: undefined,
     around: [],
   };
-  return root === null ? nothing : inside(root, offset, nothing, shapes.get(name), shapes);
+  if (root !== null) goInto(root, offset, found, shapes.get(name), shapes);
+  return found;
 }
+
+/** A place while it is looked for, from the root inwards. */
+interface Search extends Writable<Omit<Place, 'path' | 'around'>> {
+  readonly path: (string | number)[];
+  readonly around: Range[];
+}
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 
 type Shapes = ReadonlyMap<string, KeyIndex>;
 
-function inside(node: Node, offset: number, outer: Place, map: KeyIndex | undefined, shapes: Shapes): Place {
-  if (!holds(node, offset)) return outer;
-  const place = { ...outer, node, around: [...outer.around, node] };
-  if (node.kind === 'text') return place;
-  if (node.kind === 'map') return insideMap(node, offset, place, map, shapes);
+function goInto(node: Node, offset: number, found: Search, map: KeyIndex | undefined, shapes: Shapes): void {
+  if (!holds(node, offset)) return;
+  found.node = node;
+  found.around.push(node);
+  if (node.kind === 'map') goIntoMap(node, offset, found, map, shapes);
+  if (node.kind !== 'list') return;
   const at = node.items.findIndex((item) => holds(item, offset));
   const item = node.items[at];
-  return item === undefined
-    ? place
-    : inside(item, offset, { ...place, path: [...place.path, at] }, map, shapes);
+  if (item === undefined) return;
+  found.path.push(at);
+  goInto(item, offset, found, map, shapes);
 }
 
-function insideMap(
+function goIntoMap(
   node: MapNode,
   offset: number,
-  outer: Place,
+  found: Search,
   map: KeyIndex | undefined,
   shapes: Shapes,
-): Place {
+): void {
   const entry = node.entries.find(
-    ({ start, end, value }) => offset >= start && offset <= (value ?? { end }).end,
+    ({ start, end, value }) => offset >= start && offset <= (value?.end ?? end),
   );
-  if (entry === undefined) return outer;
+  if (entry === undefined) return;
   const key = map?.byName.get(entry.key);
-  const whole = { start: entry.start, end: (entry.value ?? entry).end };
-  const onKey = offset <= entry.end;
-  const place = {
-    ...outer,
-    path: [...outer.path, key?.key ?? entry.key],
-    key,
-    entry,
-    onKey,
-    around: [...outer.around, whole],
-  };
-  if (onKey || entry.value === null) return place;
-  return inside(entry.value, offset, place, key?.map === undefined ? undefined : shapes.get(key.map), shapes);
+  found.key = key;
+  found.entry = entry;
+  found.onKey = offset <= entry.end;
+  found.path.push(key?.key ?? entry.key);
+  found.around.push({ start: entry.start, end: (entry.value ?? entry).end });
+  if (found.onKey || entry.value === null) return;
+  goInto(entry.value, offset, found, key?.map === undefined ? undefined : shapes.get(key.map), shapes);
 }
 
 const holds = ({ start, end }: Range, offset: number): boolean => offset >= start && offset <= end;

@@ -17,8 +17,9 @@ export function mapsOf(root: MapNode | null, shapes: Shapes, name: string): read
   const add = (node: Node, index: KeyIndex | undefined, head: Range): void => {
     if (node.kind !== 'map' || index === undefined) return;
     found.push({ node, index, head });
-    for (const { value, ...entry } of node.entries) {
-      const key = index.byName.get(entry.key);
+    for (const entry of node.entries) {
+      const { value } = entry;
+      const key = value === null ? undefined : index.byName.get(entry.key);
       if (value === null || key?.map === undefined) continue;
       const inner = shapes.get(key.map);
       if (value.kind === 'list') for (const item of value.items) add(item, inner, firstKeyOf(item));

@@ -2,7 +2,8 @@ import assert from 'node:assert/strict';
 import { check } from '../../src/checks/index.ts';
 import { readFileSync } from 'node:fs';
 import { doseJson } from '../../src/dose/json.ts';
-import { judgeDose, overLimit } from '../../src/dose/judge.ts';
+import { judgeDose, overLimit, type Step } from '../../src/dose/judge.ts';
+import { stepsOfOne } from '../../src/dose/steps.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables, type Tables } from '../../src/practice/tables.ts';
 import { adult, doseOf } from './notes.ts';
@@ -255,6 +256,24 @@ describe('the dose of a visit', () => {
     ])
       assert.ok(texts.includes(part), `${part}\n\n${texts}`);
     assert.ok(steps.some(({ source }) => source === 'us-label-lidocaine'));
+  });
+
+  it('leaves of one injection’s product what the whole sum leaves of it', () => {
+    const dose = doseOf([plain(3), withEpinephrine(1.5), withEpinephrine(0.7, '1:200,000')], {
+      patient: adult,
+    });
+    const left = (steps: readonly Step[]): readonly string[] =>
+      steps.flatMap(({ text }) => (text.startsWith('Left:') ? [text] : []));
+    const ofEach = dose.given.flatMap((one) => left(stepsOfOne(dose, one, referenceTables)));
+    assert.equal(new Set(ofEach).size, 3);
+    assert.deepEqual(ofEach, left(dose.steps));
+  });
+
+  it('leaves nothing of a sum that cannot be judged', () => {
+    const dose = doseOf([plain(3)], { patient: 'id: C-1, born: 1961-08-09' });
+    const texts = stepsOfOne(dose, dose.given[0]!, referenceTables).map(({ text }) => text);
+    assert.ok(texts.includes('Not judged: no weight'));
+    assert.ok(!texts.some((text) => text.startsWith('Left:')));
   });
 
   it('says what of a share rounds to the limit on which side it is', () => {

@@ -21,6 +21,15 @@ describe('numbers for people', () => {
     assert.equal(formatNumber(13, 2), '13');
   });
 
+  it('come as they were typed where they have few digits', () => {
+    const typed = fc.tuple(fc.nat(99_999_999), fc.nat(7)).map(([digits, places]) => {
+      const text = String(digits).padStart(places + 1, '0');
+      const [whole, rest] = [text.slice(0, text.length - places), text.slice(text.length - places)];
+      return rest === '' ? whole : `${whole}.${rest}`.replace(/\.?0+$/, '');
+    });
+    fc.assert(fc.property(typed, (text) => { assert.equal(formatNumber(Number(text)), text); }));
+  });
+
   it('never have an exponent, and mean the number', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-9, max: 1e30, noNaN: true }), (value) => {

@@ -18,8 +18,12 @@ export function summaryMarkdown(model: SummaryModel): string {
 
 const bullets = (rows: readonly string[]): readonly string[] => rows.map((row) => `- ${escaped(row)}`);
 
-/** Marks of Markdown, links that build themselves, and what would open a list or a quote at the start of a row. */
-const marks = /[\\`*_{}[\]<>#|~&@]|:(?=\/\/)|(?<=www)\.|^[-+=](?=\s|[-+=])|(?<=^\d{1,9})[.)](?=\s|$)/gi;
+/**
+ * Marks of Markdown, links that build themselves, and what would open a list or a quote at the start of a row. What each
+ * sign needs around it stands behind the signs, since looking back is dear where no sign is.
+ */
+const marks =
+  /[\\`*_{}[\]<>#|~&@:.)+=-](?:(?<=[\\`*_{}[\]<>#|~&@])|(?<=:)(?=\/\/)|(?<=www\.)|(?<=^[-+=])(?=\s|[-+=])|(?<=^\d{1,9}[.)])(?=\s|$))/gi;
 
 /** A text in which no sign is markup. It must stand on one row. */
 export function escaped(text: string): string {

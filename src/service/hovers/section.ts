@@ -27,14 +27,13 @@ const caution = `_${plain(
 
 /** Sections as Markdown. All words are escaped: those of the note may hold anything. */
 export function markdownOf(sections: readonly Section[], withCaution: boolean): string {
-  const blocks = sections.map(({ title, rows }) =>
-    [...(title === '' ? [] : [`**${plain(title)}**`, '']), ...rows.map(rowOf)].join('\n'),
-  );
-  return [...blocks, ...(withCaution ? [caution] : [])].join('\n\n');
+  const blocks = sections.map(({ title, rows }) => `**${plain(title)}**\n${rows.map(rowOf).join('')}`);
+  if (withCaution) blocks.push(caution);
+  return blocks.join('\n\n');
 }
 
 const rowOf = ({ text, source }: Row): string =>
-  `- ${plain(text)}${source === undefined ? '' : cited(source)}`;
+  `\n- ${plain(text)}${source === undefined ? '' : cited(source)}`;
 
 const citations = new Map<string, string>();
 
