@@ -16,8 +16,7 @@ type Wrapped = (exports: object, require: NodeJS.Require, module: { exports: obj
 /** The bundle as a script; `compiled` spares compiling it where this Node is the one that made it. */
 export function coreScript(folder: string, bundle: Bundle, compiled: Buffer | undefined): Script {
   const filename = join(folder, coreFile(bundle));
-  // The bundle is plain ASCII, which is read quickest in this encoding.
-  const source = readFileSync(filename, 'latin1');
+  const source = readFileSync(filename, 'utf8');
   return new Script(`(function (exports, require, module) {${source}\n})`, {
     filename,
     ...(compiled === undefined ? {} : { cachedData: compiled }),

@@ -58,6 +58,32 @@ describe('the wheal command as a process', () => {
     );
   });
 
+  it('reads signs beyond ASCII: ×, ², µ and dashes', () => {
+    const signs = inLimit.replace(/^( *- )site: .*$/m, '$&\n    size: 9×8 mm');
+    assert.notEqual(signs, inLimit);
+    const { stdout } = run(['check', '-', '--format', 'json'], signs);
+    const found =
+      (JSON.parse(stdout) as { files: { findings: { code: string }[] }[] }).files[0]?.findings ?? [];
+    assert.deepEqual(
+      found.filter(({ code }) => code.startsWith('quantity/')),
+      [],
+    );
+    const asked = [
+      'dose',
+      '--agent',
+      'lidocaine',
+      '--concentration',
+      '1%',
+      '--weight',
+      '62kg',
+      '--format',
+      'json',
+    ];
+    const dose = (epinephrine: string): unknown =>
+      (JSON.parse(run([...asked, '--epinephrine', epinephrine]).stdout) as { maxMg: number }).maxMg;
+    assert.equal(dose('10 µg/mL'), dose('1:100,000'));
+  });
+
   it('uses no colors where nobody looks', () => {
     assert.ok(!run(['check', 'bad.wheal.yaml']).stdout.includes('\u001b'));
   });
