@@ -118,6 +118,9 @@ function noSuchTime(typed: Stretch): Remark {
 
 const statements: ReadonlyMap<string, boolean> = new Map([
   ['done', true],
+  ['completed', true],
+  ['performed', true],
+  ['held', true],
   ['yes', true],
   ['y', true],
   ['true', true],
@@ -127,6 +130,8 @@ const statements: ReadonlyMap<string, boolean> = new Map([
   ['not done', false],
   ['none', false],
 ]);
+/** "Done at 10:12" is a time. */
+const saidDone = /^(?:(?:done|completed|performed|held|yes),? )?(?:at )?/i;
 const usualTime = /^(?:([01]?\d|2[0-3]):([0-5]\d))$/;
 
 /** Reads when something was done: a clock time, a date with or without one, or only `done`; `no` says that it was not. */
@@ -141,7 +146,7 @@ export function readOccasion(text: string): Reading<Occasion> {
     const { value, remarks } = readMoment(text);
     return value === undefined ? { value, remarks } : { ...occasion(value.minutes, value.date), remarks };
   }
-  const minutes = clockMinutes(typed.typed);
+  const minutes = clockMinutes(typed.typed.replace(saidDone, ''));
   if (minutes !== undefined) return occasion(minutes, undefined);
   return unread(
     /^\d/.test(typed.typed)

@@ -140,7 +140,8 @@ function readPiece(typed: Stretch, kind: Kind, rules: KindRow): Piece | Remark {
   const split = splitNumber(typed);
   if (split === undefined) return unreadable(typed, kind);
   const { number, rest } = split;
-  if (anotherNumber.test(rest.typed)) return remarkOn(typed, 'quantity/unreadable', { form: 'numbers' });
+  if (anotherNumber.test(rest.typed))
+    return remarkOn(typed, 'quantity/unreadable', { form: kind === 'length' ? 'range' : 'numbers' });
   const { digits, remark } = readNumber(number);
   if (digits === undefined) return remark ?? unreadable(typed, kind);
   if (rest.typed === '') return unitMissing(typed, rules);
@@ -215,6 +216,7 @@ function unitMissing(typed: Stretch, { usual }: KindRow): Remark {
 
 function unreadable(typed: Stretch, kind: Kind): Remark {
   return remarkOn(typed, 'quantity/unreadable', {
+    ...(kind === 'length' ? { form: 'length' } : {}),
     args: { wanted: kinds[kind].title, example: kinds[kind].example },
   });
 }

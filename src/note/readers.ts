@@ -5,12 +5,19 @@ import { readDilution, readMixture } from './ratios.ts';
 import { noRemarks, type Reading } from './reading.ts';
 import { readArea, readDimensions, readSutureSize } from './sizes.ts';
 import { readStrength } from './strength.ts';
+import type { Quantity } from './values.ts';
 import { readCount, readDecimal, readWeighed, readYesNo } from './statements.ts';
 
 /** Makes a value of a text; `key` is the canonical key that it stands under. Answers every text, in linear time. */
 export type Reader = (text: string, key: string) => Reading<unknown>;
 
 const verbatim: Reader = (text) => ({ value: text, remarks: noRemarks });
+
+const isNone = (text: string): boolean => /^(?:none|no|no margin)$/i.test(text.trim());
+const noLength: Reading<Quantity> = {
+  value: { amount: 0, unit: 'mm', typedAmount: 0, typedUnit: 'mm' },
+  remarks: noRemarks,
+};
 
 /** The readers by the name that the schema's `x-reads` uses. */
 export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
@@ -25,7 +32,10 @@ export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['volume', (text, key) => readQuantity(text, 'volume', key)],
   ['concentration', (text, key) => readQuantity(text, 'concentration', key)],
   ['strength', readStrength],
-  ['length', (text, key) => readQuantity(text, 'length', key)],
+  [
+    'length',
+    (text, key) => (key === 'margin' && isNone(text) ? noLength : readQuantity(text, 'length', key)),
+  ],
   ['area', readArea],
   ['dimensions', readDimensions],
   ['dilution', readDilution],

@@ -85,7 +85,12 @@ export function readArea(text: string): Reading<Quantity> {
   const { value, remarks } = readDimensions(text);
   if (value === undefined) return { value, remarks };
   const [first = 0, second = 0, third] = value.mm;
-  if (third !== undefined) return unread(unreadable(trimmed(text), 'an area', '20 cm2 or 5 x 4 cm'));
+  if (third !== undefined)
+    return unread(
+      remarkOn(trimmed(text), 'quantity/unreadable', {
+        args: { wanted: 'an area', example: '20 cm2 or 5 x 4 cm' },
+      }),
+    );
   const amount = clean((first * second) / 100);
   return { value: { amount, unit: 'cm2', typedAmount: amount, typedUnit: 'cm2' }, remarks };
 }
@@ -127,5 +132,8 @@ function unitMissing(typed: Stretch): Remark {
   });
 }
 
-const unreadable = (typed: Stretch, wanted = 'a size', example = '4 mm or 9 x 8 mm'): Remark =>
-  remarkOn(typed, 'quantity/unreadable', { args: { wanted, example } });
+const unreadable = (typed: Stretch): Remark =>
+  remarkOn(typed, 'quantity/unreadable', {
+    form: 'length',
+    args: { wanted: 'a size', example: '4 mm or 9 x 8 mm' },
+  });

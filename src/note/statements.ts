@@ -15,8 +15,12 @@ import {
 import type { Weighed } from './values.ts';
 
 const answers: ReadonlyMap<string, boolean> = new Map([
-  ...['yes', 'y', 'true', 'done', 'taken'].map((word): [string, boolean] => [word, true]),
-  ...['no', 'n', 'false', 'none', 'not done', 'not taken'].map((word): [string, boolean] => [word, false]),
+  ...['yes', 'y', 'true', 'done', 'taken', 'obtained', 'in chart', 'on file', 'attached'].map(
+    (word): [string, boolean] => [word, true],
+  ),
+  ...['no', 'n', 'false', 'none', 'not done', 'not taken', 'declined', 'refused'].map(
+    (word): [string, boolean] => [word, false],
+  ),
 ]);
 
 /** Reads yes or no. */
@@ -97,11 +101,22 @@ const waysOfWeighing: ReadonlyMap<string, Weighed['how']> = new Map([
   ['weighed', 'measured'],
   ['scale', 'measured'],
   ['today', 'measured'],
+  ['measured today', 'measured'],
+  ['weighed today', 'measured'],
   ['yes', 'measured'],
   ['stated', 'stated'],
   ['reported', 'stated'],
   ['self-reported', 'stated'],
   ['said', 'stated'],
+  ['patient', 'stated'],
+  ['per patient', 'stated'],
+  ['by patient', 'stated'],
+  ['patient-reported', 'stated'],
+  ['patient reported', 'stated'],
+  ['per parent', 'stated'],
+  ['by parent', 'stated'],
+  ['parent-reported', 'stated'],
+  ['parent reported', 'stated'],
   ['chart', 'chart'],
   ['from chart', 'chart'],
   ['in chart', 'chart'],

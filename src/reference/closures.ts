@@ -15,6 +15,10 @@ export const closures: readonly ClosureRow[] = [
       'open',
       'left open',
       'not closed',
+      'not needed',
+      'none needed',
+      'not applicable',
+      'N/A',
       'no closure',
       'unclosed',
       'no sutures',
@@ -27,6 +31,7 @@ export const closures: readonly ClosureRow[] = [
     name: 'second intention',
     synonyms: [
       'secondary intention',
+      '2nd intention',
       'secondary intent',
       'second intent',
       'healing by second intention',

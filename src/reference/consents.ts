@@ -5,6 +5,12 @@ export const consents: readonly WordRow[] = [
     name: 'written',
     synonyms: [
       'written consent',
+      'written informed consent',
+      'informed written consent',
+      'written consent obtained',
+      'written and verbal',
+      'verbal and written',
+      'signed informed consent',
       'signed',
       'signed consent',
       'electronic',
@@ -13,7 +19,17 @@ export const consents: readonly WordRow[] = [
       'obtained in writing',
     ],
   },
-  { name: 'verbal', synonyms: ['verbal consent', 'oral', 'oral consent', 'spoken'] },
+  {
+    name: 'verbal',
+    synonyms: [
+      'verbal consent',
+      'verbal consent obtained',
+      'verbal informed consent',
+      'oral',
+      'oral consent',
+      'spoken',
+    ],
+  },
   {
     name: 'guardian',
     synonyms: [

@@ -38,6 +38,8 @@ export const depths: readonly WordRow[] = [
     synonyms: [
       'subcutaneous',
       'subcutaneous fat',
+      'into subcutaneous fat',
+      'to subcutaneous fat',
       'subcutaneous tissue',
       'superficial subcutis',
       'superficial fat',

@@ -10,6 +10,7 @@ export const laboratoryTests: readonly TestRow[] = [
       'H&E',
       'HE',
       'H and E',
+      'H & E',
       'histology',
       'histopathology',
       'pathology',

@@ -114,7 +114,11 @@ describe('reading when something was done', () => {
 
   it('reads that it was done, or was not', () => {
     assert.deepEqual(readOccasion('done').value, { minutes: undefined, date: undefined, done: true });
-    assert.equal(readOccasion('Yes').value?.done, true);
+    for (const text of ['Yes', 'completed', 'Performed', 'held'])
+      assert.deepEqual(readOccasion(text).value, { minutes: undefined, date: undefined, done: true }, text);
+    for (const text of ['done at 10:12', 'held 10:12', 'completed at 10:12', 'at 10:12', 'yes, at 10:12'])
+      assert.deepEqual(readOccasion(text).value, { minutes: 612, date: undefined, done: true }, text);
+    assert.equal(readOccasion('done at noon').value, undefined);
     assert.equal(readOccasion('no').value?.done, false);
     assert.deepEqual(readOccasion('2026-03-02 10:12').value, {
       minutes: 612,

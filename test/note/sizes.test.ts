@@ -42,7 +42,7 @@ describe('reading the size of what was taken', () => {
     assert.deepEqual(said('400 mm'), ['quantity/implausible/high [400 mm]']);
     assert.deepEqual(said('9 x 400 mm'), ['quantity/implausible/high [400 mm]']);
     assert.deepEqual(said('0 x 8 mm'), ['quantity/not-positive/zero [0 x 8 mm]']);
-    assert.deepEqual(said('3-4 mm'), ['quantity/unreadable/numbers [3-4 mm]']);
+    assert.deepEqual(said('3-4 mm'), ['quantity/unreadable/range [3-4 mm]']);
     for (const text of ['', 'small', '1 x 2 x 3 x 4 mm', 'x'])
       assert.equal(readDimensions(text).value, undefined, text);
   });

@@ -6,7 +6,9 @@ describe('reading yes and no', () => {
   it('reads both in the usual spellings', () => {
     for (const text of ['yes', 'Yes', 'Y', 'true', 'done', ' yes '])
       assert.equal(readYesNo(text).value, true, text);
-    for (const text of ['no', 'NO', 'n', 'false', 'none']) assert.equal(readYesNo(text).value, false, text);
+    for (const text of ['obtained', 'in chart', 'on file']) assert.equal(readYesNo(text).value, true, text);
+    for (const text of ['no', 'NO', 'n', 'false', 'none', 'declined', 'refused'])
+      assert.equal(readYesNo(text).value, false, text);
   });
 
   it('takes no other word for one of them', () => {
@@ -48,7 +50,9 @@ describe('reading counts and numbers', () => {
 describe('reading how a weight was learned', () => {
   it('reads the way, and the day if there is one', () => {
     assert.deepEqual(readWeighed('measured').value, { how: 'measured', on: undefined });
-    assert.deepEqual(readWeighed('Stated').value, { how: 'stated', on: undefined });
+    for (const text of ['Stated', 'per patient', 'patient-reported', 'by parent'])
+      assert.deepEqual(readWeighed(text).value, { how: 'stated', on: undefined }, text);
+    assert.deepEqual(readWeighed('measured today').value, { how: 'measured', on: undefined });
     for (const text of [
       'chart 2026-03-01',
       'chart, 2026-03-01',

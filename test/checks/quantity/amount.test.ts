@@ -28,6 +28,18 @@ describe('quantity/unreadable', () => {
     assert.equal(messageOf(finding!), '“maybe” is neither yes nor no. Write yes or no for photo.');
   });
 
+  it('is a warning for a length, on which no dose depends', () => {
+    for (const row of ['margin: ⟦2-3 mm⟧', 'margin: ⟦narrow⟧', 'size: ⟦about 6 mm⟧'])
+      flags('quantity/unreadable', `procedures:\n  - ${row}\n`, { severity: 'warning' });
+    flags('quantity/unreadable', injected('volume: 1 mL, area: ⟦large⟧'), { severity: 'error' });
+  });
+
+  it('takes a margin of none for a margin', () => {
+    for (const margin of ['none', 'no margin', '0 mm'])
+      silent('quantity/unreadable', `procedures:\n  - margin: ${margin}\n`);
+    flags('quantity/unreadable', patient('height: ⟦none⟧'));
+  });
+
   it('is silent where nothing is known yet', () => {
     silent('quantity/unreadable', injected('volume: ??'));
     silent('quantity/unreadable', injected('volume:'));
