@@ -45,36 +45,44 @@ const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
 
 /** What became of each result that came, in the order of the note. A result without a word in it has not come. */
 export function loopsOf(specimen: Specimen, tables: Tables): readonly Loop[] {
-  return (specimen.results ?? []).flatMap((result) => {
+  const loops: Loop[] = [];
+  for (const result of specimen.results ?? []) {
     const received = arrivalOf(result);
-    return received === undefined ? [] : [loopOf(result, received, tables)];
-  });
+    if (received !== undefined) loops.push(loopOf(result, received, tables));
+  }
+  return loops;
 }
 
 function loopOf(result: Result, received: Day, tables: Tables): Loop {
-  const { diagnosis, next, done, told = [] } = result;
-  const findings =
-    diagnosis?.value === undefined
-      ? []
-      : phrasesOf(tables.followUp.findings)
-          .mentionsIn(diagnosis.value)
-          .filter(({ standing }) => standing === 'asserted' || standing === 'asked')
-          .map(({ row }) => row);
-  const tellings = told.map((one) => ({ one, day: heardOn(one, tables) }));
-  const heard = tellings.flatMap(({ day }) => day ?? []);
+  const { diagnosis, next, done } = result;
+  const findings = phrasesOf(tables.followUp.findings)
+    .mentionsIn(diagnosis?.value ?? '')
+    .filter(({ standing }) => standing === 'asserted' || standing === 'asked');
+  const nothingNext = next?.value !== undefined && saysNothing(next.value);
+  const { attempts, heard } = tellingsOf(result, tables);
   return {
     result,
     received,
-    urgent: findings.some(({ urgent }) => urgent),
+    urgent: findings.some(({ row }) => row.urgent),
     needsPlan: findings.length > 0,
     told: earliest(heard),
-    attempts: tellings.flatMap(({ one, day }) =>
-      day === undefined && one.on?.value !== undefined ? [one] : [],
-    ),
-    next: next?.value === undefined || saysNothing(next.value) ? undefined : next.value.trim(),
-    nothingNext: next?.value !== undefined && saysNothing(next.value),
+    attempts,
+    next: nothingNext ? undefined : next?.value?.trim(),
+    nothingNext,
     done: doneOn(done),
   };
+}
+
+/** The days on which the patient heard a result, and the times that somebody tried. */
+function tellingsOf({ told }: Result, tables: Tables): { attempts: readonly Told[]; heard: readonly Day[] } {
+  const attempts: Told[] = [];
+  const heard: Day[] = [];
+  for (const one of told ?? []) {
+    const day = heardOn(one, tables);
+    if (day !== undefined) heard.push(day);
+    else if (one.on?.value !== undefined) attempts.push(one);
+  }
+  return { attempts, heard };
 }
 
 /** A result without a day of receipt has come where it says what was found. */
@@ -104,7 +112,8 @@ function doneOn(done: Leaf<string> | undefined): Day | undefined {
 }
 
 /** The earliest day. */
-export const earliest = (days: readonly Day[]): Day | undefined => [...days].sort()[0];
+export const earliest = (days: readonly Day[]): Day | undefined =>
+  days.length < 2 ? days[0] : [...days].sort()[0];
 
 /** A day by which as many results have to be there as limits lie up to it. */
 interface Limit extends Sourced {
@@ -114,29 +123,29 @@ interface Limit extends Sourced {
 
 /** The limits of the tests that are asked for, each once: ordinary ones, and the slow cultures on their own. */
 function limitsOf(specimen: Specimen, { tests, followUp, overdue }: Tables): readonly Limit[] {
-  const named = (specimen.tests ?? []).flatMap(({ value }) =>
-    value === undefined ? [] : (tests.find(value) ?? []),
-  );
   const slow = new Map<keyof Overdue, Limit>();
-  for (const { name } of named) {
+  let ordinary = false;
+  for (const { value } of specimen.tests ?? []) {
+    const name = value === undefined ? undefined : tests.find(value)?.name;
+    if (name === undefined) continue;
     const key = followUp.slowTests.get(name);
-    if (key !== undefined)
-      slow.set(key, {
-        term: { count: overdue[key], unit: 'days' },
-        test: name,
-        source: 'format',
-        mark: 'format',
-      });
+    if (key === undefined) ordinary = true;
+    else {
+      const term = { count: overdue[key], unit: 'days' } as const;
+      slow.set(key, { term, test: name, source: 'format', mark: 'format' });
+    }
   }
-  const ordinary = slow.size === 0 || named.some(({ name }) => !followUp.slowTests.has(name));
   const usual: Limit = {
     term: { count: overdue.result, unit: 'working days' },
     test: 'the result',
     source: 'result-leaflets',
     mark: 'Q',
   };
-  return [...(ordinary ? [usual] : []), ...slow.values()];
+  return ordinary || slow.size === 0 ? [usual, ...slow.values()] : [...slow.values()];
 }
+
+/** Which of the things that fall due are wanted, by the day on which they were done. */
+type Wanted = (done: Day | undefined) => boolean;
 
 /**
  * What falls due for a specimen: that it leaves, that its results come, are told, and lead to what they should.
@@ -150,35 +159,50 @@ export function specimenItems(
   unlessDoneBy?: IsoDate,
 ): Falling {
   const falling: Falling = { planned: [], undated: [] };
-  const isLeft = (done: Day | undefined): boolean =>
-    unlessDoneBy === undefined || done === undefined || done > unlessDoneBy;
   if (specimen.notSent !== undefined && !specimen.notSent.pending) return falling;
+  const wanted: Wanted = (done) => unlessDoneBy === undefined || done === undefined || done > unlessDoneBy;
   const loops = loopsOf(specimen, tables);
-  const sent = specimen.sent?.value;
-  const base = sent ?? visit;
-  if (base === undefined) {
-    if (loops.length === 0)
-      falling.undated.push({
-        ...place,
-        kind: 'result',
-        why: 'the note has no day of the visit',
-        at: specimen.head,
-      });
-  } else {
-    const arrived = loops.map(({ received }) => received).sort();
-    const left = sent ?? arrived[0];
-    if (isLeft(left)) falling.planned.push(sendingItem(specimen, place, visit ?? base, left, tables));
-    for (const [index, limit] of limitsOf(specimen, tables).entries())
-      if (isLeft(arrived[index]))
-        falling.planned.push(resultItem(specimen, place, base, limit, arrived[index], tables));
-  }
-  for (const loop of loops) {
-    const came = loop.received === dayNotSaid ? (base ?? '0001-01-01') : loop.received;
-    if (isLeft(loop.told)) falling.planned.push(tellingItem(loop, place, came, tables));
-    const next = isLeft(loop.done) ? nextItem(loop, place, came, tables) : undefined;
-    if (next !== undefined) falling.planned.push(next);
-  }
+  const base = specimen.sent?.value ?? visit;
+  const { planned, undated } = falling;
+  if (base !== undefined) addUntilResults(planned, specimen, place, visit ?? base, loops, wanted, tables);
+  else if (loops.length === 0)
+    undated.push({ ...place, kind: 'result', why: 'the note has no day of the visit', at: specimen.head });
+  for (const loop of loops) addAfterResult(planned, loop, place, base ?? '0001-01-01', wanted, tables);
   return falling;
+}
+
+/** That a specimen leaves, and its results come. */
+function addUntilResults(
+  items: Planned[],
+  specimen: Specimen,
+  place: Place,
+  visit: IsoDate,
+  loops: readonly Loop[],
+  wanted: Wanted,
+  tables: Tables,
+): void {
+  const arrived = loops.map(({ received }) => received).sort();
+  const sent = specimen.sent?.value;
+  const left = sent ?? arrived[0];
+  if (wanted(left)) items.push(sendingItem(specimen, place, visit, left, tables));
+  for (const [index, limit] of limitsOf(specimen, tables).entries())
+    if (wanted(arrived[index]))
+      items.push(resultItem(specimen, place, sent ?? visit, limit, arrived[index], tables));
+}
+
+/** That the patient hears a result, and what follows from it. */
+function addAfterResult(
+  items: Planned[],
+  loop: Loop,
+  place: Place,
+  otherwise: IsoDate,
+  wanted: Wanted,
+  tables: Tables,
+): void {
+  const came = loop.received === dayNotSaid ? otherwise : loop.received;
+  if (wanted(loop.told)) items.push(tellingItem(loop, place, came, tables));
+  const next = wanted(loop.done) ? nextItem(loop, place, came, tables) : undefined;
+  if (next !== undefined) items.push(next);
 }
 
 function sendingItem(

@@ -188,7 +188,6 @@ interface Found<Row> {
   readonly from: number;
   readonly to: number;
   standing: Standing;
-  favored: boolean;
 }
 
 /** One pass over the words of a text: what governs the next term, and which terms stand in the clause. */
@@ -197,13 +196,12 @@ class Scan<Row> {
   private governing: { readonly as: Before; readonly wholeList: boolean; readonly until: number } | undefined;
   /** Index of the first mention of this stretch between commas. */
   private stretch = 0;
+  private readonly favored = new Set<Row>();
   private favors = false;
   private favorsGrave = false;
-  private readonly orFollows: readonly boolean[];
+  private orFollows: readonly boolean[] | undefined;
 
-  constructor(private readonly tokens: readonly Token[]) {
-    this.orFollows = orAhead(tokens);
-  }
+  constructor(private readonly tokens: readonly Token[]) {}
 
   term(row: Row, first: number, end: number): void {
     const govern = this.governs(first);
@@ -213,8 +211,8 @@ class Scan<Row> {
       from: this.tokens[first]!.from,
       to: this.tokens[end - 1]!.to,
       standing,
-      favored: govern === 'favored',
     });
+    if (govern === 'favored') this.favored.add(row);
     if (this.governing !== undefined) this.governing = { ...this.governing, until: end + reach };
   }
 
@@ -272,7 +270,7 @@ class Scan<Row> {
   /** "Melanoma favored": the last thing named before, or one that the table does not know. */
   private favor(at: number): void {
     const last = this.found.at(-1);
-    if (last !== undefined) last.favored = true;
+    if (last !== undefined) this.favored.add(last.row);
     if (this.graveBefore(at)) this.favorsGrave = true;
     this.govern('favored', false, at);
   }
@@ -288,12 +286,12 @@ class Scan<Row> {
   }
 
   mentions(): readonly Mention<Row>[] {
-    const favored = new Set(this.found.filter((one) => one.favored).map(({ row }) => row));
-    return this.found.map(({ row, from, to, standing }) => {
-      const open = standing === 'asserted' || standing === 'asked';
-      const other = this.favors && !this.favorsGrave && open && !favored.has(row);
-      return { row, from, to, standing: other ? 'unlikely' : standing };
-    });
+    if (!this.favors || this.favorsGrave) return this.found;
+    for (const one of this.found) {
+      const open = one.standing === 'asserted' || one.standing === 'asked';
+      if (open && !this.favored.has(one.row)) one.standing = 'unlikely';
+    }
+    return this.found;
   }
 
   private governs(at: number): Before | undefined {
@@ -334,7 +332,7 @@ class Scan<Row> {
   private comma(at: number): void {
     this.stretch = this.found.length;
     if (this.governing === undefined || this.governing.as === 'asked' || this.governing.wholeList) return;
-    if (this.governing.as === 'denied' && this.orFollows[at]) return;
+    if (this.governing.as === 'denied' && (this.orFollows ??= orAhead(this.tokens))[at]) return;
     this.governing = undefined;
   }
 }

@@ -3,7 +3,7 @@ import type { Problem } from './finding.ts';
 import { noteShapes, practiceShapes } from './generated/shapes.ts';
 import type { Note, Practice } from './generated/types.ts';
 import { KeyNames } from './key-names.ts';
-import { parseYaml } from './parse.ts';
+import { parseYaml, type Parsed } from './parse.ts';
 import { indexShapes, type KeyIndex, type KeyShape } from './shape.ts';
 import type { Entry, MapNode } from './tree.ts';
 
@@ -19,6 +19,8 @@ export interface Source<T> {
   readonly respelled: ReadonlyMap<Entry, KeyShape>;
   /** The keys under which something else than `none` is written, wherever they stand. */
   readonly said: ReadonlySet<string>;
+  /** Whether nothing at all is wrong with its YAML. */
+  readonly sound: boolean;
   /** Where the parser stumbled, so that keys behind it may only seem to be missing. */
   readonly damage: readonly number[];
 }
@@ -48,11 +50,18 @@ export function readPractice(text: string): Source<Practice> {
   return read<Practice>(text, practiceKind);
 }
 
-function read<T>(text: string, { name, index, names }: Kind): Source<T> {
-  const { root, problems, damage } = parseYaml(text, names);
+/** Reads a note of whose YAML the tree is known, and nothing is wrong with it. */
+export function readTree(text: string, root: MapNode): Source<Note> {
+  return bound<Note>(text, { root, problems: [], damage: [] }, noteKind);
+}
+
+const read = <T>(text: string, kind: Kind): Source<T> => bound<T>(text, parseYaml(text, kind.names), kind);
+
+function bound<T>(text: string, { root, problems, damage }: Parsed, { name, index }: Kind): Source<T> {
   const binder = new Binder(index);
   const { respelled, said } = binder;
-  const nothing = { text, root, value: null, words: [], respelled, said, damage };
+  const sound = problems.length === 0 && damage.length === 0;
+  const nothing = { text, root, value: null, words: [], respelled, said, sound, damage };
   if (root === null) return { ...nothing, problems };
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };

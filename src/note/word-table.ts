@@ -14,7 +14,8 @@ export class WordTable<Row extends WordRow> {
   /** @throws Error where two rows of the table claim the same word */
   find(text: string): Row | undefined {
     // Most words are typed as the table has them.
-    return this.byWord.get(text) ?? this.byWord.get(plainWord(text));
+    const row = this.byWord.get(text);
+    return row !== undefined || usual.test(text) ? row : this.byWord.get(plainWord(text));
   }
 
   /** Every word that the table knows, names and synonyms, in plain form. */
