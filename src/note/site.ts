@@ -94,9 +94,20 @@ export function readSite(text: string, sites: WordTable<SiteRow>): SiteReading |
   const index = indexOf(sites);
   const parts = partsOf(tokensOf(text), index);
   const phrase = longestPhrase(parts.words, index);
-  if (phrase !== undefined) return readingOf(parts, phrase, spokenOf(parts, phrase.base));
+  if (phrase !== undefined) {
+    const base = narrowedBy(parts, phrase.base, sites);
+    return readingOf(parts, { ...phrase, base }, spokenOf(parts, base));
+  }
   const near = parts.all.length > parts.words.length ? longestPhrase(parts.all, index, true) : undefined;
   return near === undefined ? undefined : readingOf(parts, near, [...parts.sides, ...parts.farSides]);
+}
+
+/** The row that another word of the text makes of a base site, where it names one. */
+function narrowedBy({ all }: Parts, base: SiteRow, sites: WordTable<SiteRow>): SiteRow {
+  const { narrowed } = base;
+  if (narrowed === undefined) return base;
+  const name = all.map(({ word }) => narrowed.get(word)).find((one) => one !== undefined);
+  return (name === undefined ? undefined : sites.find(name)) ?? base;
 }
 
 /** What lies near a place of a limb lies on the same limb, so that its side is that of the site where none else is said. */

@@ -59,6 +59,8 @@ export interface SiteRow extends WordRow {
   readonly danger?: Danger | undefined;
   /** Too large or too loose a word to find the place again. */
   readonly vague: boolean;
+  /** Rows that are meant where another word stands with it: a web space between toes. */
+  readonly narrowed?: ReadonlyMap<string, string> | undefined;
   /** So small that the word alone finds it again. */
   readonly small: boolean;
   /** Number of the finger or toe, from the thumb or great toe. */
@@ -472,7 +474,21 @@ const hand = rows({ region: 'hand', group: 'hand' }, [
   ],
   ['finger', 'digit of hand', { ...vague, endArtery: true, acral: true }],
   ['digit', 'acral digit', { ...vague, endArtery: true, acral: true }],
-  ['web space', 'webspace, interdigital, interdigital web', { ...vague, dressable: 'fold' }],
+  [
+    'web space',
+    'webspace, interdigital, interdigital web',
+    {
+      ...vague,
+      dressable: 'fold',
+      narrowed: new Map([
+        ['toe', 'toe web'],
+        ['hallux', 'toe web'],
+        ['foot', 'toe web'],
+        ['finger', 'finger web'],
+        ['thumb', 'finger web'],
+      ]),
+    },
+  ],
   ...fingerNames.map(([name, synonyms], at): Entry => [
     name,
     joined(synonyms, numberWords(at, 'finger', 'hand')),

@@ -133,6 +133,10 @@ describe('readSite', () => {
 
   it('takes the side of a landmark of the same limb, where none else is said', () => {
     assert.equal(read('web space between right first and second toes')?.side, 'right');
+    assert.equal(read('web space between right first and second toes')?.base.name, 'toe web');
+    assert.equal(read('left web space between thumb and index finger')?.base.name, 'finger web');
+    assert.equal(read('left web space')?.base.name, 'web space');
+    assert.equal(read('left web space near a constructor')?.base.name, 'web space');
     assert.equal(read('volar forearm, 4 cm from left wrist')?.side, 'left');
     assert.equal(read('left shin, 4 cm below right knee')?.side, 'left');
     assert.equal(read('back, 2 cm below left scapula')?.side, undefined);
