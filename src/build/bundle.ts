@@ -4,6 +4,8 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
 import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
+import { siteIndexText } from '../note/site-words.ts';
+import { buildCoreFile } from './core-file.ts';
 import { factsDigest } from './facts-digest.ts';
 import { generate } from './generate.ts';
 
@@ -21,6 +23,7 @@ const shared: BuildOptions = {
   define: {
     WHEAL_VERSION: JSON.stringify(version),
     WHEAL_BUILD: JSON.stringify(await factsDigest()),
+    WHEAL_SITE_INDEX: JSON.stringify(siteIndexText()),
   },
   // Neutral, so that packages give their ES modules and unused parts fall away.
   platform: 'neutral',
@@ -61,8 +64,7 @@ await build({
  */
 async function buildCore(bundle: Bundle, entry: string, commands: readonly string[]): Promise<void> {
   const dist = join(root, 'dist');
-  await build({ ...shared, entryPoints: [entry], target: 'node20', outfile: join(dist, coreFile(bundle)) });
-  escapeSigns(join(dist, coreFile(bundle)));
+  await buildCoreFile({ ...shared, target: 'node20' }, entry, join(dist, coreFile(bundle)));
   const script = coreScript(dist, bundle, undefined);
   const { main } = coreOf(script, createRequire(import.meta.url));
   const note = join(root, 'test', 'fixtures', 'design-example.wheal.yaml');
@@ -80,12 +82,6 @@ async function buildCore(bundle: Bundle, entry: string, commands: readonly strin
     });
   }
   writeFileSync(join(dist, compiledFile(bundle)), script.createCachedData());
-}
-
-/** Escapes what patterns hold beyond ASCII, which esbuild leaves: a text of plain ASCII takes half the memory. */
-function escapeSigns(file: string): void {
-  const escaped = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  writeFileSync(file, readFileSync(file, 'utf8').replace(/[\u0080-\uffff]/g, escaped));
 }
 
 /** All pages by the codes of their checks: in one file they take half the room that they take one by one in a package. */

@@ -3,7 +3,8 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
+import { build, type BuildOptions } from 'esbuild';
+import { buildCoreFile } from '../../src/build/core-file.ts';
 import { coreFile } from '../../src/cli/load-core.ts';
 import { inLimit, overLimit } from './run.ts';
 
@@ -16,21 +17,17 @@ describe('the wheal command as a process', () => {
   });
 
   before(async () => {
-    for (const [entry, outfile] of [
-      ['src/cli/wheal.ts', program],
-      ['src/cli/main.ts', join(root, coreFile('wheal-core'))],
-      ['src/cli/main-check.ts', join(root, coreFile('wheal-check'))],
-    ] as const)
-      await build({
-        entryPoints: [entry],
-        bundle: true,
-        platform: 'neutral',
-        mainFields: ['module', 'main'],
-        external: ['node:*'],
-        format: 'cjs',
-        outfile,
-        logLevel: 'warning',
-      });
+    const options: BuildOptions = {
+      bundle: true,
+      platform: 'neutral',
+      mainFields: ['module', 'main'],
+      external: ['node:*'],
+      format: 'cjs',
+      logLevel: 'warning',
+    };
+    await build({ ...options, entryPoints: ['src/cli/wheal.ts'], outfile: program });
+    await buildCoreFile(options, 'src/cli/main.ts', join(root, coreFile('wheal-core')));
+    await buildCoreFile(options, 'src/cli/main-check.ts', join(root, coreFile('wheal-check')));
     writeFileSync(join(root, 'bad.wheal.yaml'), overLimit);
     writeFileSync(join(root, 'good.wheal.yaml'), inLimit);
   });
