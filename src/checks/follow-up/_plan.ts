@@ -59,5 +59,11 @@ export const lateReport = (
 ): Report => ({
   ...more,
   at: item.at,
-  args: { name: nameOf(item), days, to: item.until, what: item.what ?? '', ...more.args },
+  args: {
+    name: nameOf(item),
+    late: days === 1 ? '1 day' : `${days} days`,
+    to: item.until,
+    what: item.what ?? '',
+    ...more.args,
+  },
 });

@@ -70,8 +70,8 @@ export const checks: readonly Check[] = [
       format,
     ],
     messages: {
-      main: 'No result of {name} is in the note; it was to be there by {to}, {days} days ago. Call the laboratory, and write what came under `results`.',
-      far: 'Still no result of {name}: it was to be there by {to}, {days} days ago. The specimen may be lost. Call the laboratory and the patient today.',
+      main: 'No result of {name} is in the note; it was to be there by {to}, {late} ago. Call the laboratory, and write what came under `results`.',
+      far: 'Still no result of {name}: it was to be there by {to}, {late} ago. The specimen may be lost. Call the laboratory and the patient today.',
     },
     find(subject) {
       const unsent = lateOf(subject, 'specimen to send');
@@ -91,7 +91,7 @@ export const checks: readonly Check[] = [
       main: 'The result of {name} is there, and the note does not say that the patient was told; that was due by {to}. Call, and write `told` with day, name and way.',
       urgent:
         'The result of {name} cannot wait, and the note does not say that the patient was told; that was due by {to}. Call today, and write `told` with day, name and way.',
-      far: 'The result of {name} has not been told for {days} days past {to}. Call today, and write `told` with day, name and way.',
+      far: 'The result of {name} has not been told for {late} past {to}. Call today, and write `told` with day, name and way.',
     },
     find: (subject) =>
       lateOf(subject, 'telling the patient')
@@ -143,7 +143,7 @@ export const checks: readonly Check[] = [
     why: 'Of patients who needed an excision some never came back. A step is closed when the note says that it was taken.',
     sources: [loop, { source: 'lost-to-follow-up', mark: 'Q' }, format],
     messages: {
-      main: 'Nothing says that this was done: {what}. It was due by {to}, {days} days ago. Write `done` with the day, or plan it anew under `next` with a date.',
+      main: 'Nothing says that this was done: {what}. It was due by {to}, {late} ago. Write `done` with the day, or plan it anew under `next` with a date.',
     },
     find: (subject) =>
       lateOf(subject, 'next step')

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
-import { flags, silent } from '../tester.ts';
+import { messageOf } from '../../../src/checks/index.ts';
+import { flags, judgeBy, silent } from '../tester.ts';
 
 const note = (specimen: string, rest = ''): string => `visit: 2026-03-02
 patient: {id: C-1, born: 1961-08-09, weight: 62 kg}
@@ -36,6 +37,12 @@ describe('follow-up/specimen-not-sent', () => {
 });
 
 describe('follow-up/result-overdue', () => {
+  it('counts one day as one', () => {
+    const said = (today: string): string =>
+      messageOf(judgeBy('follow-up/result-overdue', note(sent), { today })[0]!);
+    assert.match(said('2026-03-17'), / 1 day ago\./);
+    assert.match(said('2026-03-18'), / 2 days ago\./);
+  });
   const code = 'follow-up/result-overdue';
   const outstanding = note('      label: A\n      sent: ⟦2026-03-02⟧\n');
   const plain = outstanding.replace(/[⟦⟧]/g, '');
