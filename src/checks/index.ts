@@ -16,6 +16,11 @@ export function check(source: Source<Note>, context: Context): Judgement {
   return runChecks(catalogue, source, context);
 }
 
+/** What some checks of the catalogue find in a note; the list of them has to be one that is kept. */
+export function checkBy(some: readonly Check[], source: Source<Note>, context: Context): readonly Finding[] {
+  return runChecks(catalogue, source, context, some).findings;
+}
+
 /** Judges a practice file: how it is written, and what in it is not used as it was meant. */
 export function checkPractice(source: Source<Practice>, trust?: Trust): readonly Finding[] {
   return judgePractice(byCode, source, trust);

@@ -38,17 +38,26 @@ export interface Judgement {
 /** As many findings of one note as anybody reads. */
 export const maxFindings = 500;
 
-/** Runs checks over a note that was read. Never throws. */
-export function runChecks(catalogue: readonly Check[], source: Source<Note>, context: Context): Judgement {
+/**
+ * Runs checks over a note that was read. Never throws.
+ * @param some those of the catalogue that are asked, in a list that is kept: what has to be known of it is worked out once
+ */
+export function runChecks(
+  catalogue: readonly Check[],
+  source: Source<Note>,
+  context: Context,
+  some: readonly Check[] = catalogue,
+): Judgement {
   const failures: Failure[] = [];
   const problems = attempt('shape', [], failures, () => shapeProblems(source));
   const byCode = grouped([...source.problems, ...problems]);
   const subject = new Asking(source, byCode, context, catalogue);
   const refused = source.value === null || [...refusals].some((code) => byCode.has(code));
-  const found = reports(refused ? stillAsked(catalogue, byCode) : catalogue, byCode, subject, failures);
+  const found = reports(refused ? stillAsked(some, byCode) : some, byCode, subject, failures);
   const dose = refused ? null : attempt('dose', notJudged, failures, () => subject.dose);
   const severities = context.tables.severities;
-  const acceptances = refused ? [] : attempt('accepted', [], failures, () => acceptancesOf(subject.note));
+  const accepts = !refused && source.said.has('accepted');
+  const acceptances = accepts ? attempt('accepted', [], failures, () => acceptancesOf(subject.note)) : [];
   const findings = found.flatMap((finding) => {
     const graded = severities.size === 0 ? finding : withSeverity(finding, severities.get(finding.code));
     if (graded === undefined) return [];

@@ -20,7 +20,8 @@ export interface Happened {
 
 /** The events of a note by day; those of one day, and those without one, in the order of the note. */
 export function eventsOf({ events }: Note, tables: Tables): readonly Happened[] {
-  return (events ?? [])
+  if (events === undefined) return [];
+  return events
     .map((event) => ({
       event,
       kind: event.kind?.value === undefined ? undefined : tables.events.find(event.kind.value)?.name,

@@ -77,10 +77,11 @@ function staffPlans(
   unlessDoneBy?: IsoDate,
 ): readonly Plan[] {
   const procedures = note.procedures ?? [];
-  const plans = procedures.flatMap((procedure, index) =>
-    procedurePlans(note, procedure, index, happened, tables, siteOf, unlessDoneBy),
-  );
-  return happened.length === 0 ? plans : [...plans, eventItems(happened, placesOf(procedures), tables)];
+  const plans: Plan[] = [];
+  for (const [index, procedure] of procedures.entries())
+    plans.push(...procedurePlans(note, procedure, index, happened, tables, siteOf, unlessDoneBy));
+  if (happened.length > 0) plans.push(eventItems(happened, placesOf(procedures), tables));
+  return plans;
 }
 
 const joined = (plans: readonly Plan[]): Plan => ({

@@ -70,14 +70,20 @@ export function sutureRemoval(
   return sutureWindow(visit, reading.base, factors, tables) ?? { kind: 'unknown', why: 'no source' };
 }
 
+/** Of several layers the first of these counts. */
+const gravest: readonly Stitches[] = ['removable', 'absorbable', 'unknown', 'none'];
+
 /** What of a procedure's stitches has to be taken out. A material that is not named is taken for one that has to. */
 export function stitchesOf({ closure, hemostasis }: Procedure, tables: Tables): Stitches {
-  const skin = (closure ?? []).filter(({ layer }) => tables.layers.find(layer?.value ?? '')?.name !== 'deep');
-  const kinds = skin.map((one) => stitchesIn(one, tables));
-  const sewn = (hemostasis ?? []).some(({ value }) => tables.hemostasis.find(value ?? '')?.name === 'suture');
-  const order: readonly Stitches[] = ['removable', 'absorbable', 'unknown'];
-  const found = order.find((kind) => kinds.includes(kind));
-  return found ?? (sewn ? 'removable' : 'none');
+  let found: Stitches = 'none';
+  for (const one of closure ?? []) {
+    if (one.layer !== undefined && tables.layers.find(one.layer.value ?? '')?.name === 'deep') continue;
+    const kind = stitchesIn(one, tables);
+    if (gravest.indexOf(kind) < gravest.indexOf(found)) found = kind;
+  }
+  if (found !== 'none') return found;
+  const sewn = hemostasis?.some(({ value }) => tables.hemostasis.find(value ?? '')?.name === 'suture');
+  return sewn === true ? 'removable' : 'none';
 }
 
 function stitchesIn({ how, material, technique, count }: Closure, tables: Tables): Stitches {

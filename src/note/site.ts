@@ -202,13 +202,12 @@ function together(words: readonly Token[], from: number, to: number, { vocabular
 
 function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideWord[]): SiteReading {
   const { base } = phrase;
-  const qualifiers = words
-    .filter((token) => token.word !== 'side' && !phrase.words.includes(token))
-    .map(({ word }) => word);
-  const landmarks = all.some((token) => !words.includes(token) && !phrase.words.includes(token));
+  const qualifiers = qualifiersOf(words, phrase);
+  const landmarks =
+    all.length > words.length && all.some((token) => !words.includes(token) && !phrase.words.includes(token));
   const surface = qualifiers.filter((word) => surfaceWords.has(word)).join(' ');
   const sides = ownSides(spoken, base);
-  const contradiction = sides.find(({ side }) => side !== sides[0]?.side);
+  const contradiction = sides.length < 2 ? undefined : sides.find(({ side }) => side !== sides[0]?.side);
   return {
     base,
     side: contradiction === undefined ? (sides[0]?.side ?? middle(base, qualifiers)) : undefined,
@@ -220,6 +219,15 @@ function readingOf({ words, all }: Parts, phrase: Phrase, spoken: readonly SideW
     landmarks,
     vague: base.vague && surface === '' && !landmarks,
   };
+}
+
+const noQualifiers: readonly string[] = [];
+
+function qualifiersOf(words: readonly Token[], phrase: Phrase): readonly string[] {
+  if (words.length === phrase.words.length) return noQualifiers;
+  return words
+    .filter((token) => token.word !== 'side' && !phrase.words.includes(token))
+    .map(({ word }) => word);
 }
 
 /** The sides that are those of the site itself. */

@@ -1,7 +1,7 @@
 import type { Severity } from '../../note/finding.ts';
 import type { Implant, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import type { ImplantRow } from '../../reference/implants.ts';
+import type { Concern, ImplantRow } from '../../reference/implants.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
@@ -43,18 +43,25 @@ const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThe
 /** Short words that mean other things among conditions: irritant contact dermatitis, for one. */
 const ambiguous: ReadonlySet<string> = new Set(['ICD', 'PM']);
 
-/** The devices that are still in place and that the tables know, whether they stand under implants or elsewhere. */
+/** What a word may stand for that current can harm. */
+const atRisk: ReadonlySet<Concern> = new Set<Concern>(['forbidden', 'pacemaker', 'cochlear', 'ask']);
+
+/** The devices at risk that a word names, as far as they are still in place. */
+const rowsAtRisk = (leaf: Leaf<string>, { implants }: Subject['tables']): readonly ImplantRow[] =>
+  rowsIn(implants, leaf).filter(({ concern }) => atRisk.has(concern) && !isGone(leaf));
+
+/** The devices of a note, whether they stand under implants or elsewhere. */
 function devicesOf({ note, tables }: Subject): readonly Device[] {
   const listed: Device[] = [];
   for (const implant of note.patient?.implants ?? []) {
     const leaf = implant.kind;
-    if (leaf === undefined || isGone(leaf)) continue;
-    for (const row of rowsIn(tables.implants, leaf)) listed.push({ implant, leaf, row });
+    if (leaf === undefined) continue;
+    for (const row of rowsAtRisk(leaf, tables)) listed.push({ implant, leaf, row });
   }
   const others: Device[] = [];
   for (const leaf of patientTexts(note))
-    for (const row of rowsIn(tables.implants, leaf))
-      if (!isGone(leaf) && isSpelledOut(row, leaf.text) && !listed.some((one) => one.row === row))
+    for (const row of rowsAtRisk(leaf, tables))
+      if (isSpelledOut(row, leaf.text) && !listed.some((one) => one.row === row))
         others.push({ implant: {}, leaf, row });
   return listed.concat(others);
 }

@@ -5,14 +5,15 @@ import { sentSpecimens } from './_sent.ts';
 
 function leftBehind(subject: Subject): readonly Report[] {
   const found: Report[] = [];
-  const all = [...sentSpecimens(subject.note)].map(({ specimen }) => specimen);
-  const sent = all.flatMap(({ sent: on }) => (on?.value === undefined ? [] : [on]));
+  const all = sentSpecimens(subject.note);
+  if (all.length < 2) return found;
+  const sent = all.flatMap(({ specimen: { sent: on } }) => (on?.value === undefined ? [] : [on]));
   const [first] = sent;
-  if (all.length < 2 || first === undefined) return found;
+  if (first === undefined || sent.length === all.length) return found;
   const latest = sent.reduce<IsoDate>((day, { value = '' }) => (value > day ? value : day), '');
   // On the day itself the other may still go out.
   const over = subject.today !== undefined && subject.today > latest;
-  for (const specimen of all) {
+  for (const { specimen } of all) {
     if (specimen.results !== undefined || !isAbsent(subject, specimen, 'sent')) continue;
     found.push({
       at: specimen.head,
