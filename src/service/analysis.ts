@@ -1,7 +1,7 @@
 import { check, checkPractice } from '../checks/index.ts';
 import type { Context, Judgement } from '../checks/run.ts';
 import type { Note } from '../note/generated/types.ts';
-import { noteIndex, practiceIndex, readNote, readPractice } from '../note/read.ts';
+import { noteIndex, practiceIndex, readNote, readPractice, type Source } from '../note/read.ts';
 import type { KeyIndex } from '../note/shape.ts';
 import type { MapNode } from '../note/tree.ts';
 import type { Trust } from '../practice/tables.ts';
@@ -11,6 +11,8 @@ export interface Analysis {
   readonly kind: 'note' | 'practice';
   /** What was read. Edits made for it fit no other text. */
   readonly text: string;
+  /** As the note was read; null for a practice file. */
+  readonly source: Source<Note> | null;
   readonly root: MapNode | null;
   /** Null where the text can't be taken for a note, and for a practice file. */
   readonly note: Note | null;
@@ -34,6 +36,7 @@ export function analyse(text: string, alone: Context, elsewhereOf?: ElsewhereOf)
   return {
     kind: 'note',
     text,
+    source,
     root,
     note,
     damage,
@@ -48,5 +51,15 @@ export function analysePractice(text: string, context: Context, trust?: Trust): 
   const source = readPractice(text);
   const { root, damage } = source;
   const judgement = { findings: checkPractice(source, trust), dose: null, failures: [] };
-  return { kind: 'practice', text, root, note: null, damage, judgement, context, shapes: practiceIndex };
+  return {
+    kind: 'practice',
+    text,
+    source: null,
+    root,
+    note: null,
+    damage,
+    judgement,
+    context,
+    shapes: practiceIndex,
+  };
 }

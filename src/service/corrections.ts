@@ -1,9 +1,10 @@
-import type { Finding, Fix } from '../note/finding.ts';
-import { applyEdits } from '../note/edit.ts';
+import type { Finding, Fix, TextEdit } from '../note/finding.ts';
+import { reread } from '../note/reread.ts';
 import type { KeyShape } from '../note/shape.ts';
 import type { Range, TextNode } from '../note/tree.ts';
+import { catalogue, checkBy, type Check } from '../checks/index.ts';
 import { shareOf } from '../checks/dose/_days.ts';
-import { analyse, type Analysis } from './analysis.ts';
+import type { Analysis } from './analysis.ts';
 import { locate, type Place } from './locate.ts';
 import { inMl, pointMoved, redated, tenth, weaker, workingDay } from './rereadings.ts';
 import type { Reread, Rereading } from './rereadings.ts';
@@ -40,8 +41,8 @@ export function correctionsOf(analysis: Analysis, finding: Finding): readonly Fi
   const said = saidAt(analysis, finding);
   if (said === undefined) return [];
   const again = (correction.again ?? []).flatMap((reread) => rereads(said, reread));
-  const settled = again.filter(({ edits }) => settles(said, edits));
-  const open = unknown(said).filter(({ edits }) => correction.covers === true || settles(said, edits));
+  const settled = again.filter((fix) => settles(said, fix));
+  const open = unknown(said).filter((fix) => correction.covers === true || settles(said, fix));
   return [...open, ...settled];
 }
 
@@ -110,33 +111,40 @@ const written = ({ text }: Reread, quote: string, { around }: Place): string =>
  */
 const mayFollow = /^(?:shape\/pending|follow-up\/.*)$/;
 
-/** Whether the note reads without the finding after an edit, and with no error or warning in its place. */
-function settles({ analysis, finding: { code } }: Said, edits: Fix['edits']): boolean {
-  const before = analysis.judgement.findings;
-  const after = findingsAfter(analysis, edits);
-  if (countOf(after, code) >= countOf(before, code)) return false;
-  const loud = after.filter(({ severity }) => severity === 'error' || severity === 'warning');
-  return loud.every(
-    (one) => mayFollow.test(one.code) || countOf(after, one.code) <= countOf(before, one.code),
-  );
+/** What came of each edit that was tried: an editor asks again for the same text whenever the caret moves. */
+const tried = new WeakMap<Analysis, Map<string, boolean>>();
+
+/** Whether the note reads without the finding after a fix, and with no error or warning in its place. */
+function settles({ analysis, finding: { code } }: Said, { edits }: Fix): boolean {
+  const known = tried.get(analysis) ?? new Map<string, boolean>();
+  tried.set(analysis, known);
+  const key = JSON.stringify([code, edits]);
+  const answer = known.get(key) ?? edits.every((edit) => isBetter(analysis, code, edit));
+  known.set(key, answer);
+  return answer;
 }
+
+/** The checks by which an edit is judged. */
+const counting = catalogue.filter(({ code }) => !mayFollow.test(code));
+
+/** Each of them alone. */
+const alone: ReadonlyMap<string, readonly Check[]> = new Map(counting.map((one) => [one.code, [one]]));
+
+/** Most edits that fail leave what their own check finds, so the others are asked only after it. */
+function isBetter({ source, context, judgement }: Analysis, code: string, edit: TextEdit): boolean {
+  const own = alone.get(code);
+  if (source === null || own === undefined) return false;
+  const after = reread(source, edit);
+  const before = judgement.findings;
+  if (countOf(checkBy(own, after, context), code) >= countOf(before, code)) return false;
+  const findings = checkBy(counting, after, context);
+  return findings.every((one) => !isLoud(one) || countOf(findings, one.code) <= countOf(before, one.code));
+}
+
+const isLoud = ({ severity }: Finding): boolean => severity === 'error' || severity === 'warning';
 
 const countOf = (findings: readonly Finding[], code: string): number =>
   findings.filter((one) => one.code === code).length;
-
-/** What is found after each edit that was tried: an editor asks again for the same text whenever the caret moves. */
-const tried = new WeakMap<Analysis, Map<string, readonly Finding[]>>();
-
-function findingsAfter(analysis: Analysis, edits: Fix['edits']): readonly Finding[] {
-  const known = tried.get(analysis) ?? new Map<string, readonly Finding[]>();
-  tried.set(analysis, known);
-  const key = JSON.stringify(edits);
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const { findings } = analyse(applyEdits(analysis.text, edits), analysis.context).judgement;
-  known.set(key, findings);
-  return findings;
-}
 
 /** A slipped point stands to reason where an injection is over the limit all by itself, not where the sum is. */
 const tenthOfAlone: Rereading = (doubted) => {

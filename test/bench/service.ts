@@ -41,9 +41,9 @@ export function serviceRows({
       parse,
       rounds,
     ),
-    ...featuresOf(service).map(([name, text, measured]) =>
+    ...featuresOf(service).map(([name, text, measured, goal = 0.1]) =>
       compareReady(
-        { name: `${name} to parse, once parsed`, goal: 0.1, text, rounds },
+        { name: `${name} to parse, once parsed`, goal, text, rounds },
         (fresh) => service.analyse(fresh, { tables, today }),
         measured,
         parse,
@@ -52,7 +52,12 @@ export function serviceRows({
   ];
 }
 
-type Feature = readonly [name: string, text: string, measured: (analysis: Analysis) => unknown];
+type Feature = readonly [
+  name: string,
+  text: string,
+  measured: (analysis: Analysis) => unknown,
+  goal?: number,
+];
 
 function featuresOf(service: typeof Subject.service): readonly Feature[] {
   const note = noteOf(60);
@@ -60,11 +65,21 @@ function featuresOf(service: typeof Subject.service): readonly Feature[] {
   const on = (words: string) => (analysis: Analysis) =>
     service.hoverAt(analysis, analysis.text.indexOf(words) + 1);
   const row = faulty.indexOf('metod');
+  const fixes = (words: string) => (analysis: Analysis) =>
+    service.fixesAt(analysis, analysis.text.indexOf(words), analysis.text.indexOf(words) + words.length);
   return [
     ['hover on a volume', note, on('0.1 mL')],
     ['hover on a site', note, on('right upper back')],
     ['fixes of a row', faulty, (analysis) => service.fixesAt(analysis, row, row + 12)],
     ['fix all', faulty, service.fixAll],
+    // Each reading that is offered was tried on the note before, and judged as a whole.
+    ['fixes of a value, one trial', note.replace('0.1 mL', '60 mL'), fixes('60 mL'), 0.6],
+    [
+      'fixes of a date, four trials',
+      note.replace('sent: 2026-03-02', 'sent: 2025-03-02'),
+      fixes('2025-03-02'),
+      1.3,
+    ],
     ['hints', note, (analysis) => service.hintsIn(analysis, 0, note.length)],
     ['lenses', note, service.lensesOf],
     ['status', note, service.statusOf],
