@@ -115,6 +115,17 @@ const connects: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 const hardBreaks: ReadonlySet<string> = new Set(['.', ';', ':', '!', '?', '(', ')', '\n']);
+/** Answers that deny what they follow. */
+const noes: ReadonlySet<string> = new Set([
+  'no',
+  'none',
+  'denies',
+  'denied',
+  'negative',
+  'absent',
+  'nil',
+  'never',
+]);
 /** How many words a cue reaches. */
 const reach = 8;
 
@@ -253,11 +264,20 @@ class Scan<Row> {
     const { text } = this.tokens[at]!;
     if (text === '?') this.questionMark(at);
     else if (text === '>') this.greater(at);
-    else if (hardBreaks.has(text)) this.break();
-    else if (text === ',') this.comma(at);
+    else if (hardBreaks.has(text)) {
+      if (text === ':' && this.answeredNo(at)) this.apply('denied');
+      this.break();
+    } else if (text === ',') this.comma(at);
     else if (this.governs(at) !== 'favored') return;
     else if (graveWords.has(text)) this.favorsGrave = true;
     else if (text === 'over' && !this.favorsGrave) this.govern('unlikely', false, at);
+  }
+
+  /** "Pacemaker: no": an answer of one word behind a colon, to what was named last. */
+  private answeredNo(at: number): boolean {
+    const next = this.tokens[at + 2]?.text;
+    const only = next === undefined || next === ',' || hardBreaks.has(next);
+    return only && this.found.length > this.stretch && noes.has(this.tokens[at + 1]?.text ?? '');
   }
 
   /** "nevus > melanoma", which is no "> 6 mm". */

@@ -25,6 +25,12 @@ import type { Quantity } from './values.ts';
 
 export type { Kind } from './units.ts';
 
+const notKnown =
+  /^(?:(?:is )?unknown|not (?:known|taken|weighed|recorded|obtained|measured|done)|refused|declined)$/i;
+
+/** Whether a text says that an amount is not known, which is no amount and no slip. */
+export const saysNotKnown = (text: string): boolean => notKnown.test(text.trim());
+
 /** What nearly everybody types: digits, perhaps decimals, a unit of one word. */
 const usualForm = /^(\d+(?:\.\d+)?) ?([A-Za-zµμ%][A-Za-z/]*[2²]?)$/;
 
@@ -83,6 +89,7 @@ function judged(
 
 function readUnusual(text: string, kind: Kind, key: string): Reading<Quantity> {
   const typed = trimmed(text);
+  if (kind === 'weight' && saysNotKnown(typed.typed)) return { value: undefined, remarks: noRemarks };
   if (typed.typed.length > longestRead) return unread(unreadable(typed, kind));
   const sign = /^[-−–]\s*(?=[\d.,])/.exec(typed.typed);
   if (sign) return unread(remarkOn(typed, 'quantity/not-positive', { form: 'negative' }));
@@ -102,6 +109,12 @@ const pairs: ReadonlyMap<string, string> = new Map([
 /** A second number right behind the first: a range, a ratio, a fraction, a product. */
 const anotherNumber = /^(?:(?:[-−–:/x×*+]|to\b|or\b)\s*)?[\d.]/i;
 
+/** Words behind an amount that change nothing about it. */
+const harmless: Readonly<Partial<Record<Kind, RegExp>>> = {
+  volume: /^(?:in )?total$|^(?:injected|given|infiltrated)$/i,
+  concentration: /^(?:HCl|hydrochloride)$/i,
+};
+
 interface Piece {
   readonly digits: string;
   readonly unit: UnitRow;
@@ -120,7 +133,8 @@ function readPieces(
   const first = readPiece(typed, kind, rules);
   if ('code' in first) return first;
   const value = quantityOf(first.digits, first.unitTyped.typed, first.unit);
-  if (first.rest.typed === '') return { value, remarks: first.remarks };
+  if (first.rest.typed === '' || harmless[kind]?.test(first.rest.typed) === true)
+    return { value, remarks: first.remarks };
   const second = /^[\d.]/.test(first.rest.typed) ? readPiece(first.rest, kind, rules) : undefined;
   if (
     second === undefined ||

@@ -137,7 +137,7 @@ export const unitRows: readonly UnitRow[] = [
     words: ['g', 'gm', 'gms', 'gram', 'grams', 'gramme', 'grammes'],
   },
   { kind: 'amount', name: 'mg', power: -3, words: ['mg', 'mgs', 'milligram', 'milligrams'] },
-  { kind: 'concentration', name: '%', power: 1, words: ['%', 'percent', 'per cent', 'pct'] },
+  { kind: 'concentration', name: '%', power: 1, words: ['%', 'percent', 'per cent', 'pct', '% w/v', '%w/v'] },
   {
     kind: 'concentration',
     name: 'mg/mL',

@@ -197,6 +197,16 @@ describe('mentions in free text', () => {
     );
   });
 
+  it('reads an answer behind a colon', () => {
+    const standings = (text: string): readonly string[] =>
+      table.mentionsIn(text).map(({ standing }) => standing);
+    for (const text of ['latex: no', 'latex: none.', 'Latex: denies', 'tape, latex: negative'])
+      assert.deepEqual(standings(text).at(-1), 'denied', text);
+    for (const text of ['latex: yes', 'latex: no longer sure', 'latex: rash', 'latex:'])
+      assert.deepEqual(standings(text), ['asserted'], text);
+    assert.deepEqual(standings('latex: no, tape: yes'), ['denied', 'asserted']);
+  });
+
   it('reads a word in a denied list the same wherever it stands', () => {
     fc.assert(
       fc.property(fc.shuffledSubarray(['latex', 'melanoma', 'SCC', 'tape'], { minLength: 2 }), (words) => {

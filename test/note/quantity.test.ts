@@ -204,6 +204,10 @@ describe('what is said of a quantity', () => {
   it('that holds more words or numbers than one amount', () => {
     for (const text of ['1-2 mL', '1 to 2 mL', '1/2 mL', '1 1/2 mL', '1:100 mL', '1 x 2 mL'])
       assert.deepEqual(saidOf(text, 'volume'), [`quantity/unreadable/numbers [${text}]`]);
+    for (const text of ['1.5 mL total', '1.5 mL in total', '1.5 mL injected'])
+      assert.equal(readQuantity(text, 'volume').value?.amount, 1.5, text);
+    for (const text of ['1% w/v', '1%w/v', '1% HCl', '10 mg/mL hydrochloride'])
+      assert.equal(readQuantity(text, 'concentration').value?.amount, 10, text);
     assert.deepEqual(saidOf('1.5 mL each side', 'volume'), ['quantity/not-understood/behind [each side]']);
     assert.deepEqual(saidOf('1.5 mL x 2', 'volume'), ['quantity/not-understood/behind [x 2]']);
     assert.deepEqual(saidOf('1.5 mL (total 3 mL)', 'volume'), [

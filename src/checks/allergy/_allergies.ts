@@ -5,8 +5,10 @@ import { phrasesOf } from '../../note/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
+import type { WordRow } from '../../reference/types.ts';
+import type { WordTable } from '../../note/word-table.ts';
 import type { Subject } from '../check.ts';
-import { rowsIn, rowsSaid } from '../words.ts';
+import { rowsSaid } from '../words.ts';
 
 /** Why an entry is less than an allergy: what happened was no allergy, it was tolerated since, or a test was negative. */
 export type Ease = 'intolerance' | 'tolerated' | 'tested';
@@ -63,6 +65,20 @@ export const entryOf = ({ leaf, word }: Named): readonly Related[] => [
   { start: leaf.start, end: leaf.end, form: 'entry', args: { allergy: word } },
 ];
 
+/** "Tolerated", and nothing before it that takes it back. */
+const toleratedBefore = /(?<!\b(?:not|never|cannot|hardly) |n't )\btolerat(?:ed|es|ing) (?:[a-z-]+ ){0,2}$/i;
+
+/** What an entry names as an allergy: what it denies, or says to be tolerated, is none. */
+function saidIn<Row extends WordRow>(table: WordTable<Row>, text: string): readonly Row[] {
+  const row = table.find(text);
+  if (row !== undefined) return [row];
+  return phrasesOf(table)
+    .mentionsIn(text)
+    .flatMap((one) =>
+      one.standing === 'denied' || toleratedBefore.test(text.slice(0, one.from)) ? [] : [one.row],
+    );
+}
+
 class Reader {
   private readonly substances = new Map<string, Named>();
   private readonly crossed = new Map<string, Crossed>();
@@ -94,7 +110,7 @@ class Reader {
     if (exact?.kind === 'none' || exact?.kind === 'irrelevant') return;
     const ease = (name: string) => (agent?: string) => this.easeOf(entry, name, agent);
     // What one table knows as it stands is in no need of a search in the other.
-    for (const row of exact === undefined ? rowsIn(agents, to) : [])
+    for (const row of exact === undefined ? saidIn(agents, to.value) : [])
       for (const word of partsOf(row))
         add(this.agents, word, {
           leaf: to,
@@ -104,7 +120,7 @@ class Reader {
           tolerates,
           class: row.class,
         });
-    for (const row of exact === undefined ? rowsSaid(allergens, to.value) : [exact])
+    for (const row of exact === undefined ? saidIn(allergens, to.value) : [exact])
       this.allergen(row, {
         leaf: to,
         word: row.name,

@@ -8,7 +8,8 @@ import type { WordRow } from '../../reference/types.ts';
 import type { Check, Report } from '../check.ts';
 
 /** "no latex" may mean that latex must be kept away, or that there is no such allergy. */
-const doubtful = /^no\s+(?!known|allerg|history|reaction|drug|problem|sensitiv|issue)/i;
+const doubtful =
+  /^no\s+(?!known|allerg|history|reaction|drug|problem|sensitiv|issue)(?!.*\b(?:allerg|reaction|sensitiv)\w*[\s.]*$)/i;
 /** How the names of local anesthetics end, so that one in no table is not passed over. */
 const caine = /\p{L}caines?(?!\p{L})/iu;
 /** Shorter words are too near to too many others. */
@@ -18,7 +19,7 @@ const shortest = 6;
 const aside =
   /^(?:(?:an?|the|all|any|only|other|some|mild|severe|moderate|possible|known|unknown|reaction|reported|as|in|child|childhood|adult|years|ago|per|chart|topical|oral|IV|local|skin|etc|types?|kinds?|allergy|allergies|allergic|to)[\s.]*)+$/i;
 /** Answers that name nothing, and say so. */
-const denial = /^(?:no|not|nil|none|denies|never|without)\b/i;
+const denial = /^(?:(?:the )?(?:patient|pt) )?(?:no|not|nil|none|denies|never|without)\b/i;
 const part = /[^,;/&+]+?(?=\s+and\s|[,;/&+]|$)/gi;
 
 function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {

@@ -3,6 +3,7 @@ import { fractionAtWeight, overLimit, type DoseJudgement } from '../../dose/judg
 import { needsAge } from '../../dose/patient.ts';
 import { kindText, mgText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/format.ts';
+import { saysNotKnown } from '../../note/quantity.ts';
 import type { Problem } from '../../note/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Range } from '../../note/tree.ts';
@@ -21,7 +22,8 @@ const smallAdultKg = 40;
 function placeOfWeight({ patient, head }: Note): Range | undefined {
   if (patient === undefined) return head;
   if (patient.weight === undefined) return patient.keys.has('weight') ? undefined : patient.head;
-  return patient.weight.pending ? patient.weight : undefined;
+  const { weight } = patient;
+  return weight.pending || saysNotKnown(weight.text) ? weight : undefined;
 }
 
 const doseText = ({ agents }: DoseJudgement): string =>

@@ -51,6 +51,19 @@ describe('an allergy to an anesthetic', () => {
     silent('allergy/agent', note('[general anesthesia]', given('lidocaine')));
   });
 
+  it('is none where an entry says that it was tolerated', () => {
+    for (const entry of ['none (tolerated lidocaine before)', 'bupivacaine rash, tolerates lidocaine'])
+      silent('allergy/agent', note(`["${entry}"]`, given('lidocaine')));
+    for (const entry of [
+      'does not tolerate lidocaine',
+      'cannot tolerate lidocaine',
+      'lidocaine not tolerated',
+    ])
+      flags('allergy/agent', note(`["${entry}"]`, given('⟦lidocaine⟧')));
+    // The class of what was not tolerated counts all the same.
+    flags('allergy/same-class', note('["bupivacaine rash, tolerates mepivacaine"]', given('⟦ropivacaine⟧')));
+  });
+
   it('to a whole class is a warning for the agent that was tolerated, and for no other', () => {
     const class_ = '[{to: local anesthetics, tolerates: lidocaine}]';
     flags('allergy/agent', note(class_, given('⟦lidocaine⟧')), { severity: 'warning' });

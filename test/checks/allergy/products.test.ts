@@ -286,6 +286,9 @@ describe('allergy/unclear-entry', () => {
 
   for (const entry of [
     '"latex, hives as a child"',
+    'No tape allergy',
+    'no reaction to latex, no lidocaine allergy',
+    'patient denies any',
     '"penicillin, severe"',
     '"sulfa; reaction unknown"',
     'cats and dogs',

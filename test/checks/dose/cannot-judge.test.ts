@@ -57,6 +57,17 @@ describe('dose/child-without-weight', () => {
     silent('dose/child-without-weight', note([lidocaine('2 mL')], 'id: C-1, age: 7 years, weight: heavy'));
   });
 
+  it('takes a weight that is said to be unknown for none, and for no slip', () => {
+    for (const weight of ['unknown', 'refused', 'not weighed']) {
+      const patient = `id: C-1, age: 7 years, weight: ⟦${weight}⟧`;
+      flags('dose/child-without-weight', note([lidocaine('2 mL')], patient), { severity: 'error' });
+      const adult = note([lidocaine('20 mL')], patient.replace('7 years', '64 years'));
+      flags('dose/adult-without-weight', adult);
+      silent('quantity/unreadable', adult.replace(/[⟦⟧]/g, ''));
+      silent('dose/adult-without-weight', adult.replace(/[⟦⟧]/g, '').replace('20 mL', '2 mL'));
+    }
+  });
+
   it('asks for a cream too, and not for a cold spray', () => {
     const patient = 'id: C-1, age: 7 years';
     const cream = note(['agent: lidocaine-prilocaine cream, amount: 1 g'], patient);

@@ -1,4 +1,5 @@
-import { flags, silent } from '../tester.ts';
+import assert from 'node:assert/strict';
+import { flags, judgeBy, silent } from '../tester.ts';
 import { lidocaine, note, withEpinephrine } from './notes.ts';
 
 const person = (more: string): string => `id: C-1, born: 1961-08-09, weight: 62 kg, ${more}`;
@@ -63,6 +64,16 @@ describe('dose/epinephrine-end-artery', () => {
       `visit: 2026-03-02\npatient: {id: C-1, conditions: [Raynaud]}\nanesthetic: {${marked('2 mL')}}\n` +
         'procedures:\n  - {site: right thumb, method: punch}\n  - {site: left thumb, method: punch}\n',
     );
+  });
+});
+
+describe('an answer behind a colon', () => {
+  it('denies a condition that calls for care', () => {
+    const finger = (conditions: string): string =>
+      at('left index finger', note([withEpinephrine('1 mL')], person(`conditions: ["${conditions}"]`)));
+    for (const text of ['Raynaud: denies', 'Raynaud: no, diabetes: no'])
+      silent('dose/epinephrine-end-artery', finger(text));
+    assert.equal(judgeBy('dose/epinephrine-end-artery', finger('Raynaud: yes')).length, 1);
   });
 });
 
