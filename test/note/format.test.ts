@@ -27,7 +27,11 @@ describe('numbers for people', () => {
       const [whole, rest] = [text.slice(0, text.length - places), text.slice(text.length - places)];
       return rest === '' ? whole : `${whole}.${rest}`.replace(/\.?0+$/, '');
     });
-    fc.assert(fc.property(typed, (text) => { assert.equal(formatNumber(Number(text)), text); }));
+    fc.assert(
+      fc.property(typed, (text) => {
+        assert.equal(formatNumber(Number(text)), text);
+      }),
+    );
   });
 
   it('never have an exponent, and mean the number', () => {
