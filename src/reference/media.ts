@@ -142,6 +142,7 @@ export const media: readonly MediumRow[] = [
       '0.9% saline',
       'sterile saline',
       'saline gauze',
+      'sterile saline gauze',
       'saline-moistened gauze',
       'saline-soaked gauze',
       'moist gauze',
