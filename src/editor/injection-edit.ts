@@ -1,7 +1,7 @@
 import type { TextEdit } from '../note/finding.ts';
 import type { Entry } from '../note/tree.ts';
 import type { Analysis } from '../service/index.ts';
-import { flowMap, scalar, type Fields } from '../service/done/write.ts';
+import { flowMap, scalar, type Fields } from '../service/fields.ts';
 import { columnOf, endOfRow, insertion, lineBreakOf } from '../service/insert.ts';
 import { entryOf, lastOffset, mapsOf, type PlacedMap } from '../service/maps.ts';
 

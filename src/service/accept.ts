@@ -1,7 +1,7 @@
 import { familyOf } from '../checks/danger.ts';
 import type { Finding } from '../note/finding.ts';
 import type { Analysis } from './analysis.ts';
-import { itemEdits } from './append.ts';
+import { addItem, isCompact, isRefused, type Fields } from './fields.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import type { PlacedMap } from './maps.ts';
 
@@ -13,15 +13,20 @@ const written: ReadonlySet<string> = new Set(['yaml', 'shape', 'practice']);
  * Undefined where there is nothing to accept or no place for it.
  */
 export function acceptance(
-  analysis: Analysis,
+  { text, root, note }: Analysis,
   finding: Finding,
   maps: readonly PlacedMap[],
 ): OfferedFix | undefined {
-  if (analysis.note === null || !isAcceptable(finding)) return undefined;
+  if (note === null || root === null || !isAcceptable(finding)) return undefined;
   const part = maps.findLast((map) => mayAccept(map) && holds(map, finding));
-  const rows = [`check: ${finding.code}`, 'reason: ??', 'by: ??'];
-  const edits = part && itemEdits(analysis.text, part, 'accepted', rows);
-  if (edits === undefined) return undefined;
+  if (part === undefined) return undefined;
+  const fields: Fields = [
+    ['check', finding.code],
+    ['reason', '??'],
+    ['by', '??'],
+  ];
+  const edits = addItem(text, part, 'accepted', fields, 'list', isCompact(text, root));
+  if (isRefused(edits)) return undefined;
   const title = `Accept this finding, with a reason (${finding.code})`;
   return { title, kind: 'record', sure: false, edits, code: finding.code, finding, does: 'accept' };
 }

@@ -10,7 +10,7 @@ import type { IsoDate } from '../note/values.ts';
 import type { Analysis } from './analysis.ts';
 import { call, noPlace, planFor, Sheet, type Plan } from './done/acts.ts';
 import { faultIn, type Answers, type Question } from './done/questions.ts';
-import { isRefused, type Refused } from './done/write.ts';
+import { isRefused, type Refused } from './fields.ts';
 
 export { faultIn, isRefused };
 export type { Answers, Question, Refused };

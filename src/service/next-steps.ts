@@ -2,7 +2,7 @@ import type { Finding } from '../note/finding.ts';
 import type { Note, Specimen } from '../note/generated/types.ts';
 import { plainWord } from '../note/word-table.ts';
 import type { Analysis } from './analysis.ts';
-import { itemEdits } from './append.ts';
+import { addItem, isCompact, isRefused, type Fields } from './fields.ts';
 import type { PlacedMap } from './maps.ts';
 import type { OfferedFix } from './offered-fix.ts';
 
@@ -28,9 +28,15 @@ export function nextStep(
   const names = namesAt(note, finding);
   const [name] = names;
   if (name === undefined || isTold(note, names)) return undefined;
-  const rows = ['on: ??', 'kind: call', `procedure: ${name}`, 'action: ??', 'outcome: ??'];
-  const edits = itemEdits(text, whole, 'events', rows);
-  if (edits === undefined) return undefined;
+  const fields: Fields = [
+    ['on', '??'],
+    ['kind', 'call'],
+    ['procedure', name],
+    ['action', '??'],
+    ['outcome', '??'],
+  ];
+  const edits = addItem(text, whole, 'events', fields, 'list', isCompact(text, whole.node));
+  if (isRefused(edits)) return undefined;
   const title = `What to do now: ${step} (adds an event to fill in)`;
   return { title, kind: 'record', sure: false, edits, code: finding.code, finding, does: 'plan' };
 }

@@ -73,7 +73,7 @@ function featuresOf(service: typeof Subject.service): readonly Feature[] {
     ['fixes of a row', faulty, (analysis) => service.fixesAt(analysis, row, row + 12)],
     ['fix all', faulty, service.fixAll],
     // Each reading that is offered was tried on the note before, and judged as a whole.
-    ['fixes of a value, one trial', note.replace('0.1 mL', '60 mL'), fixes('60 mL'), 0.6],
+    ['fixes of a value, one trial', note.replace('0.1 mL', '60 mL'), fixes('60 mL'), 0.7],
     [
       'fixes of a date, four trials',
       note.replace('sent: 2026-03-02', 'sent: 2025-03-02'),

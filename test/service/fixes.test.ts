@@ -80,6 +80,12 @@ describe('fixes', () => {
         '    method: punch\n    accepted:\n      - check: closure/missing\n        reason: ??\n        by: ??\n',
       ),
     );
+    const compact = `${head}${patient}procedures:\n- site: left cheek\n  method: punch\n`;
+    assert.ok(
+      fixed(compact, 'Accept this finding', 'closure/missing').endsWith(
+        '  method: punch\n  accepted:\n  - check: closure/missing\n    reason: ??\n    by: ??\n',
+      ),
+    );
     const flow = `${head}${patient}procedures: [{site: left cheek, method: punch}]\n`;
     assert.match(
       fixed(flow, 'Accept this finding', 'closure/missing'),
@@ -103,6 +109,11 @@ describe('fixes', () => {
       /accepted: \[\{check: a\/b, reason: x\}, \{check: closure/,
     );
     assert.match(after('[]'), /accepted: \[\{check: closure/);
+    assert.match(after(''), /accepted: \[\{check: closure/);
+    assert.match(
+      after('\n      - {check: a/b, reason: x} # why\n'),
+      /reason: x\} # why\n {6}- \{check: closure\/missing, reason: \?\?, by: \?\?\}\n/,
+    );
     assert.match(
       after('\n      - check: a/b\n        reason: x\n'),
       / {8}reason: x\n {6}- check: closure\/missing\n {8}reason: \?\?\n {8}by: \?\?\n/,

@@ -9,7 +9,7 @@ import type { IsoDate } from '../../note/values.ts';
 import type { Analysis } from '../analysis.ts';
 import { entryOf, mapsOf, type PlacedMap } from '../maps.ts';
 import { askCount, askDay, askWords, type Answers, type Choice, type Question } from './questions.ts';
-import { addItem, isCompact, setFields, setMap, type Fields, type Form, type Refused } from './write.ts';
+import { addItem, isCompact, setFields, setMap, type Fields, type Form, type Refused } from '../fields.ts';
 
 /** What is asked, and what is written with the answers. */
 export interface Plan {

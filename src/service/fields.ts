@@ -1,8 +1,8 @@
-import type { TextEdit } from '../../note/finding.ts';
-import { quoted } from '../../note/quote.ts';
-import type { Entry, ListNode, MapNode, Node } from '../../note/tree.ts';
-import { columnOf, endOfRow, insertion, lineBreakOf, startOfRow, type Written } from '../insert.ts';
-import { entryOf, lastOffset, type PlacedMap } from '../maps.ts';
+import type { TextEdit } from '../note/finding.ts';
+import { quoted } from '../note/quote.ts';
+import type { Entry, MapNode, Node } from '../note/tree.ts';
+import { columnOf, endOfRow, insertion, lineBreakOf, startOfRow, type Written } from './insert.ts';
+import { entryOf, lastOffset, type PlacedMap } from './maps.ts';
 
 /** Keys and values in the order in which they are written. */
 export type Fields = readonly (readonly [key: string, value: string])[];
@@ -134,28 +134,51 @@ function appended(
   const item = flowMap(fields);
   if (value.kind === 'text') return undefined;
   if (value.kind === 'map')
-    return value.flow ? [insert(value.start, '['), insert(value.end, `, ${item}]`)] : undefined;
+    return value.flow
+      ? [insert(value.start, '['), insert(value.end, `, ${item}]`)]
+      : listed(text, value, fields, form);
   const last = value.items.at(-1);
-  if (!value.flow) return below(text, value, fields, form);
+  if (!value.flow) return belowList(text, last, fields, form);
   return [
     last === undefined ? insert(text.indexOf('[', value.start) + 1, item) : insert(last.end, `, ${item}`),
   ];
 }
 
-function below(
+function belowList(
   text: string,
-  { items }: ListNode,
+  last: Node | undefined,
   fields: Fields,
   form: 'row' | 'list',
 ): readonly TextEdit[] | undefined {
-  const last = items.at(-1);
   const dash = last === undefined ? -1 : dashBefore(text, last);
   if (last === undefined || dash < 0) return undefined;
   const onOneRow = form === 'row' || (last.kind === 'map' && last.flow);
+  return [rowsBelow(text, last, columnOf(text, dash), fields, onOneRow)];
+}
+
+/** A single map in block style becomes the first item of a list: its rows move in by two. */
+function listed(
+  text: string,
+  map: MapNode,
+  fields: Fields,
+  form: 'row' | 'list',
+): readonly TextEdit[] | undefined {
+  const first = map.entries[0];
+  if (first === undefined) return undefined;
+  const end = endOfRow(text, lastOffset(map));
+  const moved = [...text.slice(first.start, end).matchAll(/(?:\r\n|\r|\n)(?=[^\r\n])/g)].map((match) =>
+    insert(first.start + match.index + match[0].length, '  '),
+  );
+  const below = rowsBelow(text, map, columnOf(text, first.start), fields, form === 'row');
+  return [insert(first.start, '- '), ...moved, below];
+}
+
+/** One more item below a part, with its dash in a column. */
+function rowsBelow(text: string, part: Node, column: number, fields: Fields, onOneRow: boolean): TextEdit {
   const rows = onOneRow ? [`- ${flowMap(fields)}`] : itemRows(fields);
-  const indent = ' '.repeat(columnOf(text, dash));
   const eol = lineBreakOf(text);
-  return [insert(endOfRow(text, lastOffset(last)), rows.map((row) => `${eol}${indent}${row}`).join(''))];
+  const indent = ' '.repeat(column);
+  return insert(endOfRow(text, lastOffset(part)), rows.map((row) => `${eol}${indent}${row}`).join(''));
 }
 
 /** Where the dash of a list item stands; -1 where it is on another row. */
