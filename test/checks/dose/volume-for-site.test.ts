@@ -46,13 +46,7 @@ describe(code, () => {
   });
 
   it('says nothing of other sites, nor of what cannot be read', () => {
-    for (const site of [
-      'left dorsal hand',
-      'left palm',
-      'left sole',
-      'left upper back',
-      'nowhere',
-    ])
+    for (const site of ['left dorsal hand', 'left palm', 'left sole', 'left upper back', 'nowhere'])
       silent(code, note(at(site, '9 mL')));
     silent(code, note(at('right index finger', '??')));
     silent(code, note('  - site: right index finger\n'));

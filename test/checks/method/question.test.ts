@@ -18,7 +18,9 @@ describe('method/melanoma-sample', () => {
 
   it('counts lentigo maligna as melanoma, and leaves its broad shave on head and neck', () => {
     const lentigo = 'question: lentigo maligna';
-    flags(code, note('left forearm', 'method: ⟦shave⟧', 'depth: mid dermis', lentigo), { severity: 'warning' });
+    flags(code, note('left forearm', 'method: ⟦shave⟧', 'depth: mid dermis', lentigo), {
+      severity: 'warning',
+    });
     flags(code, note('left forearm', 'method: ⟦shave⟧', 'question: r/o LMM'));
     for (const site of ['left cheek', 'vertex of the scalp', 'left lateral neck'])
       silent(code, note(site, 'method: shave', 'depth: mid dermis', lentigo));
