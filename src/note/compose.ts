@@ -1,4 +1,4 @@
-import { Composer, Parser, type CST } from 'yaml';
+import { Composer, Lexer, Parser, type CST } from 'yaml';
 import type { Range } from './tree.ts';
 
 /** What the parser, or the look at its result, could make no sense of; a place in the text and a kind. */
@@ -30,16 +30,24 @@ const mostFaults = 500;
 
 type Source = number | readonly number[] | { readonly offset: number; readonly source?: string };
 
-/** The parser's tokens of a text, as far as they are needed: up to a second document, or some hundred faults. */
-export function tokensOf(text: string): readonly CST.Token[] {
-  const tokens: CST.Token[] = [];
+/** The lexer's tokens of a text. */
+export const lexed = (text: string): readonly string[] => [...new Lexer().lex(text)];
+
+/** What the parser makes of tokens, as far as it is needed: up to a second document, or some hundred faults. */
+export function parsed(tokens: readonly string[]): readonly CST.Token[] {
+  const found: CST.Token[] = [];
   let [documents, faults] = [0, 0];
-  for (const token of new Parser().parse(text)) {
-    tokens.push(token);
+  for (const token of steps(new Parser(), tokens)) {
+    found.push(token);
     if (token.type === 'document' && ++documents > 1) break;
     if (token.type === 'error' && ++faults > mostFaults) break;
   }
-  return tokens;
+  return found;
+}
+
+function* steps(parser: Parser, tokens: readonly string[]): Generator<CST.Token, void> {
+  for (const token of tokens) yield* parser.next(token);
+  yield* parser.end();
 }
 
 /**

@@ -1,30 +1,22 @@
-import type { CST } from 'yaml';
 import type { Entry, ListNode, MapNode, Node, TextNode } from './tree.ts';
 
 /**
- * The tree of a text that is written as most are, made straight from the parser's tokens: block maps and lists, flow
+ * The tree of a text that is written as most are, made straight from the lexer's tokens: block maps and lists, flow
  * ones on one row, texts on one row. Undefined where anything else stands in it, be it right or wrong: an empty value,
- * a text over several rows, an escape, an anchor, a fault. Then the composer has to look, which takes longer. Where
- * both can read a text, they say the same.
+ * a text over several rows, an escape, an anchor, a remark that stands oddly, a fault. Then parser and composer have
+ * to look, which takes much longer. Where both can read a text, they say the same.
+ * @param tokens what the lexer makes of the text: pieces of it, and its marks for a document and a plain text
  */
-export function ordinaryTree(tokens: readonly CST.Token[]): MapNode | undefined {
-  const document = onlyDocument(tokens);
-  if (document?.value?.type !== 'block-map') return undefined;
-  return isBlank(document.start) && isBlank(document.end ?? [])
-    ? new Reader().map(document.value)
-    : undefined;
+export function ordinaryTree(tokens: readonly string[]): MapNode | undefined {
+  return new Reader(tokens).document();
 }
 
-function onlyDocument(tokens: readonly CST.Token[]): CST.Document | undefined {
-  let found: CST.Document | undefined;
-  for (const token of tokens) {
-    if (token.type === 'document' && found === undefined) found = token;
-    else if (!around.has(token.type)) return undefined;
-  }
-  return found;
-}
+/** The lexer's marks, which are no characters of the text. */
+const [documentMark, plainMark] = ['\u0002', '\u001f'] as const;
+const byteOrderMark = '\uFEFF';
 
-const around: ReadonlySet<string> = new Set(['byte-order-mark', 'space', 'newline', 'comment']);
+/** Columns of a row that is none: the text is at its end, or what stands there is out of the ordinary. */
+const [atEnd, odd] = [-1, -2] as const;
 
 /** Keys above this length are reported by the composer. */
 const longestKey = 1000;
@@ -38,171 +30,201 @@ const simplyQuoted = /^(?:'[^'\n]*'|"[^"\\\n]*")$/;
 /** A comment that can't have been meant as text: a blank stands behind its sign. */
 const clearComment = /^#(?:[\s#]|$)/;
 
-/** Reads the tokens of nodes; each method answers undefined where they are out of the ordinary. */
+/** Reads the tokens from the first to the last; each method answers undefined where they are out of the ordinary. */
 class Reader {
-  /** Where the last node ended, with the blanks, rows and comments that belong to it. */
+  /** Index of the next token, and where in the text it stands. */
+  private at = 0;
+  private offset = 0;
+  /** Where the row of the last value ended. */
   private after = 0;
+  /** The column of the row that begins at the next token. */
+  private column = 0;
 
-  map({ offset, indent, items }: CST.BlockMap): MapNode | undefined {
+  constructor(private readonly tokens: readonly string[]) {}
+
+  document(): MapNode | undefined {
+    if (this.tokens[0] === byteOrderMark) this.take();
+    this.column = this.nextRow();
+    const root = this.column === 0 ? this.map(0) : undefined;
+    return this.column === atEnd ? root : undefined;
+  }
+
+  private take(): string {
+    const token = this.tokens[this.at]!;
+    this.at += 1;
+    this.offset += token.length;
+    return token;
+  }
+
+  /** Goes over blanks; false where a tab is among them. */
+  private blanks(): boolean {
+    if (!isBlank(this.tokens[this.at])) return true;
+    return !this.take().includes('\t');
+  }
+
+  /**
+   * Goes over empty rows and comments to the next row with something on it, and its indentation. Comments that stand
+   * in line with what follows belong to nothing; of others the parser has to say where they belong.
+   */
+  private nextRow(): number {
+    let remark = odd as number;
+    for (;;) {
+      const from = this.offset;
+      if (!this.blanks()) return odd;
+      const column = this.offset - from;
+      if (this.tokens[this.at] === documentMark) this.at += 1;
+      const token = this.tokens[this.at];
+      if (token === undefined) return remark > 0 ? odd : atEnd;
+      if (isComment(token)) {
+        if (remark !== odd && remark !== column) return odd;
+        remark = column;
+        this.take();
+      } else if (!isNewline(token)) return remark === odd || remark === column ? column : odd;
+      else this.take();
+    }
+  }
+
+  /** Goes over what stands behind a value, and to the next row. */
+  private endRow(): boolean {
+    const spaced = isBlank(this.tokens[this.at]);
+    if (!this.blanks()) return false;
+    if (isComment(this.tokens[this.at]) && !(spaced && clearComment.test(this.take()))) return false;
+    const token = this.tokens[this.at];
+    if (token !== undefined && !isNewline(token)) return false;
+    if (token !== undefined) this.take();
+    this.after = this.offset;
+    this.column = this.nextRow();
+    return this.column !== odd;
+  }
+
+  private map(column: number): MapNode | undefined {
+    const start = this.offset;
     const entries: Entry[] = [];
-    this.after = offset;
-    for (const item of items) {
-      const end = this.after;
-      if (item.sep === undefined)
-        return this.isLast(item, items)
-          ? { kind: 'map', start: offset, end, flow: false, entries }
-          : undefined;
-      const isIn = isBlank(item.start) && isText(item.key) && item.key.indent === indent;
-      const entry = isIn ? this.entry(item, false) : undefined;
+    do {
+      const entry = this.entry(column);
       if (entry === undefined) return undefined;
       entries.push(entry);
+    } while (this.column === column);
+    return this.column > column ? undefined : { kind: 'map', start, end: this.after, flow: false, entries };
+  }
+
+  private entry(column: number): Entry | undefined {
+    const key = this.key();
+    if (key === undefined) return undefined;
+    const value = this.valueOnRow() ? this.node(false) : this.below(column);
+    return value === undefined ? undefined : entryOf(key, value);
+  }
+
+  private list(column: number): ListNode | undefined {
+    const start = this.offset;
+    const items: Node[] = [];
+    do {
+      const from = this.offset;
+      this.take();
+      if (!isBlank(this.tokens[this.at]) || !this.blanks()) return undefined;
+      const item = this.isKey() ? this.map(column + this.offset - from) : this.node(false);
+      if (item === undefined) return undefined;
+      items.push(item);
+    } while (this.column === column && this.tokens[this.at] === '-');
+    return this.column > column ? undefined : { kind: 'list', start, end: this.after, flow: false, items };
+  }
+
+  /** Goes over the blanks behind a colon; whether something stands there on the same row. */
+  private valueOnRow(): boolean {
+    if (!isBlank(this.tokens[this.at])) return false;
+    const token = this.tokens[this.at + 1];
+    return token !== undefined && !isNewline(token) && !isComment(token) && this.blanks();
+  }
+
+  /** The map or list on the rows below a key; a list may stand as far to the left as its key. */
+  private below(column: number): Node | undefined {
+    if (!this.endRow()) return undefined;
+    if (this.tokens[this.at] === '-') return this.column >= column ? this.list(this.column) : undefined;
+    return this.column > column ? this.map(this.column) : undefined;
+  }
+
+  /** A text or a flow map or list; behind one that is not within brackets the row ends. */
+  private node(inFlow: boolean): Node | undefined {
+    const token = this.tokens[this.at];
+    const node = token === '{' ? this.flowMap() : token === '[' ? this.flowList() : this.text();
+    return node === undefined || inFlow || this.endRow() ? node : undefined;
+  }
+
+  /** Whether a key comes next. */
+  private isKey(): boolean {
+    const token = this.tokens[this.at];
+    return this.tokens[this.at + (token === plainMark ? 2 : 1)] === ':' && token !== ':';
+  }
+
+  private key(): TextNode | undefined {
+    const key = this.isKey() ? this.text() : undefined;
+    if (key === undefined || key.text === '<<' || key.end - key.start > longestKey) return undefined;
+    this.take();
+    return key;
+  }
+
+  private text(): TextNode | undefined {
+    const start = this.offset;
+    if (this.tokens[this.at] === plainMark) {
+      this.at += 1;
+      const text = this.take();
+      return isPlain(text) ? { kind: 'text', start, end: this.offset, text, inner: start } : undefined;
     }
-    return { kind: 'map', start: offset, end: this.after, flow: false, entries };
+    if (this.at === this.tokens.length) return undefined;
+    const quoted = this.take();
+    return simplyQuoted.test(quoted)
+      ? { kind: 'text', start, end: this.offset, text: quoted.slice(1, -1), inner: start + 1 }
+      : undefined;
   }
 
-  private list({ offset, items }: CST.BlockSequence): ListNode | undefined {
-    const nodes: Node[] = [];
-    this.after = offset;
-    for (const item of items) {
-      const end = this.after;
-      if (item.value === undefined)
-        return this.isLast(item, items)
-          ? { kind: 'list', start: offset, end, flow: false, items: nodes }
-          : undefined;
-      const node =
-        placeBehind('seq-item-ind', item.start) === undefined ? undefined : this.node(item.value, false);
-      if (node === undefined) return undefined;
-      nodes.push(node);
+  private flowMap(): MapNode | undefined {
+    const start = this.offset;
+    const entries = this.parts('}', () => {
+      const key = this.key();
+      const value = key !== undefined && this.valueOnRow() ? this.node(true) : undefined;
+      return key === undefined || value === undefined ? undefined : entryOf(key, value);
+    });
+    return entries && { kind: 'map', start, end: this.offset, flow: true, entries };
+  }
+
+  private flowList(): ListNode | undefined {
+    const start = this.offset;
+    const items = this.parts(']', () => this.node(true));
+    return items && { kind: 'list', start, end: this.offset, flow: true, items };
+  }
+
+  /** What stands between brackets, each part but the first behind a comma and a blank. */
+  private parts<Part>(close: string, read: () => Part | undefined): Part[] | undefined {
+    const parts: Part[] = [];
+    this.take();
+    while (this.tokens[this.at] !== close) {
+      if (parts.length > 0 && !(this.tokens[this.at] === ',' && this.comma())) return undefined;
+      const part = read();
+      if (part === undefined) return undefined;
+      parts.push(part);
     }
-    return { kind: 'list', start: offset, end: this.after, flow: false, items: nodes };
+    this.take();
+    return parts;
   }
 
-  /** Whether an item without a value is only the comments behind all others. */
-  private isLast({ start }: CST.CollectionItem, items: readonly CST.CollectionItem[]): boolean {
-    const token = start.at(-1);
-    if (items.length === 1 || items.at(-1)?.start !== start || token === undefined || !isBlank(start))
-      return false;
-    this.after = token.offset + token.source.length;
-    return true;
-  }
-
-  private entry({ key, sep = [], value }: CST.CollectionItem, inFlow: boolean): Entry | undefined {
-    const name = this.key(key);
-    const place = placeBehind('map-value-ind', sep);
-    if (name === undefined || place === undefined) return undefined;
-    const isBlock = value?.type === 'block-map' || value?.type === 'block-seq';
-    if (place === 'same row' ? isBlock : inFlow) return undefined;
-    const node = this.node(value, inFlow);
-    if (node === undefined) return undefined;
-    const isNothing = node.kind === 'text' && node.text.trim() === '';
-    return { start: name.start, end: name.end, key: name.text, value: isNothing ? null : node };
-  }
-
-  private key(token: CST.Token | null | undefined): TextNode | undefined {
-    if (!isText(token) || (token.end ?? []).length > 0) return undefined;
-    return token.source === '<<' || token.source.length > longestKey ? undefined : this.text(token, true);
-  }
-
-  private node(token: CST.Token | undefined, inFlow: boolean): Node | undefined {
-    if (isText(token)) return this.text(token, inFlow);
-    if (token?.type === 'flow-collection') return this.flow(token, inFlow);
-    if (inFlow) return undefined;
-    if (token?.type === 'block-map') return this.map(token);
-    return token?.type === 'block-seq' ? this.list(token) : undefined;
-  }
-
-  private text({ type, offset, source, end }: CST.FlowScalar, inFlow: boolean): TextNode | undefined {
-    const plain = type === 'scalar';
-    if (!(plain ? isPlain(source) : simplyQuoted.test(source))) return undefined;
-    const stop = offset + source.length;
-    if (!this.ends(end, stop, inFlow)) return undefined;
-    return plain
-      ? { kind: 'text', start: offset, end: stop, text: source, inner: offset }
-      : { kind: 'text', start: offset, end: stop, text: source.slice(1, -1), inner: offset + 1 };
-  }
-
-  private flow(
-    { offset, start, items, end }: CST.FlowCollection,
-    inFlow: boolean,
-  ): MapNode | ListNode | undefined {
-    const [close, ...rest] = end;
-    const isMap = start.source === '{';
-    if (close?.source !== (isMap ? '}' : ']')) return undefined;
-    const stop = close.offset + 1;
-    if (isMap) {
-      const entries = inside(items, (item) => this.entry(item, true));
-      if (entries === undefined || !this.ends(rest, stop, inFlow)) return undefined;
-      return { kind: 'map', start: offset, end: stop, flow: true, entries };
-    }
-    const nodes = inside(items, ({ key, sep, value }) =>
-      key === undefined && sep === undefined ? this.node(value, true) : undefined,
-    );
-    if (nodes === undefined || !this.ends(rest, stop, inFlow)) return undefined;
-    return { kind: 'list', start: offset, end: stop, flow: true, items: nodes };
-  }
-
-  /** Goes over what stands behind a node; false where that is more than blanks, rows and clear comments. */
-  private ends(tokens: readonly CST.SourceToken[] = [], end: number, inFlow: boolean): boolean {
-    let spaced = false;
-    this.after = end;
-    for (const { type, source } of tokens) {
-      if (
-        type === 'comment'
-          ? !spaced || !clearComment.test(source)
-          : type === 'newline'
-            ? inFlow
-            : type !== 'space'
-      )
-        return false;
-      spaced = true;
-      this.after += source.length;
-    }
-    return true;
+  private comma(): boolean {
+    this.take();
+    return isBlank(this.tokens[this.at]) && this.blanks();
   }
 }
 
-/** What stands between the brackets of a flow map or list; undefined where a part is out of the ordinary. */
-function inside<Part>(
-  items: readonly CST.CollectionItem[],
-  read: (item: CST.CollectionItem) => Part | undefined,
-): Part[] | undefined {
-  const parts: Part[] = [];
-  for (const [index, item] of items.entries()) {
-    const part = isParted(item.start, index) ? read(item) : undefined;
-    if (part === undefined) return undefined;
-    parts.push(part);
-  }
-  return parts;
-}
-
-/** Whether a part of a flow map or list stands behind its comma and a blank; the first one behind none. */
-function isParted(start: readonly CST.SourceToken[], index: number): boolean {
-  const types = start.map(({ type }) => type).join(' ');
-  return index === 0 ? types === '' : types === 'comma space';
-}
-
-const isText = (token: CST.Token | null | undefined): token is CST.FlowScalar =>
-  token?.type === 'scalar' ||
-  token?.type === 'single-quoted-scalar' ||
-  token?.type === 'double-quoted-scalar';
+/** An entry; an empty text is no value. */
+const entryOf = ({ start, end, text }: TextNode, value: Node): Entry => ({
+  start,
+  end,
+  key: text,
+  value: value.kind === 'text' && value.text.trim() === '' ? null : value,
+});
 
 const isPlain = (source: string): boolean =>
   source !== '' && !source.includes('\n') && !reserved.includes(source[0]!);
 
-/** Whether tokens that begin a row are blanks, ends of rows and comments. */
-const isBlank = (tokens: readonly CST.SourceToken[]): boolean =>
-  tokens.every(({ type, source }) =>
-    type === 'space' ? !source.includes('\t') : type === 'newline' || type === 'comment',
-  );
-
-/** Where the value behind a colon or a dash begins; undefined where something else stands there too. */
-function placeBehind(
-  sign: 'map-value-ind' | 'seq-item-ind',
-  tokens: readonly CST.SourceToken[],
-): 'same row' | 'next row' | undefined {
-  const at = tokens.findIndex(({ type }) => type === sign);
-  if (at < 0 || !(sign === 'seq-item-ind' ? isBlank(tokens.slice(0, at)) : at === 0)) return undefined;
-  const behind = tokens.slice(at + 1);
-  if (!isBlank(behind) || behind[0]?.type === 'comment') return undefined;
-  return behind.some(({ type }) => type === 'newline') ? 'next row' : 'same row';
-}
+const isBlank = (token: string | undefined): boolean =>
+  token !== undefined && (token.startsWith(' ') || token.startsWith('\t'));
+const isNewline = (token: string): boolean => token === '\n' || token === '\r\n';
+const isComment = (token: string | undefined): boolean => token?.startsWith('#') === true;

@@ -1,4 +1,4 @@
-import { compose, tokensOf, type Composed, type Fault } from './compose.ts';
+import { compose, lexed, parsed, type Composed, type Fault } from './compose.ts';
 import type { Problem, TextEdit } from './finding.ts';
 import { refusalOf } from './guards.ts';
 import type { KeyNames } from './key-names.ts';
@@ -26,17 +26,17 @@ const mostRepairs = 200;
 export function parseYaml(text: string, keys: KeyNames): Parsed {
   const refusal = refusalOf(text);
   if (refusal !== undefined) return alone(refusal);
-  const tokens = tokensOf(text);
+  const tokens = lexed(text);
   const root = ordinaryTree(tokens);
   if (root !== undefined) return { root, problems: [], damage: [] };
-  const composed = compose(tokens, text.length);
+  const composed = compose(parsed(tokens), text.length);
   const [first] = composed.faults;
   if (first?.code === 'RESOURCE_EXHAUSTION') return alone(problemOf(first, text));
   if (first !== undefined && composed.hopeless) return alone(problemOf({ ...first, code: 'hopeless' }, text));
   const tree = treeOf(composed, text, new Map(), keys);
   if (tree.anchored !== undefined) return alone({ code: 'yaml/anchor-or-alias', ...tree.anchored });
   const clean = composed.faults.length === 0 && tree.odd.length === 0;
-  return parsed(
+  return judged(
     text,
     composed,
     clean ? { tree, problems: [], damage: [] } : mend(text, keys, composed, tree),
@@ -49,7 +49,7 @@ interface Mended {
   readonly damage: readonly number[];
 }
 
-function parsed(text: string, composed: Composed, { tree, problems, damage }: Mended): Parsed {
+function judged(text: string, composed: Composed, { tree, problems, damage }: Mended): Parsed {
   // In a damaged part a row may only seem to run on.
   const seen =
     damage.length === 0 ? tree.problems : tree.problems.filter(({ code }) => code !== 'yaml/runs-on');
@@ -95,7 +95,7 @@ function again(text: string, keys: KeyNames, repairs: readonly Repair[]): { comp
   const marks = new Map<number, Range>();
   for (const { mark } of repairs) if (mark !== undefined) marks.set(mark.at, mark.meant);
   const covered = withCovers(text, repairs);
-  const composed = compose(tokensOf(covered), covered.length);
+  const composed = compose(parsed(lexed(covered)), covered.length);
   return { composed, tree: treeOf(composed, text, marks, keys) };
 }
 

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { compose, tokensOf } from '../../src/note/compose.ts';
+import { compose, lexed, parsed } from '../../src/note/compose.ts';
 import { KeyNames } from '../../src/note/key-names.ts';
 import { ordinaryTree } from '../../src/note/ordinary.ts';
 import { noteIndex } from '../../src/note/read.ts';
@@ -13,13 +13,13 @@ const keys = new KeyNames(noteIndex);
 
 /** The tree that the composer makes of a text, with all that it finds wrong. */
 function composed(text: string): { faults: readonly unknown[]; tree: Tree } {
-  const found = compose(tokensOf(text), text.length);
+  const found = compose(parsed(lexed(text)), text.length);
   return { faults: [...found.faults, ...found.directives], tree: treeOf(found, text, new Map(), keys) };
 }
 
 /** Whether a text is ordinary; fails where its tree is another than the composer's, or where there was a fault. */
 function agrees(text: string): boolean {
-  const root = ordinaryTree(tokensOf(text));
+  const root = ordinaryTree(lexed(text));
   if (root === undefined) return false;
   const { faults, tree } = composed(text);
   assert.deepEqual(
@@ -42,7 +42,8 @@ describe('a text that is written as most are', () => {
     for (const text of [
       'a: b',
       'a: b # why\n# more\nc: d\n',
-      '# first\n\na:\n  b: c\n  # inside\n\n# between\nd: [e, f]\n# last',
+      '# first\n\na:\n  b: c\n\n# between\nd: [e, f]\n# last',
+      'a: # why\n  # inside\n  b: c\n  # in line\n  d: e\n\n',
       'a:\n- b\n- c: d\n  e: f\n- [g]\n# last\n',
       'a: {b: c, d: [e, {f: g}]} # h',
       'a: []\nb: {}\n',
@@ -51,7 +52,7 @@ describe('a text that is written as most are', () => {
       'a:\r\n  - b: 1%\r\n    c: 1:100,000\r\n',
       '\uFEFFa: b\n',
       'a: b:c',
-      'a:\n  b\n',
+      'a:\n  - b: c\n    d:\n    - e\n  - f\ng: h',
     ])
       assert.equal(agrees(text), true, text);
   });
@@ -91,6 +92,11 @@ describe('a text that is written as most are', () => {
       '<<: a',
       'a: b\n c: d',
       'a:\n   b: c\n  d: e',
+      'a:\n  b\n',
+      'a:\n  b: c\n  # inside\nd: e',
+      '- - a',
+      'a:\n  -\n    b: c',
+      'a:\n  - b: c\n   d: e',
       `${'a'.repeat(1100)}: b`,
     ])
       assert.equal(agrees(text), false, text);
@@ -151,5 +157,57 @@ describe('a text that is written as most are', () => {
       fc.property(built, (text) => void agrees(text)),
       { numRuns: 4000 },
     );
+  });
+
+  it('is read the same where any tree is written out, with empty rows and remarks between', () => {
+    type Tree = string | readonly Tree[] | { readonly [key: string]: Tree };
+    const word = fc.constantFrom(
+      'a',
+      'b c',
+      '1.5 mL',
+      '"d: e"',
+      "'f'",
+      '[g, h]',
+      '{i: j, k: [l]}',
+      'm # n',
+      '# o',
+    );
+    const { tree } = fc.letrec<{ tree: Tree }>((tie) => ({
+      tree: fc.oneof(
+        { maxDepth: 4 },
+        word,
+        fc.dictionary(fc.constantFrom('p', 'q r', '"s"', 't-u'), tie('tree'), { minKeys: 1, maxKeys: 3 }),
+        fc.array(tie('tree'), { minLength: 1, maxLength: 3 }),
+      ),
+    }));
+    const between = fc.constantFrom('', '', '', '\n', '# v\n', '  # w\n', '    \n', '\t\n');
+    const written = fc
+      .tuple(
+        fc.dictionary(fc.constantFrom('x', 'y', 'z'), tree),
+        fc.integer({ min: 1, max: 3 }),
+        between,
+        between,
+      )
+      .map(([root, step, before, behind]) => {
+        const gap = (depth: number): string => (depth % 2 === 0 ? before : behind);
+        const write = (node: Tree, column: number): string => {
+          if (typeof node === 'string') return ` ${node}\n${gap(column)}`;
+          const blanks = ' '.repeat(column);
+          const rows = Array.isArray(node)
+            ? node.map((item: Tree) => {
+                const text = write(item, column + 2);
+                return `${blanks}-${typeof item === 'object' && !Array.isArray(item) ? text.slice(column + 1) : text}`;
+              })
+            : Object.entries(node).map(([key, value]) => `${blanks}${key}:${write(value, column + step)}`);
+          return `${column === 0 ? '' : '\n'}${rows.join(gap(column))}`.replace(/^\n(?=-)/, '');
+        };
+        return write(root, 0);
+      });
+    const ordinary: boolean[] = [];
+    fc.assert(
+      fc.property(written, (text) => void ordinary.push(agrees(text))),
+      { numRuns: 3000 },
+    );
+    assert.ok(ordinary.filter(Boolean).length > 300, String(ordinary.filter(Boolean).length));
   });
 });
