@@ -1,6 +1,7 @@
 import type { Console } from './console.ts';
 import { exit } from './exit.ts';
 import { loadCore } from './load-core.ts';
+import { standardOutput } from './standard-output.ts';
 
 const { main } = loadCore(__dirname, process.argv[2], require);
 
@@ -8,7 +9,7 @@ const now = new Date();
 const two = (part: number): string => String(part).padStart(2, '0');
 
 // Whoever reads the output may have read enough (`| head`); that is no fault to complain about.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+const output = standardOutput((error) => {
   if (error.code !== 'EPIPE') process.stderr.write(`wheal: the output can't be written: ${error.message}\n`);
   process.exit(exit.nothing);
 });
@@ -34,10 +35,15 @@ async function ask(question: string): Promise<boolean> {
   }
 }
 
+let complained = false;
+
 const console: Console = {
-  write: (text) => process.stdout.write(text),
-  error: (text) => process.stderr.write(text),
-  color: process.stdout.isTTY && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
+  write: output.write,
+  error(text) {
+    complained = true;
+    process.stderr.write(text);
+  },
+  color: output.isTerminal && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
   // Asked for only where it matters: to open a stream takes a while.
   get errorIsTerminal() {
     return process.stderr.isTTY;
@@ -54,6 +60,8 @@ const console: Console = {
 
 main(process.argv.slice(2), console).then(
   (code) => {
+    // Where no stream was opened nothing is left to be done, and to put everything away would take a while.
+    if (output.isEmpty && !complained) process.exit(code);
     process.exitCode = code;
   },
   (error: unknown) => {

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { closeSync, constants, mkdtempSync, openSync, readSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
@@ -92,6 +93,51 @@ describe('the wheal command as a process', () => {
     assert.equal(stdout.length, 10);
     assert.equal(stderr, '');
   });
+
+  it('loses nothing of a long output, be it to a file, a slow reader, or a pipe that does not wait', async () => {
+    if (process.platform === 'win32') return;
+    const whole = run(['checks', '--format', 'json']).stdout;
+    assert.ok(whole.length > 100_000, 'more than a pipe holds');
+    const sh = (behind: string): string =>
+      spawnSync('sh', ['-c', `"${process.execPath}" "${program}" checks --format json ${behind}`], {
+        cwd: root,
+        encoding: 'utf8',
+        maxBuffer: 1e8,
+      }).stdout;
+    assert.equal(sh('> all.json; cat all.json'), whole);
+    assert.equal(sh('| (sleep 0.3; cat)'), whole);
+    assert.equal(await throughPipeThatDoesNotWait(['checks', '--format', 'json']), whole);
+  });
+
+  /** What a command writes to a pipe that says "later" when it is full. */
+  async function throughPipeThatDoesNotWait(argv: readonly string[]): Promise<string> {
+    const pipe = join(root, 'pipe');
+    spawnSync('mkfifo', [pipe]);
+    const from = openSync(pipe, constants.O_RDONLY | constants.O_NONBLOCK);
+    const to = openSync(pipe, constants.O_WRONLY | constants.O_NONBLOCK);
+    // Only of a descriptor above 2 is it left so.
+    const command = `"${process.execPath}" "${program}" ${argv.join(' ')} >&3`;
+    const child = spawn('sh', ['-c', command], { stdio: ['ignore', 'inherit', 'inherit', to] });
+    const ended = once(child, 'exit');
+    closeSync(to);
+    const bytes = Buffer.alloc(4096);
+    let text = '';
+    const read = (): void => {
+      try {
+        for (let count = 1; count > 0; text += bytes.toString('latin1', 0, count))
+          count = readSync(from, bytes);
+      } catch (error) {
+        assert.equal((error as NodeJS.ErrnoException).code, 'EAGAIN');
+      }
+    };
+    // Read late, so that the pipe is full for a while.
+    const timer = setInterval(read, 100);
+    await ended;
+    clearInterval(timer);
+    read();
+    closeSync(from);
+    return Buffer.from(text, 'latin1').toString('utf8');
+  }
 
   it('judges on the day of this machine where none is named', () => {
     const future = inLimit.replace('2026-03-02', '2999-03-02');
