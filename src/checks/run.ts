@@ -58,11 +58,11 @@ export function runChecks(
   const severities = context.tables.severities;
   const accepts = !refused && source.said.has('accepted');
   const acceptances = accepts ? attempt('accepted', [], failures, () => acceptancesOf(subject.note)) : [];
-  const findings = found.flatMap((finding) => {
+  const findings: Finding[] = [];
+  for (const finding of found) {
     const graded = severities.size === 0 ? finding : withSeverity(finding, severities.get(finding.code));
-    if (graded === undefined) return [];
-    return acceptances.length === 0 ? [graded] : [withAcceptance(graded, acceptances)];
-  });
+    if (graded !== undefined) findings.push(withAcceptance(graded, acceptances));
+  }
   for (const { check } of failures)
     findings.push(findingOf(checkFailed, { at: { start: 0, end: 0 }, args: { check } }));
   return { findings: capped(findings.sort(inOrder)), dose, failures };
@@ -116,15 +116,21 @@ function stillAsked(
 interface Finder {
   readonly check: Check;
   readonly find: NonNullable<Check['find']>;
-  /** Its place in the list of what finders are about. */
-  readonly topic: number;
+  /** Its place in the list of gates. */
+  readonly gate: number;
+}
+
+/** What must be so of a note for some finders to be asked. */
+interface Gate {
+  readonly about: Check['about'];
+  readonly when: Check['when'];
 }
 
 /** The checks of a list by what they need to be asked. */
 interface Asked {
   readonly finders: readonly Finder[];
-  /** What finders are about, each once; undefined for those that every note is asked. */
-  readonly topics: readonly Check['about'][];
+  /** The gates of all finders, each once. */
+  readonly gates: readonly Gate[];
   /** Those that only give words to what reading noticed, by their code. */
   readonly words: ReadonlyMap<string, Check>;
 }
@@ -137,19 +143,31 @@ function askedOf(checks: readonly Check[]): Asked {
     const words = checks
       .filter(({ find }) => find === undefined)
       .map((check) => [check.code, check] as const);
-    const topics = new Map<string | undefined, Check['about']>(
-      checks.map(({ about }) => [about?.join(), about] as const),
-    );
-    const order = [...topics.keys()];
+    const gates: Gate[] = [];
     const finders = checks.flatMap((check) =>
-      check.find === undefined
-        ? []
-        : [{ check, find: check.find, topic: order.indexOf(check.about?.join()) }],
+      check.find === undefined ? [] : [{ check, find: check.find, gate: placeOf(check, gates) }],
     );
-    own = { finders, topics: [...topics.values()], words: new Map(words) };
+    own = { finders, gates, words: new Map(words) };
     asked.set(checks, own);
   }
   return own;
+}
+
+/** The place of a check's gate in a list, to which it is added where it is not there yet. */
+function placeOf({ about, when }: Check, gates: Gate[]): number {
+  const same = gates.findIndex((gate) => gate.about?.join() === about?.join() && gate.when === when);
+  return same < 0 ? gates.push({ about, when }) - 1 : same;
+}
+
+/** Whether a gate lets its finders be asked. Where it fails they are, since then they can say that they failed. */
+function isOpen({ about, when }: Gate, subject: Subject): boolean {
+  const { said } = subject.source;
+  if (about !== undefined && !about.some((key) => said.has(key))) return false;
+  try {
+    return when === undefined || when(subject);
+  } catch {
+    return true;
+  }
 }
 
 function reports(
@@ -158,17 +176,16 @@ function reports(
   subject: Subject,
   failures: Failure[],
 ): Finding[] {
-  const { finders, topics, words } = askedOf(checks);
+  const { finders, gates, words } = askedOf(checks);
   const found: Finding[] = [];
   for (const [code, problems] of byCode) {
     const check = words.get(code);
     if (check !== undefined)
       for (const problem of problems) found.push(findingOf(check, { ...problem, at: problem }));
   }
-  const { said } = subject.source;
-  const wanted = topics.map((about) => about === undefined || about.some((key) => said.has(key)));
-  for (const { check, find, topic } of finders) {
-    if (wanted[topic] !== true) continue;
+  const open: boolean[] = [];
+  for (const { check, find, gate } of finders) {
+    if (!(open[gate] ??= isOpen(gates[gate]!, subject))) continue;
     try {
       const reported = find(subject);
       // Most report nothing, and even to walk over nothing costs as much as some of them do.

@@ -5,7 +5,7 @@ import type { Tables } from '../../practice/tables.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { SutureSizeRow } from '../../reference/suture-sizes.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { punchOf } from '../punch.ts';
+import { isPunchUsed, punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
 
 /** The zeros of a size: 4 of 4-0; thicker than 0 it goes below 1. */
@@ -101,6 +101,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'closure/open-punch',
+    when: isPunchUsed,
     severity: 'information',
     title: 'A larger punch left open',
     why: 'In a trial on arm, thigh and back 4 mm wounds looked alike, sutured or open, and of 8 mm the patients liked the sutured ones better; complications were equal. It had no face, where open healing is usual up to 3 mm.',

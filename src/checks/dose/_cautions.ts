@@ -17,6 +17,9 @@ const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalm
 const isOther = (text: string, { cautions }: Subject['tables']): boolean =>
   /^[a-z]+$/.test(text) && !text.endsWith('s') && cautions.find(text) === undefined;
 
+/** Whether anything calls for care. */
+export const isAnyCaution = (subject: Subject): boolean => cautionsOf(subject).length > 0;
+
 const read = new WeakMap<Note, readonly Caution[]>();
 
 /** What of the patient's conditions and medicines, and of what remarks say of them, calls for care, each thing once; read once for a note. */

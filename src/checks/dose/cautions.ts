@@ -5,7 +5,7 @@ import type { Injection, Procedure } from '../../note/generated/types.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { cautionsOf, type Caution } from './_cautions.ts';
+import { cautionsOf, isAnyCaution, type Caution } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 
 const said = ({ at, row }: Caution): NonNullable<Report['related']>[number] => ({
@@ -22,14 +22,14 @@ const epinephrineAt = ({ injection, at }: Given): Report['at'] =>
 const withEpinephrine = ({ given }: DoseJudgement): readonly Given[] =>
   given.filter(({ epinephrineMicrograms }) => epinephrineMicrograms > 0);
 
-function epinephrineCare(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
+function epinephrineCare(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   const { micrograms } = subject.tables.epinephrine.cardiac;
   for (const day of daysOf(subject.dose)) {
     const first = withEpinephrine(day)[0];
     if (first === undefined) continue;
     const much = isOver(day.epinephrineMicrograms, micrograms);
-    for (const caution of cautions) {
+    for (const caution of cautionsOf(subject)) {
       const effect = caution.row.epinephrine;
       if (effect === undefined || !(effect.anyAmount || much)) continue;
       found.push({
@@ -54,14 +54,14 @@ function givenFor(procedure: Procedure, { note, dose }: Subject): readonly Given
   return withEpinephrine(dose).filter(({ injection }) => own.has(injection));
 }
 
-function endArteries(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
+function endArteries(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   if (subject.dose.epinephrineMicrograms === 0) return found;
   const told = new Set<Given>();
   for (const procedure of subject.note.procedures ?? []) {
     const base = subject.siteOf(procedure)?.base;
     if (base?.endArtery !== true) continue;
-    const caution = cautions.find(({ row }) => row.endArtery?.regions.has(base.region) === true);
+    const caution = cautionsOf(subject).find(({ row }) => row.endArtery?.regions.has(base.region) === true);
     const first = givenFor(procedure, subject)[0];
     if (caution === undefined || first === undefined || told.has(first)) continue;
     told.add(first);
@@ -71,12 +71,12 @@ function endArteries(subject: Subject, cautions: readonly Caution[]): readonly R
   return found;
 }
 
-function lessTolerance(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
+function lessTolerance(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   for (const day of daysOf(subject.dose)) {
     const last = day.given.at(-1);
     if (last === undefined || !isAtLeast(day.atLeast, subject.tables.toleranceFrom)) continue;
-    for (const caution of cautions)
+    for (const caution of cautionsOf(subject))
       if (caution.row.tolerance !== undefined)
         found.push({
           at: last.at,
@@ -106,13 +106,13 @@ const holds = ({ agent }: Used, name: string): boolean =>
 const oxidizing = 'prilocaine';
 const infantBelowMonths = 12;
 
-function methemoglobin(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
+function methemoglobin(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   for (const day of daysOf(subject.dose)) {
     const first = usedOn(day).find((one) => holds(one, oxidizing));
     if (first === undefined) continue;
     const infant = (day.facts.months ?? Infinity) < infantBelowMonths;
-    for (const caution of cautions) {
+    for (const caution of cautionsOf(subject)) {
       const effect = caution.row.methemoglobin;
       if (effect === undefined) continue;
       const form = effect.by === 'medicine' && infant ? 'infant' : effect.by;
@@ -126,13 +126,13 @@ function methemoglobin(subject: Subject, cautions: readonly Caution[]): readonly
 
 const severities = { disease: 'error', infant: 'error', enzyme: 'warning', medicine: 'information' } as const;
 
-function inPregnancy(subject: Subject, cautions: readonly Caution[]): readonly Report[] {
+function inPregnancy(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   for (const day of daysOf(subject.dose))
     for (const one of usedOn(day)) {
       const { agent, injection } = one;
       if (agent.class === 'none' || !isOther(agent)) continue;
-      const caution = cautions.find(({ row }) => row.pregnancy !== undefined);
+      const caution = cautionsOf(subject).find(({ row }) => row.pregnancy !== undefined);
       if (caution !== undefined)
         found.push({ at: placeOf(injection), args: { agent: agent.name }, related: [said(caution)] });
     }
@@ -156,19 +156,11 @@ function mixed({ dose }: Subject): readonly Report[] {
   return found;
 }
 
-/** A check that goes by what calls for care, which is not asked where nothing does. */
-const ofCautions = (
-  judge: (subject: Subject, cautions: readonly Caution[]) => readonly Report[],
-): NonNullable<Check['find']> =>
-  function (subject) {
-    const cautions = cautionsOf(subject);
-    return cautions.length === 0 ? [] : judge(subject, cautions);
-  };
-
 export const checks: readonly Check[] = [
   {
     code: 'dose/epinephrine-care',
     about: ['conditions', 'medications', 'remarks'],
+    when: isAnyCaution,
     severity: 'warning',
     title: 'Epinephrine with a condition or medicine that calls for care',
     why: 'With a pheochromocytoma any epinephrine can set off a crisis. With non-selective beta blockers, tricyclics, MAO inhibitors, phenothiazines, cocaine or hyperthyroidism pressure and rhythm can suffer. Sources differ from caution to contraindicated, and hold it unlikely with small local doses: below the maximum for cardiac disease nothing is said.',
@@ -183,11 +175,12 @@ export const checks: readonly Check[] = [
       main: '{micrograms} µg of epinephrine is more than {most} µg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
       said: saidHere,
     },
-    find: ofCautions(epinephrineCare),
+    find: epinephrineCare,
   },
   {
     code: 'dose/epinephrine-end-artery',
     about: ['conditions', 'medications', 'remarks'],
+    when: isAnyCaution,
     severity: 'warning',
     title: 'Epinephrine in a digit, ear or nose with Raynaud or vascular disease',
     why: 'In healthy digits, ears and noses reviews and trials found epinephrine safe, and nothing is said. With Raynaud phenomenon an ischemic digit is reported, and labels ask for care with peripheral vascular disease.',
@@ -200,11 +193,12 @@ export const checks: readonly Check[] = [
       main: 'Epinephrine in the {site} with {name}: the blood supply may not bear it. Use a plain solution; if it is in already, watch color and warmth until it has worn off.',
       said: saidHere,
     },
-    find: ofCautions(endArteries),
+    find: endArteries,
   },
   {
     code: 'dose/reduced-tolerance',
     about: ['conditions', 'medications', 'remarks'],
+    when: isAnyCaution,
     severity: 'information',
     title: 'More than half of the limit in a patient who bears less',
     why: 'The limits are for healthy adults. Labels want less for the debilitated and with cardiac or liver disease, and give no number; from half of the limit on Wheal says so.',
@@ -213,11 +207,12 @@ export const checks: readonly Check[] = [
       main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
       said: saidHere,
     },
-    find: ofCautions(lessTolerance),
+    find: lessTolerance,
   },
   {
     code: 'dose/methemoglobin',
     about: ['conditions', 'medications', 'remarks'],
+    when: isAnyCaution,
     severity: 'error',
     title: 'Prilocaine in a patient who is prone to methemoglobin',
     why: 'A metabolite of prilocaine turns hemoglobin into methemoglobin. The label rules them out with congenital or idiopathic methemoglobinemia, and under 12 months together with drugs that do the same; with G6PD deficiency the risk is higher.',
@@ -238,11 +233,12 @@ export const checks: readonly Check[] = [
         '{agent} and {name} can both cause methemoglobin. Keep to the smallest amount, or use lidocaine alone.',
       said: saidHere,
     },
-    find: ofCautions(methemoglobin),
+    find: methemoglobin,
   },
   {
     code: 'dose/pregnancy',
     about: ['conditions', 'medications', 'remarks'],
+    when: isAnyCaution,
     severity: 'information',
     title: 'Another anesthetic than lidocaine in pregnancy',
     why: 'The academy’s guideline holds lidocaine usable in pregnancy and the evidence on others too thin, and has elective procedures wait.',
@@ -251,7 +247,7 @@ export const checks: readonly Check[] = [
       main: '{agent} in pregnancy: the guideline knows too little of it, and holds lidocaine usable. Weigh lidocaine alone.',
       said: saidHere,
     },
-    find: ofCautions(inPregnancy),
+    find: inPregnancy,
   },
   {
     code: 'dose/agents-mixed',

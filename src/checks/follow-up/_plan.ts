@@ -37,11 +37,12 @@ function lateIn(subject: Subject): readonly Late[] {
   return late;
 }
 
+/** Whether anything is overdue. */
+export const isAnyLate = (subject: Subject): boolean => lateIn(subject).length > 0;
+
 /** What of one kind is overdue. */
-export function lateOf(subject: Subject, kind: DueKind): readonly Late[] {
-  const late = lateIn(subject);
-  return late.length === 0 ? late : late.filter(({ item }) => item.kind === kind);
-}
+export const lateOf = (subject: Subject, kind: DueKind): readonly Late[] =>
+  lateIn(subject).filter(({ item }) => item.kind === kind);
 
 /** Whether two items are about one container: its label may be missing, its place in the note is its own. */
 export const sameSpecimen = (a: Planned, b: Planned): boolean => a.at.start === b.at.start;

@@ -1,13 +1,14 @@
 import { isAbsent } from '../absent.ts';
 import type { Check, Report } from '../check.ts';
 import { bounded } from '../bounded.ts';
-import { lateOf, lateReport } from './_plan.ts';
+import { isAnyLate, lateOf, lateReport } from './_plan.ts';
 
 const format = { source: 'format', mark: 'format' } as const;
 
 export const checks: readonly Check[] = [
   {
     code: 'follow-up/sutures-overdue',
+    when: isAnyLate,
     severity: 'warning',
     title: 'Stitches that should be out',
     why: 'Stitches that stay in leave tracks and may fester; on the face tracks are likelier from the seventh day on.',
@@ -31,6 +32,7 @@ export const checks: readonly Check[] = [
   {
     code: 'follow-up/event-without-outcome',
     about: ['events'],
+    when: isAnyLate,
     severity: 'warning',
     title: 'Bleeding, an infection or another event without its end',
     why: 'What was reported and not followed up is where a small complication becomes a large one.',

@@ -3,7 +3,7 @@ import type { Result } from '../../note/generated/types.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import { within } from '../../note/tree.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { lateOf, lateReport, sameSpecimen, type Late } from './_plan.ts';
+import { isAnyLate, lateOf, lateReport, sameSpecimen, type Late } from './_plan.ts';
 
 const format = { source: 'format', mark: 'format' } as const;
 const loop = { source: 'closed-loop', mark: 'Q' } as const;
@@ -48,6 +48,7 @@ function nothingAfterMelanoma(subject: Subject): readonly Report[] {
 export const checks: readonly Check[] = [
   {
     code: 'follow-up/specimen-not-sent',
+    when: isAnyLate,
     severity: 'warning',
     title: 'A specimen of which nobody wrote that it was sent',
     why: 'A container that stays in the room has no result, and nobody waits for one.',
@@ -59,6 +60,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'follow-up/result-overdue',
+    when: isAnyLate,
     severity: 'error',
     milder: { main: 'warning' },
     title: 'A result that is overdue',
@@ -82,6 +84,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'follow-up/not-told',
+    when: isAnyLate,
     severity: 'error',
     milder: { main: 'warning' },
     title: 'A result that the patient has not been told',
@@ -102,6 +105,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'follow-up/attempts-only',
+    when: isAnyLate,
     severity: 'error',
     milder: { main: 'warning' },
     title: 'The patient was tried, and not reached',
@@ -138,6 +142,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'follow-up/step-not-done',
+    when: isAnyLate,
     severity: 'warning',
     title: 'A next step of which nobody wrote that it was done',
     why: 'Of patients who needed an excision some never came back. A step is closed when the note says that it was taken.',

@@ -4,7 +4,7 @@ import type { Leaf } from '../../note/leaf.ts';
 import { agentOf } from '../../dose/injections.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { energiesOf, type Energy } from '../current.ts';
+import { energiesOf, isEnergyUsed, type Energy } from '../current.ts';
 import { rowsIn } from '../words.ts';
 
 /** The words of a list that name something which burns. */
@@ -57,6 +57,7 @@ export const checks: readonly Check[] = [
   {
     code: 'hemostasis/fire',
     about: ['hemostasis', 'preparation'],
+    when: isEnergyUsed,
     severity: 'error',
     title: 'Heat or a spark beside wet alcohol',
     why: 'Alcohol on the skin burns with a flame that is hard to see. In a trial it caught fire at once where it pooled and in a third of cases after 30 seconds, and never once dry; labels ask for 3 minutes on hairless skin and up to an hour in hair.',
@@ -85,6 +86,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'hemostasis/flammable-spray',
+    when: isEnergyUsed,
     severity: 'warning',
     title: 'Heat or a spark after a flammable cold spray',
     why: 'Ethyl chloride is flammable, and its vapor lingers. Some other cold sprays are not.',

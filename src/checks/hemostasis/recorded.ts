@@ -1,6 +1,6 @@
 import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
-import { energiesOf } from '../current.ts';
+import { energiesOf, isEnergyUsed } from '../current.ts';
 import { rowsIn } from '../words.ts';
 import { specify } from './_specify.ts';
 
@@ -34,6 +34,7 @@ export const checks: readonly Check[] = [
   {
     code: 'hemostasis/ambiguous',
     about: ['hemostasis'],
+    when: isEnergyUsed,
     severity: 'information',
     title: 'A word that means heat or current',
     why: '"Cautery", "electrocautery" and "electrodesiccation" are used for a hot wire, which passes no current through the patient, and for electrosurgery, which does. Until it is specified, it counts as current.',

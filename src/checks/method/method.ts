@@ -1,6 +1,7 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report } from '../check.ts';
+import { isPunchUsed } from '../punch.ts';
 import { rowsIn } from '../words.ts';
 
 /** Diameters in mm that punches are made in. */
@@ -58,6 +59,7 @@ export const checks: readonly Check[] = [
   {
     code: 'method/punch-size',
     about: ['size'],
+    when: isPunchUsed,
     severity: 'information',
     title: 'A punch of a size that is not made',
     why: 'Punches come in sizes from 1 to 12 mm; another number is more likely the size of the lesion or a slip.',

@@ -1,7 +1,7 @@
 import type { Procedure, Specimen } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report } from '../check.ts';
-import { punchOf } from '../punch.ts';
+import { isPunchUsed, punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
 
 const isForImmunofluorescence = ({ tests = [] }: Specimen, tables: Tables): boolean =>
@@ -24,6 +24,7 @@ export const checks: readonly Check[] = [
   {
     code: 'specimen/small-for-immunofluorescence',
     about: ['tests'],
+    when: isPunchUsed,
     severity: 'information',
     title: 'A punch too small for immunofluorescence, or too small to be divided',
     why: 'Laboratories want 4 to 5 mm for direct immunofluorescence, an older entry takes 3 mm; where one piece serves two containers it should have 5 mm or more.',
