@@ -11,7 +11,7 @@ import type { Check, Report } from '../check.ts';
 const doubtful =
   /^no\s+(?!known|allerg|history|reaction|drug|problem|sensitiv|issue)(?!.*\b(?:allerg|reaction|sensitiv)\w*[\s.]*$)/i;
 /** How the names of local anesthetics end, so that one in no table is not passed over. */
-const caine = /\p{L}caines?(?!\p{L})/iu;
+const namesCaine = (text: string): boolean => /\p{L}caines?(?!\p{L})/iu.test(text);
 /** Shorter words are too near to too many others. */
 const shortest = 6;
 
@@ -45,7 +45,7 @@ function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | und
     const args = { text, word: near.word };
     return { at: leaf, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
   }
-  if (caine.test(text)) return { at: leaf, form: 'caine', args: { text } };
+  if (namesCaine(text)) return { at: leaf, form: 'caine', args: { text } };
   const held = heldIn(text, tables);
   if (held !== undefined) return { at: leaf, form: 'together', args: { text, word: held } };
   return denial.test(text) ? undefined : { at: leaf, form: 'unknown', args: { text } };
@@ -86,7 +86,7 @@ function unknownPart(
     if (!isWord || tables.irrelevantDrug.test(word)) continue;
     if (mentions.some((one) => one.from < to && one.to > from)) continue;
     if (phrasesOf(tables.reactions).mentionsIn(word).length > 0) continue;
-    const form = caine.test(word) ? 'caine' : 'unknown';
+    const form = namesCaine(word) ? 'caine' : 'unknown';
     return { at: within(leaf.node, from, to), form, args: { text: word } };
   }
   return undefined;

@@ -18,7 +18,7 @@ const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
  * The rules: the whole catalogue, and the one for files that can't be read. SARIF wants an absolute address in
  * `helpUri`, which the pages don't have, so a rule's help names its page in the project instead.
  */
-const rules = [
+const rulesOf = (): readonly { readonly id: string }[] => [
   ...catalogue.map(({ code, severity, title, why }) => ({
     id: code,
     shortDescription: { text: title },
@@ -34,10 +34,11 @@ const rules = [
     defaultConfiguration: { level: levels.error },
   },
 ];
-const ruleIndexes: ReadonlyMap<string, number> = new Map(rules.map(({ id }, index) => [id, index]));
 
 /** The findings of files as SARIF 2.1.0. Lines and columns count from 1, columns in UTF-16 units. */
 export function sarifReport(): Report {
+  const rules = rulesOf();
+  const indexes: ReadonlyMap<string, number> = new Map(rules.map(({ id }, index) => [id, index]));
   const log = {
     $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
     version: '2.1.0',
@@ -52,17 +53,21 @@ export function sarifReport(): Report {
         .map((finding) => {
           const lead = first ? '\n' : ',\n';
           first = false;
-          return `${lead}${JSON.stringify(resultOf(checked.path, finding))}`;
+          return `${lead}${JSON.stringify(resultOf(checked.path, finding, indexes))}`;
         })
         .join(''),
     end: () => '\n]}]}\n',
   };
 }
 
-function resultOf(path: string, { code, severity, message, range, related, accepted }: Reported): unknown {
+function resultOf(
+  path: string,
+  { code, severity, message, range, related, accepted }: Reported,
+  indexes: ReadonlyMap<string, number>,
+): unknown {
   return {
     ruleId: code,
-    ruleIndex: ruleIndexes.get(code) ?? -1,
+    ruleIndex: indexes.get(code) ?? -1,
     level: levels[severity],
     message: { text: message },
     locations: [{ physicalLocation: placeOf(path, range) }],
