@@ -15,14 +15,13 @@ const subject = createRequire(import.meta.url)(join(root, 'dist', 'bench-subject
 const { parseDocument, check, readNote, referenceTables } = subject;
 
 const parse = (text: string): unknown => parseDocument(text);
-const judge = (source: ReturnType<typeof readNote>): ReturnType<typeof check> =>
-  check(source, { tables: referenceTables, today: '2026-04-30' });
+const context = { tables: referenceTables, today: '2026-04-30' };
+const judge = (source: ReturnType<typeof readNote>): ReturnType<typeof check> => check(source, context);
 const whole = (text: string): ReturnType<typeof check> => judge(readNote(text));
 
 const faulty = faultyNote();
 const found = whole(faulty).findings.length;
 
-const other = startIncumbent();
 const inProcess: readonly Row[] = [
   compare('whole check to parse, note of 60 rows', 1.3, noteOf(60), whole, parse, 400),
   compareReady(
@@ -35,6 +34,7 @@ const inProcess: readonly Row[] = [
   compare(`whole check to parse, note with ${found} findings`, 1.3, faulty, whole, parse, 400),
   ...serviceRows(subject),
 ];
+const other = startIncumbent();
 const rows: readonly Row[] = [
   ...(await withIncumbent(inProcess, other, parse)),
   ...(await typingRows(other)),

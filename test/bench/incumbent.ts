@@ -10,27 +10,30 @@ export type Document = Parameters<LanguageService['doHover']>[0];
 export type Place = Parameters<LanguageService['doHover']>[1];
 
 const require = createRequire(import.meta.url);
-const { getLanguageService } = require(`${incumbent}/lib/umd/languageservice/yamlLanguageService.js`) as {
-  readonly getLanguageService: (given: unknown) => LanguageService;
-};
-const { TextDocument } = createRequire(require.resolve(`${incumbent}/package.json`))(
-  'vscode-languageserver-textdocument',
-) as {
-  readonly TextDocument: {
-    readonly create: (uri: string, language: string, version: number, text: string) => Document;
-  };
-};
 
+interface Documents {
+  readonly create: (uri: string, language: string, version: number, text: string) => Document;
+}
+
+let documents: Documents | undefined;
 let version = 0;
 
 /** A document that was never seen before, so that nothing is answered from memory. */
 export function documentOf(text: string): Document {
+  documents ??= (
+    createRequire(require.resolve(`${incumbent}/package.json`))('vscode-languageserver-textdocument') as {
+      readonly TextDocument: Documents;
+    }
+  ).TextDocument;
   version += 1;
-  return TextDocument.create(`file:///${version}.yaml`, 'yaml', version, text);
+  return documents.create(`file:///${version}.yaml`, 'yaml', version, text);
 }
 
-/** The service, which knows nothing of notes but their schema. */
+/** The service, which knows nothing of notes but their schema. Loaded when it is started, so that it takes no memory from what is measured before. */
 export function startIncumbent(): LanguageService {
+  const { getLanguageService } = require(`${incumbent}/lib/umd/languageservice/yamlLanguageService.js`) as {
+    readonly getLanguageService: (given: unknown) => LanguageService;
+  };
   const schema: unknown = JSON.parse(
     readFileSync(join(import.meta.dirname, '..', '..', 'schemas', 'note.schema.json'), 'utf8'),
   );
