@@ -42,8 +42,8 @@ async function exportsItInSpanish(person, folder) {
   const asks = async () => {
     await asksForTheHandout(person, 'Spanish', 'Text');
     await person.proposed('punch-sutured.handout-es.txt');
-    await person.press('Control+a');
-    await person.type(written);
+    await person.type('para-llevar'); // over what is selected: the name without its ending
+    await person.proposed('para-llevar.txt');
     await person.press('Enter');
   };
   await asks();
@@ -90,12 +90,12 @@ async function asksForTheHandout(person, language, form) {
   await person.pick(form);
 }
 
-/** Answers the question whether a file may be replaced with going back, and leaves. */
+/** Answers the question whether a file may be replaced with going back to the question where, and leaves. */
 async function keepsWhatIsThere(person, written, picture) {
   const question = person.page.locator('.quick-input-widget', { hasText: 'already exists' });
   await question.waitFor();
   await person.picture(picture);
-  await person.press('Escape'); // back to the question where
+  await person.press('Escape');
   await question.waitFor({ state: 'hidden' });
   await person.press('Escape');
   await person.noQuestion();
@@ -114,8 +114,8 @@ async function isWritten(person, written, words, picture) {
   await said.waitFor();
   assert.ok(existsSync(written), `${written} is not there`);
   await person.picture(picture);
-  await person.command('Notifications: Clear All Notifications');
-  await said.waitFor({ state: 'detached' });
+  await person.press('Escape');
+  await said.waitFor({ state: 'hidden' });
 }
 
 /** What the command line writes. */
