@@ -16,11 +16,19 @@ export interface Mention<Row> {
   readonly standing: Standing;
 }
 
-interface Phrase<Value> {
-  readonly words: readonly string[];
-  /** The words with a blank between. */
-  readonly key: string;
-  value: Value;
+class Phrase<Value> {
+  private split: readonly string[] | undefined;
+
+  /** @param key the words with a blank between */
+  constructor(
+    readonly key: string,
+    public value: Value,
+  ) {}
+
+  /** Taken apart when first asked: of most phrases no text has the first word. */
+  get words(): readonly string[] {
+    return (this.split ??= this.key.split(' '));
+  }
 }
 
 /** Phrases by their first word. */
@@ -376,20 +384,23 @@ function orAhead(tokens: readonly Token[]): boolean[] {
 
 /** The phrase with these words, which is added with a first value where there is none yet. */
 function added<Value>(phrases: Phrases<Value>, text: string, value: Value): Phrase<Value> {
-  const words = wordsOf(text);
-  const [first = ''] = words;
-  const key = words.length === 1 ? first : words.join(' ');
+  const key = keyOf(text);
+  const blank = key.indexOf(' ');
+  const first = blank < 0 ? key : key.slice(0, blank);
   const same = phrases.get(first);
   for (const phrase of same ?? []) if (phrase.key === key) return phrase;
-  const phrase = { words, key, value };
+  const phrase = new Phrase(key, value);
   if (same === undefined) phrases.set(first, [phrase]);
   else same.push(phrase);
   return phrase;
 }
 
-/** The words of a phrase of a table; most are plain letters and blanks, which need no pattern. */
-function wordsOf(text: string): readonly string[] {
-  return /^[a-z]+(?: [a-z]+)*$/.test(text) ? text.split(' ') : tokensOf(text).map((token) => token.text);
+/** The words of a phrase of a table; most are plain letters and blanks, which need not be taken apart. */
+function keyOf(text: string): string {
+  if (/^[a-z]+(?: [a-z]+)*$/.test(text)) return text;
+  return tokensOf(text)
+    .map((token) => token.text)
+    .join(' ');
 }
 
 /** Whether a phrase begins with a word; a plural `s` is overlooked. */
