@@ -32,6 +32,11 @@ export class Binder {
   readonly respelled = new Map<Entry, KeyShape>();
   /** The keys under which something else than `none` is written, wherever they stand. */
   readonly said = new Set<string>();
+  /**
+   * Whether the tree surely has the form that the shapes want, and nothing in it waits, so that neither has to be looked
+   * for. Where it is false the validator decides.
+   */
+  fits = true;
   private compared = 0;
 
   constructor(private readonly shapes: ReadonlyMap<string, KeyIndex>) {}
@@ -47,7 +52,9 @@ export class Binder {
       if (key === undefined) (unknown ??= []).push(entry);
       else this.put(built, entry, key, keys);
     }
+    if (unknown !== undefined) this.fits = false;
     if (unknown !== undefined && index !== undefined) this.guess(unknown, index, built, keys);
+    for (const key of index?.shape.required ?? []) if (!keys.has(key)) this.fits = false;
     return built;
   }
 
@@ -60,10 +67,12 @@ export class Binder {
     keys.set(key.key, entry);
     if (!saysNone(entry.value)) this.said.add(key.key);
     const value = this.value(entry, key);
-    if (value !== undefined) built[key.prop] = value;
+    if (value === undefined) this.fits = false;
+    else built[key.prop] = value;
   }
 
   private duplicate(entry: Entry, key: string, first: Range): void {
+    this.fits = false;
     this.problems.push({
       code: 'yaml/duplicate-key',
       ...range(entry),
@@ -104,11 +113,13 @@ export class Binder {
 
   private add(bound: unknown[], node: Node, key: KeyShape, head: Range): void {
     const item = isEmpty(node) ? undefined : this.item(node, key, head);
-    if (item !== undefined) bound.push(item);
+    if (item === undefined) this.fits = false;
+    else bound.push(item);
   }
 
   private item(node: Node, key: KeyShape, head: Range): unknown {
     if (node.kind === 'list') return undefined;
+    if (node.kind === 'text' && (node.text === '' || isPending(node))) this.fits = false;
     if (key.map === undefined) return node.kind === 'text' ? this.leaf(node, key) : undefined;
     if (node.kind === 'map') return this.map(node, key.map, head);
     return key.text === undefined ? undefined : this.bareText(node, key);
@@ -148,6 +159,7 @@ export class Binder {
   }
 
   private open(node: MapNode): OpenEntry[] {
+    this.fits = false;
     const seen = new Map<string, Entry>();
     return node.entries.flatMap((entry) => {
       const first = seen.get(entry.key);

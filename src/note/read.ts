@@ -21,6 +21,8 @@ export interface Source<T> {
   readonly said: ReadonlySet<string>;
   /** Whether nothing at all is wrong with its YAML. */
   readonly sound: boolean;
+  /** Whether its form is surely as the schema wants it, and nothing in it waits. */
+  readonly fits: boolean;
   /** Where the parser stumbled, so that keys behind it may only seem to be missing. */
   readonly damage: readonly number[];
 }
@@ -61,13 +63,14 @@ function bound<T>(text: string, { root, problems, damage }: Parsed, { name, inde
   const binder = new Binder(index);
   const { respelled, said } = binder;
   const sound = problems.length === 0 && damage.length === 0;
-  const nothing = { text, root, value: null, words: [], respelled, said, sound, damage };
+  const nothing = { text, root, value: null, words: [], respelled, said, fits: false, sound, damage };
   if (root === null) return { ...nothing, problems };
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };
   // The binder follows the shapes that the types were generated from.
   const value = binder.map(root, name, { start: root.start, end: root.start }) as unknown as T;
-  return { ...nothing, value, problems: problems.concat(binder.problems), words: binder.words };
+  const { words, fits } = binder;
+  return { ...nothing, value, problems: problems.concat(binder.problems), words, fits };
 }
 
 /** Nothing may be said about a note in a format that was made after this version. */

@@ -5,7 +5,6 @@ import { noteIndex, practiceIndex, type Source } from '../note/read.ts';
 import type { KeyIndex, KeyShape } from '../note/shape.ts';
 import type { Entry, MapNode, Node, Range } from '../note/tree.ts';
 import { plainData } from './data.ts';
-import { fits } from './fits.ts';
 import * as validators from './generated/validators.js';
 import type { SchemaError, Validator } from './generated/validators.js';
 import { placeOf, type Place } from './place.ts';
@@ -35,8 +34,9 @@ export function practiceShapeProblems(source: Source<unknown>): readonly Problem
 }
 
 function problemsOf(source: Source<unknown>, { name, index, validate }: File): readonly Problem[] {
-  const { root, value, respelled } = source;
-  if (root === null || value === null || fits(root, name, index)) return [];
+  const { root, value, respelled, fits } = source;
+  // Most notes have nothing wrong with their form, and to hear that from the validator costs a copy of the whole.
+  if (root === null || value === null || fits) return [];
   const { data, problems } = plainData(root, name, index, respelled);
   const valid = validate(data);
   if (valid && problems.length === 0 && respelled.size === 0) return [];

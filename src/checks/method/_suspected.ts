@@ -10,21 +10,6 @@ interface Suspected {
   readonly at: Range;
 }
 
-type Mentions = readonly Mention<DiagnosisRow>[];
-
-const read = new WeakMap<Subject, Map<Procedure, Mentions>>();
-
-/** The diseases that a question mentions, read once for all checks of a note. */
-function mentionsIn(procedure: Procedure, subject: Subject): Mentions {
-  const known = read.get(subject) ?? new Map<Procedure, Mentions>();
-  read.set(subject, known);
-  const before = known.get(procedure);
-  if (before !== undefined) return before;
-  const mentions = phrasesOf(subject.tables.diagnoses).mentionsIn(procedure.question?.value ?? '');
-  known.set(procedure, mentions);
-  return mentions;
-}
-
 /** What stands behind a disease that a year dates: "melanoma of the left thigh in 2014". */
 const dated = /^(?: (?:of|on) (?:[a-z]+ ){0,3}[a-z]+)?,? (?:in )?\(?((?:19|20)\d\d)\b/i;
 
@@ -49,35 +34,63 @@ const isMillimeters = (question: string, { from, to, standing }: Mention<Diagnos
   to - from === 2 &&
   (/\d\s*$/.test(question.slice(0, from)) || (standing === 'asserted' && question.slice(from, to) === 'mm'));
 
-/** The disease of a kind that a question suspects; what it denies, thinks unlikely or tells of the past does not count. */
-function suspected(procedure: Procedure, need: SampleNeed, subject: Subject): Suspected | undefined {
-  const { question } = procedure;
-  const text = question?.value ?? '';
-  const mention = mentionsIn(procedure, subject).find(
-    (one) =>
-      one.row.needs === need &&
-      (one.standing === 'asserted' || one.standing === 'asked') &&
-      !isMillimeters(text, one) &&
-      !isPlace(text, one) &&
-      !isPast(text, one, subject),
-  );
-  if (question === undefined || mention === undefined) return undefined;
-  return { name: mention.row.name, at: within(question.node, mention.from, mention.to) };
+interface Question {
+  readonly procedure: Procedure;
+  readonly need: SampleNeed;
+  readonly disease: Suspected;
 }
+
+const read = new WeakMap<Subject, readonly Question[]>();
+
+/**
+ * What the questions of a note suspect, of each kind the first, read once for all checks. What a question denies,
+ * thinks unlikely or tells of the past does not count.
+ */
+function questionsOf(subject: Subject): readonly Question[] {
+  const before = read.get(subject);
+  if (before !== undefined) return before;
+  const found: Question[] = [];
+  const phrases = phrasesOf(subject.tables.diagnoses);
+  for (const procedure of subject.note.procedures ?? []) {
+    const { question } = procedure;
+    const text = question?.value;
+    if (question === undefined || text === undefined) continue;
+    const kinds = new Set<SampleNeed>();
+    for (const mention of phrases.mentionsIn(text)) {
+      const { needs, name } = mention.row;
+      if (kinds.has(needs) || !isSuspected(text, mention, subject)) continue;
+      kinds.add(needs);
+      const at = within(question.node, mention.from, mention.to);
+      found.push({ procedure, need: needs, disease: { name, at } });
+    }
+  }
+  read.set(subject, found);
+  return found;
+}
+
+const isSuspected = (text: string, mention: Mention<DiagnosisRow>, subject: Subject): boolean =>
+  (mention.standing === 'asserted' || mention.standing === 'asked') &&
+  !isMillimeters(text, mention) &&
+  !isPlace(text, mention) &&
+  !isPast(text, mention, subject);
+
+/** Whether the questions of a note suspect anything that wants its own kind of sample. */
+const isAnythingSuspected = (subject: Subject): boolean => questionsOf(subject).length > 0;
 
 /** What a check finds in a procedure whose question suspects a disease; undefined where nothing is wrong. */
 export type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;
 
-/** A check of every procedure whose question suspects a disease of one kind. */
-export const ofSuspected = (need: SampleNeed, judge: Judge): NonNullable<Check['find']> =>
-  function (subject) {
+/** How every procedure is judged whose question suspects a disease of one kind. */
+export const ofSuspected = (need: SampleNeed, judge: Judge): Pick<Check, 'when' | 'find'> => ({
+  when: isAnythingSuspected,
+  find(subject) {
     const found: Report[] = [];
-    for (const procedure of subject.note.procedures ?? []) {
-      const disease = suspected(procedure, need, subject);
-      const report = disease && judge(procedure, subject);
-      if (disease === undefined || report === undefined) continue;
+    for (const { procedure, need: own, disease } of questionsOf(subject)) {
+      const report = own === need ? judge(procedure, subject) : undefined;
+      if (report === undefined) continue;
       const related = { ...disease.at, form: 'question', args: {} };
       found.push({ ...report, args: { disease: disease.name, ...report.args }, related: [related] });
     }
     return found;
-  };
+  },
+});

@@ -64,6 +64,6 @@ export const checks: readonly Check[] = [
       main: 'The question is {disease}, and the lesion is described as {word}: it may show the scratching or healing only. If a whole lesion was there, it serves better; if this is beside it, write `relation`.',
       question: 'what is asked',
     },
-    find: ofSuspected('a fresh lesion', worn),
+    ...ofSuspected('a fresh lesion', worn),
   },
 ];

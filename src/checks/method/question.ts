@@ -119,7 +119,7 @@ export const checks: readonly Check[] = [
       thin: 'Melanoma is asked about, and the margin is {margin}; {from} to {to} mm is advised, so that the whole lesion is seen. Check the number.',
       question,
     },
-    find: ofSuspected('whole lesion', melanomaMargin),
+    ...ofSuspected('whole lesion', melanomaMargin),
   },
   {
     code: 'method/melanoma-sample',
@@ -138,7 +138,7 @@ export const checks: readonly Check[] = [
         'Melanoma is asked about, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
       question,
     },
-    find: ofSuspected('whole lesion', melanoma),
+    ...ofSuspected('whole lesion', melanoma),
   },
   {
     code: 'method/hair-loss-sample',
@@ -161,7 +161,7 @@ export const checks: readonly Check[] = [
         'For {disease} sources want two punches, one for horizontal and one for vertical sections. If there was only one, tell the laboratory which sections it is for: horizontal ones show most.',
       question,
     },
-    find: ofSuspected('hair', hair),
+    ...ofSuspected('hair', hair),
   },
   {
     code: 'method/fat-not-reached',
@@ -173,7 +173,7 @@ export const checks: readonly Check[] = [
       main: 'The question is {disease}, which lies in the fat, and the sample reached only the {reached}. A deep incision or excision is needed; if fat was taken, write `depth: subcutis`.',
       question,
     },
-    find: ofSuspected('fat', fat),
+    ...ofSuspected('fat', fat),
   },
   {
     code: 'method/blister-sample',
@@ -190,6 +190,6 @@ export const checks: readonly Check[] = [
         'The question is {disease}: a second sample from beside the blister, in a transport medium for immunofluorescence, usually decides it.',
       question,
     },
-    find: ofSuspected('beside the blister', blister),
+    ...ofSuspected('beside the blister', blister),
   },
 ];
