@@ -44,10 +44,21 @@ export function advisoryCeilings(
     const byRow = ceilingBy(row, kg);
     found.push(row.notRecommended ? { ...byRow, limitMg: 0 } : byRow);
   }
-  const { infantReduction: infant } = tables;
-  if (list === 'others' || facts.months === undefined || facts.months >= infant.belowMonths) return found;
-  if (tables.agents.find(agent)?.class !== infant.class) return found;
-  const reduced: LimitRow = {
+  const reduced = list === 'advisories' ? infantLimit(agent, ceiling, facts, tables) : undefined;
+  if (reduced !== undefined) found.push(ceilingBy(reduced, kg));
+  return found;
+}
+
+/** The ceiling with what the guidelines take off for the youngest; undefined for everyone else. */
+function infantLimit(
+  agent: string,
+  ceiling: LimitRow,
+  { months }: Facts,
+  { infantReduction: infant, agents }: Tables,
+): LimitRow | undefined {
+  if (months === undefined || months >= infant.belowMonths) return undefined;
+  if (agents.find(agent)?.class !== infant.class) return undefined;
+  return {
     ...ceiling,
     ...(ceiling.mgPerKg === undefined ? {} : { mgPerKg: ceiling.mgPerKg * infant.factor }),
     ...(ceiling.capMg === undefined ? {} : { capMg: ceiling.capMg * infant.factor }),
@@ -57,5 +68,4 @@ export function advisoryCeilings(
     mark: infant.mark,
     asOf: infant.asOf,
   };
-  return [...found, ceilingBy(reduced, facts.kg)];
 }

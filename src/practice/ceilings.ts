@@ -162,25 +162,26 @@ export function ceilingOf(
     const lowest = lowestOf(rows, facts);
     if (lowest === undefined) continue;
     const own = lowestOf(stricter, facts);
-    return own !== undefined && isLower(own, lowest) ? own : lowest;
+    return own !== undefined && isLower(own.limit, lowest.limit, facts.kg) ? own : lowest;
   }
   return undefined;
 }
 
 function lowestOf(rows: readonly LimitRow[], facts: Facts): Ceiling | undefined {
-  let lowest: Ceiling | undefined;
-  for (const row of rows) {
-    if (!appliesTo(row.population, facts)) continue;
-    const ceiling = ceilingBy(row, facts.kg);
-    if (lowest === undefined || isLower(ceiling, lowest)) lowest = ceiling;
-  }
-  return lowest;
+  let lowest: LimitRow | undefined;
+  for (const row of rows)
+    if (appliesTo(row.population, facts) && (lowest === undefined || isLower(row, lowest, facts.kg)))
+      lowest = row;
+  return lowest && ceilingBy(lowest, facts.kg);
 }
 
-const isLower = (a: Ceiling, b: Ceiling): boolean =>
-  a.limitMg === b.limitMg
-    ? a.limitMg === Infinity && (a.limit.mgPerKg ?? Infinity) < (b.limit.mgPerKg ?? Infinity)
-    : a.limitMg < b.limitMg;
+/** Whether a row allows less than another at a weight; without one, and without caps, whether it would. */
+function isLower(row: LimitRow, other: LimitRow, kg: number | undefined): boolean {
+  const [mg, otherMg] = [limitAt(row, kg), limitAt(other, kg)];
+  return mg === otherMg
+    ? mg === Infinity && (row.mgPerKg ?? Infinity) < (other.mgPerKg ?? Infinity)
+    : mg < otherMg;
+}
 
 /** Both figures of a limit; undefined where there is none. */
 export interface Figures {
