@@ -181,11 +181,9 @@ class TreeBuilder {
     const quote = scalar.type === 'QUOTE_DOUBLE' || scalar.type === 'QUOTE_SINGLE';
     if (typeof scalar.comment === 'string') this.comment(scalar, start, end);
     const at = quote ? start + 1 : start;
-    if (this.source.startsWith(text, at)) {
-      const closed = !quote || (end - at - 1 === text.length && this.source[end - 1] === this.source[start]);
-      if (!closed) this.odd.push({ code: 'QUOTE', start, end });
-      return { kind: 'text', start, end, text, inner: at };
-    }
+    // A quoted text can stand there as it is, and end in a sign that is written twice.
+    const whole = !quote || (end - at - 1 === text.length && this.source[end - 1] === this.source[start]);
+    if (whole && this.source.startsWith(text, at)) return { kind: 'text', start, end, text, inner: at };
     return { kind: 'text', start, end, text, inner: -1, ...this.overRows(start, end, quote, scalar.type) };
   }
 
