@@ -155,6 +155,11 @@ describe('what YAML takes for something else', () => {
       );
     });
 
+    it('does not miss the closing quote behind a sign that is written twice', () => {
+      for (const lesion of ["'macule, ''halo'''", String.raw`"macule \\"`, String.raw`"}\\"`])
+        silent('yaml/unclosed-quote', `${before}    lesion: ${lesion}\n`);
+    });
+
     it('does not take a value over two rows for a fault', () => {
       silent('yaml/runs-on', `${before}    lesion: brown macule with an irregular\n      border\n`);
     });
