@@ -1,3 +1,4 @@
+import { parseArgs } from 'node:util';
 import { readMoment } from '../note/dates.ts';
 import type { IsoDate } from '../note/values.ts';
 
@@ -10,41 +11,25 @@ export interface Arguments {
 }
 
 /**
- * Reads options that each take a value, and everything else as paths. Node's own reader of arguments takes longer to
- * load than a note to read.
+ * Reads options that each take a value, and everything else as paths.
  * @throws UsageError for an unknown option or one without its value
  */
 export function readArguments(argv: readonly string[], names: readonly string[]): Arguments {
-  const paths: string[] = [];
-  const options = new Map<string, string>();
-  for (let at = 0; at < argv.length; at += 1) {
-    const word = argv[at]!;
-    if (word === '--') return { paths: [...paths, ...argv.slice(at + 1)], options };
-    if (isOption(word)) {
-      const { name, value } = optionOf(word, names);
-      if (value === undefined) at += 1;
-      options.set(name, value ?? valueBehind(name, argv[at]));
-    } else paths.push(word);
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...argv],
+      options: Object.fromEntries(names.map((name) => [name, { type: 'string' as const }])),
+      allowPositionals: true,
+    });
+    return {
+      paths: positionals,
+      options: new Map(
+        Object.entries(values).flatMap(([key, value]) => (typeof value === 'string' ? [[key, value]] : [])),
+      ),
+    };
+  } catch (error) {
+    throw new UsageError(error instanceof Error ? (error.message.split(/\n|\. /)[0] ?? '') : String(error));
   }
-  return { paths, options };
-}
-
-/** `-` stands for standard input. */
-const isOption = (word: string): boolean => word.startsWith('-') && word !== '-';
-
-/** `--name`, or `--name=value`. */
-function optionOf(word: string, names: readonly string[]): { name: string; value: string | undefined } {
-  const [, name = '', value] = /^--([^=]+)(?:=(.*))?$/s.exec(word) ?? [];
-  if (names.includes(name)) return { name, value };
-  throw new UsageError(
-    `Unknown option '${name === '' ? (word.startsWith('--') ? word : word.slice(0, 2)) : `--${name}`}'`,
-  );
-}
-
-function valueBehind(name: string, next: string | undefined): string {
-  if (next === undefined) throw new UsageError(`Option '--${name} <value>' argument missing`);
-  if (isOption(next)) throw new UsageError(`Option '--${name}' argument is ambiguous.`);
-  return next;
 }
 
 /** The value of an option that allows only certain words, the first of them being the default. @throws UsageError */
