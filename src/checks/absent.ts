@@ -1,14 +1,11 @@
 import type { Part } from '../note/leaf.ts';
+import { once } from '../note/once.ts';
 import type { Subject } from './check.ts';
 
 /** Where keys stand that are probably a misspelt key, by that key; each list in the order of the text. */
 type Misspelt = ReadonlyMap<string, readonly number[]>;
 
-const seen = new WeakMap<Subject, Misspelt>();
-
-function misspeltIn(subject: Subject): Misspelt {
-  const before = seen.get(subject);
-  if (before !== undefined) return before;
+const misspeltIn = once((subject: Subject): Misspelt => {
   const found = new Map<string, number[]>();
   for (const { data, start } of subject.problems('shape/unknown-key')) {
     const near = (data as { readonly near?: string } | undefined)?.near;
@@ -18,9 +15,8 @@ function misspeltIn(subject: Subject): Misspelt {
     else starts.push(start);
   }
   for (const starts of found.values()) starts.sort((a, b) => a - b);
-  seen.set(subject, found);
   return found;
-}
+});
 
 /**
  * Whether a part has none of these keys: not one is there, nor misspelt, which is one fault and reported as such,

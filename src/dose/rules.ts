@@ -1,3 +1,4 @@
+import { once } from '../note/once.ts';
 import {
   appliesTo,
   ceilingBy,
@@ -10,14 +11,8 @@ import {
 import type { Tables } from '../practice/tables.ts';
 import type { LimitRow } from '../reference/limits.ts';
 
-const built = new WeakMap<Tables, Rules>();
-
 /** The limits of tables, sorted once and kept. */
-export function rulesOf(tables: Tables): Rules {
-  let rules = built.get(tables);
-  if (rules === undefined) built.set(tables, (rules = rulesFrom(tables)));
-  return rules;
-}
+export const rulesOf = once((tables: Tables): Rules => rulesFrom(tables));
 
 /**
  * The limits for a patient that stand beside the ceiling of an agent: those of the country's guidelines, with the

@@ -1,6 +1,7 @@
 import type { Related } from '../../note/finding.ts';
 import type { Allergy } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
+import { once } from '../../note/once.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
@@ -49,16 +50,10 @@ export interface Allergies {
 
 type Asking = Pick<Subject, 'note' | 'tables'>;
 
-const seen = new WeakMap<Asking, Allergies>();
-
 /** What the patient is allergic to, worked out once for each note. */
-export function allergiesOf(subject: Asking): Allergies {
-  const found = seen.get(subject);
-  if (found !== undefined) return found;
-  const made = new Reader(subject.tables).read(subject.note.patient?.allergies ?? []);
-  seen.set(subject, made);
-  return made;
-}
+export const allergiesOf = once(({ note, tables }: Asking): Allergies =>
+  new Reader(tables).read(note.patient?.allergies ?? []),
+);
 
 /** The place of the entry, for findings elsewhere. */
 export const entryOf = ({ leaf, word }: Named): readonly Related[] => [

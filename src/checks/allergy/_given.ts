@@ -1,5 +1,6 @@
 import { agentOf, productOf } from '../../dose/injections.ts';
 import type { Injection } from '../../note/generated/types.ts';
+import { once } from '../../note/once.ts';
 import type { Range } from '../../note/tree.ts';
 import type { StockProduct } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
@@ -15,20 +16,15 @@ export interface GivenAgent {
   readonly at: Range;
 }
 
-const read = new WeakMap<Subject, readonly GivenAgent[]>();
-
 /** Every anesthetic of the visit and of later events that names a known agent; read once for a note. */
-export function givenAgents(subject: Subject): readonly GivenAgent[] {
-  const before = read.get(subject);
-  if (before !== undefined) return before;
+export const givenAgents = once((subject: Subject): readonly GivenAgent[] => {
   const { note, tables } = subject;
   const found: GivenAgent[] = [];
   addGiven(note.anesthetic, tables, found);
   for (const { anesthetic } of note.procedures ?? []) addGiven(anesthetic, tables, found);
   for (const { anesthetic } of note.events ?? []) addGiven(anesthetic, tables, found);
-  read.set(subject, found);
   return found;
-}
+});
 
 function addGiven(
   injections: readonly Injection[] | undefined,

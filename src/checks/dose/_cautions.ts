@@ -1,4 +1,4 @@
-import type { Note } from '../../note/generated/types.ts';
+import { once } from '../../note/once.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { CautionRow } from '../../reference/cautions.ts';
@@ -20,12 +20,8 @@ const isOther = (text: string, { cautions }: Subject['tables']): boolean =>
 /** Whether anything calls for care. */
 export const isAnyCaution = (subject: Subject): boolean => cautionsOf(subject).length > 0;
 
-const read = new WeakMap<Note, readonly Caution[]>();
-
 /** What of the patient's conditions and medicines, and of what remarks say of them, calls for care, each thing once; read once for a note. */
-export function cautionsOf({ note, tables }: Subject): readonly Caution[] {
-  const before = read.get(note);
-  if (before !== undefined) return before;
+export const cautionsOf = once(({ note, tables }: Subject): readonly Caution[] => {
   const found = new Map<CautionRow, Caution>();
   const phrases = phrasesOf(tables.cautions);
   for (const leaf of patientTexts(note)) {
@@ -34,7 +30,5 @@ export function cautionsOf({ note, tables }: Subject): readonly Caution[] {
       if (standing === 'asserted' && !found.has(row))
         found.set(row, { row, at: within(leaf.node, from, to) });
   }
-  const all = [...found.values()];
-  read.set(note, all);
-  return all;
-}
+  return [...found.values()];
+});

@@ -108,8 +108,8 @@ function cannotJudge({ note, dose, source }: Subject): readonly Report[] {
     }
     if (day.unread.length > 0) for (const one of unexplained(day, source.problems)) found.push(one);
   }
-  const measured = daysOf(dose).some(({ given, creams }) => given.length > 0 || creams.length > 0);
-  if (weight !== undefined && needsAge(dose.facts) && measured)
+  if (weight === undefined || !needsAge(dose.facts)) return found;
+  if (daysOf(dose).some(({ given, creams }) => given.length > 0 || creams.length > 0))
     found.push({ at: weight, form: 'no-age', args: { weight: weight.text } });
   return found;
 }

@@ -2,6 +2,7 @@ import { dutiesOf, type DueKind, type Planned } from '../../followup/schedule.ts
 import { daysBetween } from '../../note/days.ts';
 import { stateOn } from '../../followup/due.ts';
 import type { Severity } from '../../note/finding.ts';
+import { once } from '../../note/once.ts';
 import type { IsoDate } from '../../note/values.ts';
 import type { Report, Subject } from '../check.ts';
 
@@ -12,15 +13,11 @@ export interface Late {
   readonly today: IsoDate;
 }
 
-const plans = new WeakMap<Subject, readonly Late[]>();
-
 /**
  * What is overdue on the day of a check. Nothing where no day is known, nor where part of the note can't be read:
  * what seems open may stand there.
  */
-function lateIn(subject: Subject): readonly Late[] {
-  const before = plans.get(subject);
-  if (before !== undefined) return before;
+const lateIn = once((subject: Subject): readonly Late[] => {
   const { note, tables, today, source, siteOf } = subject;
   const late =
     today === undefined ||
@@ -33,9 +30,8 @@ function lateIn(subject: Subject): readonly Late[] {
             ? [{ item, days: daysBetween(item.until, today), today }]
             : [],
         );
-  plans.set(subject, late);
   return late;
-}
+});
 
 /** Whether anything is overdue. */
 export const isAnyLate = (subject: Subject): boolean => lateIn(subject).length > 0;

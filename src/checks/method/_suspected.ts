@@ -1,4 +1,5 @@
 import type { Procedure } from '../../note/generated/types.ts';
+import { once } from '../../note/once.ts';
 import { phrasesOf, type Mention } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
@@ -40,15 +41,11 @@ interface Question {
   readonly disease: Suspected;
 }
 
-const read = new WeakMap<Subject, readonly Question[]>();
-
 /**
  * What the questions of a note suspect, of each kind the first, read once for all checks. What a question denies,
  * thinks unlikely or tells of the past does not count.
  */
-function questionsOf(subject: Subject): readonly Question[] {
-  const before = read.get(subject);
-  if (before !== undefined) return before;
+const questionsOf = once((subject: Subject): readonly Question[] => {
   const found: Question[] = [];
   const phrases = phrasesOf(subject.tables.diagnoses);
   for (const procedure of subject.note.procedures ?? []) {
@@ -64,9 +61,8 @@ function questionsOf(subject: Subject): readonly Question[] {
       found.push({ procedure, need: needs, disease: { name, at } });
     }
   }
-  read.set(subject, found);
   return found;
-}
+});
 
 const isSuspected = (text: string, mention: Mention<DiagnosisRow>, subject: Subject): boolean =>
   (mention.standing === 'asserted' || mention.standing === 'asked') &&

@@ -1,5 +1,6 @@
 import type { Note } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
+import { once } from '../../note/once.ts';
 import type { Respelling } from '../../note/reading.ts';
 import { within } from '../../note/tree.ts';
 import type { AbbreviationRow } from '../../reference/abbreviations.ts';
@@ -25,17 +26,11 @@ function textsOf(note: Note): readonly (Leaf<string> | undefined)[] {
   return found;
 }
 
-const patterns = new WeakMap<readonly AbbreviationRow[], RegExp>();
-
 /** All abbreviations as one expression, the first group that matches is that of the row. */
-function patternOf(rows: readonly AbbreviationRow[]): RegExp {
-  let pattern = patterns.get(rows);
-  if (pattern === undefined) {
-    const all = rows.map((row) => `(${row.pattern})`).join('|');
-    patterns.set(rows, (pattern = new RegExp(all, 'gu')));
-  }
-  return pattern;
-}
+const patternOf = once(
+  (rows: readonly AbbreviationRow[]): RegExp =>
+    new RegExp(rows.map((row) => `(${row.pattern})`).join('|'), 'gu'),
+);
 
 /** Whether a text can hold one at all: most have nothing of the kind. */
 const worthALook = /q\.?[doh]|Q|TIW|tiw|D\/C|d\/c|\d ?(?:IU|u|U|cc)|os\b|O[DSU]|TAC/;

@@ -1,8 +1,9 @@
 import type { Args } from '../../note/finding.ts';
 import type { Leaf } from '../../note/leaf.ts';
 import type { Note, Specimen } from '../../note/generated/types.ts';
+import { once } from '../../note/once.ts';
 import type { IsoDate, Moment } from '../../note/values.ts';
-import type { Check } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 
 /** A date of the note, the form of the messages about it, and what must have come before it. */
 interface Dated {
@@ -38,8 +39,8 @@ class Walk {
   }
 }
 
-/** The dates of a note, the visit first. */
-function datesOf(note: Note): readonly Dated[] {
+/** The dates of a note, the visit first; read once for a note. */
+const datesOf = once((note: Note): readonly Dated[] => {
   const walk = new Walk();
   const visit = walk.add('visit', note.visit, undefined);
   for (const { specimen, suturesOut } of note.procedures ?? []) {
@@ -51,7 +52,7 @@ function datesOf(note: Note): readonly Dated[] {
   walk.add('signed', note.signed?.at, visit);
   for (const { at } of note.addenda ?? []) walk.add('addendum', at, visit);
   return walk.found;
-}
+});
 
 const argsOf = ({ date }: Dated, other: IsoDate): Args => ({ date, other });
 
@@ -77,14 +78,17 @@ export const checks: readonly Check[] = [
       'before-sent': 'when the specimen was sent',
       'before-received': 'when the result came',
     },
-    find: ({ note }) =>
-      datesOf(note).flatMap((one) => {
-        const { leaf, after, form } = one;
-        if (after === undefined || one.date >= after.date) return [];
+    find({ note }) {
+      const found: Report[] = [];
+      for (const one of datesOf(note)) {
+        const { leaf, after, form, date } = one;
+        if (after === undefined || date >= after.date) continue;
         const { start, end } = after.leaf;
         const related = [{ start, end, form: `before-${after.form}`, args: {} }];
-        return [{ at: leaf, form, args: argsOf(one, after.date), related }];
-      }),
+        found.push({ at: leaf, form, args: argsOf(one, after.date), related });
+      }
+      return found;
+    },
   },
   {
     code: 'record/date-in-future',

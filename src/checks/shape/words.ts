@@ -1,5 +1,6 @@
 import type { WordLeaf } from '../../note/bind.ts';
 import { nearest, type Nearest } from '../../note/nearest.ts';
+import { once } from '../../note/once.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import type { WordTable } from '../../note/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -25,6 +26,14 @@ const lookups: ReadonlyMap<string, (tables: Tables) => Lookup> = new Map<string,
   ['relations', (tables) => tables.relations],
   ['tests', (tables) => tables.tests],
 ]);
+
+type Lookups = ReadonlyMap<string, Lookup>;
+
+/** The tables of a practice by name. */
+const lookupsOf = once((tables: Tables): Lookups => {
+  const own = new Map(Array.from(lookups, ([name, of]) => [name, of(tables)] as const));
+  return own;
+});
 
 /** The names of tables that are looked up here. */
 export const wordTables: ReadonlySet<string> = new Set(lookups.keys());
@@ -145,8 +154,9 @@ export const checks: readonly Check[] = [
     find({ source, tables }) {
       const found: Report[] = [];
       let count = 0;
+      const own = lookupsOf(tables);
       for (const word of source.words) {
-        const table = lookups.get(word.table)?.(tables);
+        const table = own.get(word.table);
         if (table === undefined || table.find(word.leaf.text) !== undefined || isMeasured(word, table))
           continue;
         if (++count <= mostReports) found.push(report(word, table, tables));

@@ -1,5 +1,6 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
+import { once } from '../../note/once.ts';
 import { nearestSite } from '../../note/site-nearest.ts';
 import { onBodyMidline, type SideWord, type SiteReading } from '../../note/site.ts';
 import { within, type Range } from '../../note/tree.ts';
@@ -16,22 +17,17 @@ interface Located {
   readonly reading: SiteReading;
 }
 
-const read = new WeakMap<Subject, readonly Located[]>();
-
 /** The procedures whose site could be read. */
-function located(subject: Subject): readonly Located[] {
-  const before = read.get(subject);
-  if (before !== undefined) return before;
+const located = once((subject: Subject): readonly Located[] => {
   const { note, siteOf } = subject;
   const found: Located[] = [];
-  read.set(subject, found);
   for (const procedure of note.procedures ?? []) {
     const reading = siteOf(procedure);
     if (procedure.site !== undefined && reading !== undefined)
       found.push({ procedure, site: procedure.site, reading });
   }
   return found;
-}
+});
 
 const placeOf = ({ node }: Leaf<string>, { from, to }: SideWord): Range => within(node, from, to);
 

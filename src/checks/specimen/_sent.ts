@@ -1,12 +1,17 @@
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
+import { once } from '../../note/once.ts';
 
-/** Every specimen of a note that was sent, with its procedure. */
-export function sentSpecimens(
-  note: Note,
-): readonly { readonly procedure: Procedure; readonly specimen: Specimen }[] {
-  const found: { readonly procedure: Procedure; readonly specimen: Specimen }[] = [];
+/** A specimen that was sent, with its procedure. */
+export interface Sent {
+  readonly procedure: Procedure;
+  readonly specimen: Specimen;
+}
+
+/** Every specimen of a note that was sent; looked for once for a note. */
+export const sentSpecimens = once((note: Note): readonly Sent[] => {
+  const found: Sent[] = [];
   for (const procedure of note.procedures ?? [])
     for (const specimen of procedure.specimen ?? [])
       if (!specimen.keys.has('not-sent')) found.push({ procedure, specimen });
   return found;
-}
+});

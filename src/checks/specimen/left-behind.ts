@@ -1,3 +1,4 @@
+import type { Leaf } from '../../note/leaf.ts';
 import type { IsoDate } from '../../note/values.ts';
 import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
@@ -7,7 +8,8 @@ function leftBehind(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   const all = sentSpecimens(subject.note);
   if (all.length < 2) return found;
-  const sent = all.flatMap(({ specimen: { sent: on } }) => (on?.value === undefined ? [] : [on]));
+  const sent: Leaf<IsoDate>[] = [];
+  for (const { specimen } of all) if (specimen.sent?.value !== undefined) sent.push(specimen.sent);
   const [first] = sent;
   if (first === undefined || sent.length === all.length) return found;
   const latest = sent.reduce<IsoDate>((day, { value = '' }) => (value > day ? value : day), '');
