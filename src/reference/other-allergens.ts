@@ -207,10 +207,10 @@ export const irrelevantAllergens: readonly string[] = Object.values(byKind).flat
 export const irrelevantDrug = new RegExp(
   `^(?:ce(?:f|ph)[a-z]{3,}|[a-z]*(?:${[
     'cillin|cycline|oxacin|mycin|conazole|nidazole|ciclovir|cyclovir|tegravir|prevatir',
-    'statin|pril|sartan|olol|dipine|thiazide|semide|prazole|tidine|xaban|gatran|parin|grelor',
+    'statin|pril|sartan|olol|dipine|thiazide|semide|prazole|(?:famo|rani|niza|cime)tidine|xaban|gatran|parin|grelor',
     'profen|fenac|coxib|oxicam|codone|morphone|triptan|setron|gabalin',
     'oxetine|traline|triptyline|pramine|alopram|azepam|azolam|barbital|zepine',
-    'gliptin|gliflozin|glutide|formin|dronate|lukast|tadine|terol|tropium|zosin|tinib|[lxz]umab|imab',
+    'gliptin|gliflozin|glutide|formin|dronate|lukast|(?:lora|rupa|olopa|alca|cyprohep|aman)tadine|terol|tropium|zosin|tinib|[lxz]umab|imab',
     'predniso(?:ne|lone)|methasone|sonide|quine',
   ].join('|')}))$`,
   'i',

@@ -278,6 +278,9 @@ describe('allergy/unclear-entry', () => {
   it('says of a word that is in no table that nothing was compared with it', () => {
     for (const entry of ['zorbaxol', 'see chart', 'some eye drops', 'ibux'])
       flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), { severity: 'information' });
+    // Words that end as antihistamines do, and may be an antiseptic.
+    for (const entry of ['velotadine', 'hexetidine'])
+      flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), { severity: 'information' });
     flags('allergy/unclear-entry', note('"penicillin, ⟦zorbaxol⟧"', 'dressing: gauze'));
     flags('allergy/unclear-entry', note('latex and ⟦zorbaxol⟧', 'dressing: gauze'));
     flags('allergy/unclear-entry', note('"latex, ⟦foocaine⟧"', 'dressing: gauze'), { severity: 'warning' });
@@ -318,6 +321,8 @@ describe('allergy/unclear-entry', () => {
     'cocaine',
     'pregabalin',
     'nystatin',
+    'loratadine',
+    'ranitidine',
     '??',
     'mold',
   ])
