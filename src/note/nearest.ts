@@ -12,8 +12,9 @@ const allowance = (length: number): number => (length < 3 ? 0 : length < 6 ? 1 :
 
 /**
  * The known word nearest to a text: fewest letters left out, added, changed or swapped with their neighbor. Case
- * counts for nothing. Undefined where nothing is near enough. Costs a walk through all words, so it is for texts
- * that are going to be shown as unknown, not for every text of a note.
+ * counts for nothing, and a word with other digits is another: it may be another strength, size or finger. Undefined
+ * where nothing is near enough. Costs a walk through all words, so it is for texts that are going to be shown as
+ * unknown, not for every text of a note.
  */
 export function nearest(text: string, words: Iterable<string>): Nearest | undefined {
   if (text.length > longest) return undefined;
@@ -25,7 +26,7 @@ export function nearest(text: string, words: Iterable<string>): Nearest | undefi
   for (const word of words) {
     if (Math.abs(word.length - typed.length) > Math.min(limit, least)) continue;
     const slips = distance(typed, word.toLowerCase(), Math.min(limit, least));
-    if (slips > limit || slips > least) continue;
+    if (slips > limit || slips > least || digitsOf(word) !== digitsOf(text)) continue;
     alone = slips < least || word === best;
     if (slips < least) best = word;
     least = slips;
@@ -33,6 +34,8 @@ export function nearest(text: string, words: Iterable<string>): Nearest | undefi
   if (best === undefined) return undefined;
   return { word: best, sure: alone && (least < 2 || typed.length > 6) };
 }
+
+const digitsOf = (text: string): string => text.replace(/\D/g, '');
 
 /** Rows of the table of slips, used again and again: most words are compared with hundreds of others. */
 const scratch = [0, 1, 2].map(() => new Uint8Array(longest + 4));

@@ -26,6 +26,15 @@ describe('nearest match', () => {
     assert.deepEqual(nearest('margee', ['margin']), { word: 'margin', sure: false });
   });
 
+  it('takes no number for another', () => {
+    for (const typed of ['lido 2% epi', 'lido 10% epi', 'lido % epi'])
+      assert.equal(nearest(typed, ['lido 1% epi']), undefined, typed);
+    assert.deepEqual(nearest('lido 1% ep', ['lido 2% epi', 'lido 1% epi']), {
+      word: 'lido 1% epi',
+      sure: true,
+    });
+  });
+
   it('finds nothing for a word that is not near, or too short to tell', () => {
     assert.equal(nearest('bandage', keys), undefined);
     assert.equal(nearest('on', ['by']), undefined);

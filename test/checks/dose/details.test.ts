@@ -85,6 +85,13 @@ describe('dose/unknown-product', () => {
     );
   });
 
+  it('proposes no product of another strength: that would change what is said to have been given', () => {
+    const [finding] = flags('dose/unknown-product', note(['product: ⟦lido 2% epi⟧, volume: 1 mL']), {
+      tables,
+    });
+    assert.equal(finding?.form, 'main');
+  });
+
   it('is silent for stock, in any case, and beside what is written out', () => {
     silent('dose/unknown-product', note(['product: Lido 1% Epi, volume: 1 mL']), { tables });
     silent('dose/unknown-product', note([`product: blue box, ${lidocaine('1 mL')}`]), { tables });
