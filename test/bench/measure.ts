@@ -55,15 +55,18 @@ export function compareReady<Ready>(
   const warmUp = Math.ceil(warmUpCharacters / text.length);
   for (let round = -warmUp; round < rounds; round++) {
     const fresh = `${text.replaceAll('@', String(round + warmUp))}# round ${round} of ${name}\n`;
-    const ready = prepare(fresh);
+    const turn = (): number => {
+      // Directly before, as in use: what is checked has just been read.
+      const ready = prepare(fresh);
+      return milliseconds(() => measured(ready));
+    };
     // Which of the two goes first changes, so that neither always meets a warm or a full memory.
-    const first = round % 2 === 0;
-    const a = first ? milliseconds(() => measured(ready)) : undefined;
-    const b = milliseconds(() => base(fresh));
-    const c = a ?? milliseconds(() => measured(ready));
+    const before = round % 2 === 0 ? turn() : undefined;
+    const parsed = milliseconds(() => base(fresh));
+    const taken = before ?? turn();
     if (round < 0) continue;
-    ours.push(c);
-    theirs.push(b);
+    ours.push(taken);
+    theirs.push(parsed);
   }
   const middle = quantile(
     [...theirs].sort((x, y) => x - y),
