@@ -1,5 +1,6 @@
 import { formatNumber } from '../note/format.ts';
 import type { Tables } from '../practice/tables.ts';
+import { isOver } from './arithmetic.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given } from './injections.ts';
 import { leftOf } from './left.ts';
@@ -47,7 +48,7 @@ export function stepsOfOne(dose: DoseJudgement, one: Given, tables: Tables): rea
   return [
     factsStep(dose.facts),
     ...givenSteps(one, tables),
-    ...(group === undefined ? [] : agentSteps(group, dose.facts)),
+    ...(group === undefined ? [] : [...besideSteps(group, one), ...agentSteps(group, dose.facts)]),
     ...sumSteps(dose),
     ...epinephrineSteps(dose.epinephrineMicrograms, tables),
     ...(group === undefined || !dose.judged
@@ -106,6 +107,12 @@ function agentSteps(dose: AgentDose, facts: Facts): readonly Step[] {
   const share =
     dose.limitMg === Infinity ? 'no cap to hold it against' : `${percentText(dose.fraction)}% of the limit`;
   return [...limitSteps(name, dose, facts), { text: `${name}: ${mgText(dose.mg)} mg, ${share}` }];
+}
+
+/** What other injections add to the sum that one injection counts in. */
+function besideSteps({ agent, epinephrine, mg }: AgentDose, one: Given): readonly Step[] {
+  if (!isOver(mg, one.mg)) return [];
+  return [{ text: `Other injections of ${kindText(agent, epinephrine)}: ${mgText(mg - one.mg)} mg` }];
 }
 
 /** How a limit comes about, and where each number is from. */

@@ -45,6 +45,22 @@ describe('a hover', () => {
     assert.match(text, /Sum of the shares/);
   });
 
+  it('on one of several of the same agent tells what the others add to its sum', () => {
+    const text = hover(
+      injection(
+        '{agent: lidocaine, concentration: 1%, volume: 20| mL}\n      - {agent: lidocaine, concentration: 2%, volume: 6 mL}',
+      ),
+    );
+    assert.match(
+      text,
+      /= 200 mg\n+- Other injections of lidocaine: 120 mg\n+- Limit of lidocaine.*\n+- lidocaine: 320 mg/,
+    );
+    assert.doesNotMatch(
+      hover(injection('{agent: lidocaine, concentration: 1%, volume: 20| mL}')),
+      /Other injections/,
+    );
+  });
+
   it('on an injection that is not counted says so', () => {
     assert.match(
       hover(injection('{agent: lidocaine|, volume: 1 mL}')),
