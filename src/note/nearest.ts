@@ -20,12 +20,14 @@ export function nearest(text: string, words: Iterable<string>): Nearest | undefi
   if (text.length > longest) return undefined;
   const typed = text.toLowerCase();
   const limit = allowance(typed.length);
+  const letters = lettersOf(typed);
   let best: string | undefined;
   let least = limit + 1;
   let alone = true;
   for (const word of words) {
-    if (Math.abs(word.length - typed.length) > Math.min(limit, least)) continue;
-    const slips = distance(typed, word.toLowerCase(), Math.min(limit, least));
+    const most = Math.min(limit, least);
+    if (Math.abs(word.length - typed.length) > most || !sharesLetters(letters, word, most)) continue;
+    const slips = distance(typed, word.toLowerCase(), most);
     if (slips > limit || slips > least || digitsOf(word) !== digitsOf(text)) continue;
     alone = slips < least || word === best;
     if (slips < least) best = word;
@@ -36,6 +38,23 @@ export function nearest(text: string, words: Iterable<string>): Nearest | undefi
 }
 
 const digitsOf = (text: string): string => text.replace(/\D/g, '');
+
+/** The letters of a word as bits; other signs fall together with some. */
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at++) letters |= 1 << (word.charCodeAt(at) & 31);
+  return letters;
+}
+
+/** Whether so few slips can lie between: each brings one letter at most that the other word does not have. */
+function sharesLetters(letters: number, word: string, most: number): boolean {
+  let others = lettersOf(word) & ~letters;
+  for (let left = most; others !== 0; left--) {
+    if (left === 0) return false;
+    others &= others - 1;
+  }
+  return true;
+}
 
 /** Rows of the table of slips, used again and again: most words are compared with hundreds of others. */
 const scratch = [0, 1, 2].map(() => new Uint8Array(longest + 4));

@@ -94,14 +94,18 @@ function report(word: WordLeaf, table: Lookup, tables: Tables): Report {
     return { at: leaf, form: 'list', args: { text }, data: { near: `[${text}]`, sure: true } };
   }
   const near = nearestWord(leaf.text, table);
-  const names = table.rows.map(({ name }) => name);
-  const known = names.slice(0, mostShown).join(', ') + (names.length > mostShown ? ', …' : '');
   const text = leaf.text.length > 60 ? `${leaf.text.slice(0, 60)}…` : leaf.text;
   const within = near === undefined && measured.has(word.table) ? partsIn(leaf.text, table) : [];
   if (within.length > 0) return { at: leaf, form: 'part', args: { text, known: within.join(', ') } };
   return near === undefined
-    ? { at: leaf, args: { text, known } }
+    ? { at: leaf, args: { text, known: knownIn(table) } }
     : { at: leaf, form: 'near', args: { text, near: near.word }, data: { near: near.word, sure: near.sure } };
+}
+
+/** The first words of a table. */
+function knownIn({ rows }: Lookup): string {
+  const names = rows.slice(0, mostShown).map(({ name }) => name);
+  return names.join(', ') + (rows.length > mostShown ? ', …' : '');
 }
 
 const sutureSize = /\b(\d{1,2})[-/]0\b/g;
