@@ -53,6 +53,14 @@ describe('snippets', () => {
         assert.deepEqual(facts, []);
       });
 
+      it('goes from gap to gap in the order of its rows', () => {
+        const stops = [...snippet.body.join('\n').matchAll(/\$\{(\d+)/g)].map(([, stop]) => Number(stop));
+        assert.deepEqual(
+          stops,
+          stops.map((_, at) => at + 1),
+        );
+      });
+
       it('stands in a note without a fault of form', () => {
         const { findings } = check(readNote(inNote(text)), { tables: referenceTables, today: '2026-03-02' });
         const faults = findings.filter(({ code }) =>
