@@ -1,3 +1,4 @@
+import type { Leaf } from '../note/leaf.ts';
 import { Lines } from '../note/lines.ts';
 import type { Note } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
@@ -35,6 +36,9 @@ type Kept = Pick<
 export interface NoteFacts {
   readonly patient: string | undefined;
   readonly visit: IsoDate | undefined;
+  /** The patient's date of birth, and where it stands. */
+  readonly born: IsoDate | undefined;
+  readonly bornAt: Spot | undefined;
   /** The day from which on nothing of it is open; undefined where that day has not come. */
   readonly closedFrom: IsoDate | undefined;
   /** Why the note, or a part of it, can't be read. */
@@ -48,6 +52,8 @@ export interface NoteFacts {
 export const unreadFacts = (why: string): NoteFacts => ({
   patient: undefined,
   visit: undefined,
+  born: undefined,
+  bornAt: undefined,
   closedFrom: undefined,
   unread: why,
   labels: [],
@@ -68,6 +74,7 @@ export function factsOf(source: Pick<Source<Note>, 'text' | 'value' | 'damage'>,
   return {
     patient: note.patient?.id?.value,
     visit: note.visit?.value?.date,
+    ...birthOf(note.patient?.born, spot),
     closedFrom: unread === undefined && undated.length === 0 ? closedFrom(planned) : undefined,
     unread,
     labels: (note.procedures ?? []).flatMap(({ specimen = [] }) =>
@@ -83,6 +90,14 @@ export function factsOf(source: Pick<Source<Note>, 'text' | 'value' | 'damage'>,
     ),
     undated: undated.map(({ kind, site, label, why, at }) => ({ kind, site, label, why, ...spot(at) })),
   };
+}
+
+function birthOf(
+  leaf: Leaf<IsoDate> | undefined,
+  spot: (range: Range) => Spot,
+): Pick<NoteFacts, 'born' | 'bornAt'> {
+  if (leaf?.value === undefined) return { born: undefined, bornAt: undefined };
+  return { born: leaf.value, bornAt: spot(leaf) };
 }
 
 /** The day on which the last of several things was done; undefined where one of them is not. */
@@ -201,6 +216,8 @@ class Found {
   private readonly byGroup = new Map<OpenGroup, OpenItem[]>(groupOrder.map((group) => [group, []]));
   /** The notes of each patient and day, the last one first. */
   private readonly byDay = new Map<string, Known>();
+  /** The notes of each chart number that give a date of birth, the last one first. */
+  private readonly byPatient = new Map<string, Known>();
 
   constructor(
     private readonly today: IsoDate,
@@ -209,15 +226,18 @@ class Found {
 
   add(path: string, facts: NoteFacts): void {
     for (const item of openIn(path, facts, this.today)) this.byGroup.get(item.group)?.push(item);
-    const { patient, visit } = facts;
-    if (patient === undefined || visit === undefined) return;
-    const day = `${visit} ${plainWord(patient)}`;
+    const { patient, visit, born } = facts;
+    if (patient === undefined) return;
+    const name = plainWord(patient);
+    if (born !== undefined) this.byPatient.set(name, { path, facts, before: this.byPatient.get(name) });
+    if (visit === undefined) return;
+    const day = `${visit} ${name}`;
     this.byDay.set(day, { path, facts, before: this.byDay.get(day) });
   }
 
   /** What is open of each group, the groups in their order. */
   groups(): readonly OpenItem[][] {
-    this.byGroup.get('look')?.push(...this.sameLabels());
+    this.byGroup.get('look')?.push(...this.sameLabels(), ...this.otherBirths());
     return [...this.byGroup.values()];
   }
 
@@ -228,16 +248,24 @@ class Found {
       if (last.before !== undefined) items.push(...sameLabelsOf(chainOf(last), this.nameOf));
     return items;
   }
+
+  /** Notes of one chart number that give different dates of birth: one of them may lie in the chart of somebody else. */
+  private otherBirths(): readonly OpenItem[] {
+    const items: OpenItem[] = [];
+    for (const last of this.byPatient.values())
+      if (last.before !== undefined) items.push(...otherBirthsOf(chainOf(last), this.nameOf));
+    return items;
+  }
 }
 
 interface Known {
   readonly path: string;
   readonly facts: NoteFacts;
-  /** The one before it of the same patient and day; most have none. */
+  /** The one before it of the same patient, or of the same patient and day; most have none. */
   readonly before: Known | undefined;
 }
 
-/** Notes of one patient and day, the first one first. */
+/** Notes of one patient, the first one first. */
 function chainOf(last: Known): readonly Known[] {
   const chain: Known[] = [];
   for (let one: Known | undefined = last; one !== undefined; one = one.before) chain.push(one);
@@ -256,10 +284,42 @@ function sameLabelsOf(notes: readonly Known[], nameOf: (path: string) => string)
     const paths = new Set(same.map(({ path }) => path));
     if (paths.size < 2) return [];
     return same.map(({ path, facts, spot }) => {
-      const others = [...paths].filter((other) => other !== path);
-      const more = others.length > 3 ? ` and ${others.length - 3} others` : '';
-      const what = `label ${spot.label} of this patient and day stands in ${others.slice(0, 3).map(nameOf).join(', ')}${more} too`;
-      return look(path, facts, spot, what);
+      const others = namesOf(
+        [...paths].filter((other) => other !== path),
+        nameOf,
+      );
+      return look(path, facts, spot, `label ${spot.label} of this patient and day stands in ${others} too`);
+    });
+  });
+}
+
+/** What some notes are called; of many the first few, and how many more there are. */
+function namesOf(paths: readonly string[], nameOf: (path: string) => string): string {
+  const more = paths.length > 3 ? ` and ${paths.length - 3} others` : '';
+  return `${paths.slice(0, 3).map(nameOf).join(', ')}${more}`;
+}
+
+/** Of several notes of one chart number those whose date of birth is not that of most; all where no date is. */
+function otherBirthsOf(notes: readonly Known[], nameOf: (path: string) => string): readonly OpenItem[] {
+  const byDate = new Map<IsoDate, Known[]>();
+  for (const note of notes) {
+    const date = note.facts.born ?? '';
+    const same = byDate.get(date);
+    if (same === undefined) byDate.set(date, [note]);
+    else same.push(note);
+  }
+  if (byDate.size < 2) return [];
+  const [first, second] = [...byDate.values()].sort((a, b) => b.length - a.length);
+  const common = first?.length === second?.length ? undefined : first;
+  return [...byDate].flatMap(([date, same]) => {
+    if (same === common) return [];
+    const others = namesOf(
+      notes.filter(({ facts }) => facts.born !== date).map(({ path }) => path),
+      nameOf,
+    );
+    return same.map(({ path, facts }) => {
+      const what = `chart number ${facts.patient ?? ''} is born on ${date} here, and on another day in ${others}`;
+      return look(path, facts, facts.bornAt ?? top, what);
     });
   });
 }

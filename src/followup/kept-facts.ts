@@ -1,5 +1,5 @@
 import type { IsoDate } from '../note/values.ts';
-import type { NoteFacts } from './caseload.ts';
+import type { NoteFacts, Spot } from './caseload.ts';
 
 declare const WHEAL_BUILD: string;
 
@@ -9,13 +9,14 @@ declare const WHEAL_BUILD: string;
  */
 export const builtFrom: string | undefined = typeof WHEAL_BUILD === 'string' ? WHEAL_BUILD : undefined;
 
-type Rest = Pick<NoteFacts, 'unread' | 'labels' | 'planned' | 'undated'>;
+type Rest = Pick<NoteFacts, 'bornAt' | 'unread' | 'labels' | 'planned' | 'undated'>;
 
 /** Characters of a date, or of the blanks that stand for none. */
 const dateLength = 10;
 const settledAt = 1;
 const visitAt = settledAt + dateLength;
-const patientAt = visitAt + dateLength;
+const birthAt = visitAt + dateLength;
+const patientAt = birthAt + dateLength;
 
 const dated = (date = ''): string => date.padEnd(dateLength);
 const dateIn = (text: string, at: number): IsoDate => text.slice(at, at + dateLength).trimEnd();
@@ -28,6 +29,8 @@ const dateIn = (text: string, at: number): IsoDate => text.slice(at, at + dateLe
 export function rowOfFacts({
   patient,
   visit,
+  born,
+  bornAt,
   closedFrom,
   unread,
   labels,
@@ -37,8 +40,9 @@ export function rowOfFacts({
   const settled = planned
     .map(({ done = '' }) => done)
     .reduce((last, done) => (done > last ? done : last), '');
-  const rest: Rest = { unread, labels, planned: planned.filter(({ done }) => done === undefined), undated };
-  const head = `${closedFrom === undefined ? 'o' : 'c'}${dated(settled)}${dated(visit)}`;
+  const open = planned.filter(({ done }) => done === undefined);
+  const rest: Rest = { bornAt, unread, labels, planned: open, undated };
+  const head = `${closedFrom === undefined ? 'o' : 'c'}${dated(settled)}${dated(visit)}${dated(born)}`;
   return `${head}${patient === undefined ? '' : JSON.stringify(patient)}\t${JSON.stringify(rest)}`;
 }
 
@@ -73,6 +77,14 @@ class KeptFacts implements NoteFacts {
 
   get visit(): IsoDate | undefined {
     return dateIn(this.text, this.start + visitAt) || undefined;
+  }
+
+  get born(): IsoDate | undefined {
+    return dateIn(this.text, this.start + birthAt) || undefined;
+  }
+
+  get bornAt(): Spot | undefined {
+    return this.rest.bornAt;
   }
 
   get closedFrom(): IsoDate | undefined {

@@ -101,6 +101,45 @@ describe('caseload', () => {
     assert.deepEqual(looks({ a: note(''), b: note('').replace('label: A', 'label: B') }), []);
   });
 
+  const bornOn = (born: string, id = 'C-1'): string =>
+    note('').replace('{id: C-1}', `{id: ${id}, born: ${born}}`).replace('label: A', `label: ${born}`);
+  const births = (texts: Readonly<Record<string, string>>): readonly OpenItem[] =>
+    caseloadOf(texts)
+      .openOn('2026-03-03')
+      .filter(({ group }) => group === 'look');
+
+  it('sees one chart number with two dates of birth, and points at the date', () => {
+    const found = births({ a: bornOn('1961-08-09'), b: bornOn('1961-09-08', 'c-1') });
+    assert.deepEqual(brief(found), ['a look', 'b look']);
+    const [{ start, end, line, what, loudness } = assert.fail()] = found;
+    assert.equal(bornOn('1961-08-09').slice(start, end), '1961-08-09');
+    assert.equal(line, 1);
+    assert.equal(what, 'chart number C-1 is born on 1961-08-09 here, and on another day in b');
+    assert.equal(loudness, 1);
+  });
+
+  it('shows of many notes of a chart number those that differ from most', () => {
+    const most = bornOn('1961-08-09');
+    const found = births({
+      a: most.replace('label', 'x'),
+      b: most.replace('visit: 2026-03-02', 'visit: 2026-03-01'),
+      c: bornOn('1961-09-08'),
+    });
+    assert.deepEqual(
+      found.map(({ path, what }) => [path, what]),
+      [['c', 'chart number C-1 is born on 1961-09-08 here, and on another day in a, b']],
+    );
+  });
+
+  it('is content with one date of birth, with none, and with other chart numbers', () => {
+    const one = bornOn('1961-08-09');
+    const later = one.replace('visit: 2026-03-02', 'visit: 2026-03-01');
+    assert.deepEqual(births({ a: one, b: later }), []);
+    assert.deepEqual(births({ a: one, b: bornOn('1961-09-08', 'C-2') }), []);
+    assert.deepEqual(births({ a: one, b: note('') }), []);
+    assert.deepEqual(births({ a: one, b: bornOn('??') }), []);
+  });
+
   it('takes one changed file for what it now says, and forgets one that is gone', () => {
     const caseload = caseloadOf({ a: note(''), b: note('', 'C-2') });
     caseload.set(
@@ -121,7 +160,9 @@ describe('caseload', () => {
       note(', result: {received: 2026-03-09, diagnosis: melanoma}'),
       note(', result: {received: 2026-03-09, diagnosis: nevus, told: 2026-03-10}'),
       '- no\n- note\n',
+      bornOn('1962-01-01'),
     ];
+    const other = factsOf(readNote(bornOn('1961-08-09')), referenceTables);
     for (const text of texts)
       for (const day of ['2026-03-01', '2026-03-09', '2026-03-10', '2026-05-01']) {
         const facts = factsOf(readNote(text), referenceTables);
@@ -130,6 +171,7 @@ describe('caseload', () => {
         const [again, straight] = [new Caseload(), new Caseload()];
         again.set('a', kept);
         straight.set('a', facts);
+        for (const caseload of [again, straight]) caseload.set('b', other);
         assert.deepEqual(JSON.stringify(again.openOn(day)), JSON.stringify(straight.openOn(day)));
       }
   });
