@@ -26,7 +26,7 @@ export function nearest(text: string, words: Iterable<string>): Nearest | undefi
   let alone = true;
   for (const word of words) {
     const most = Math.min(limit, least);
-    if (Math.abs(word.length - typed.length) > most || !sharesLetters(letters, word, most)) continue;
+    if (!mayBeNear(letters, typed.length, word, most)) continue;
     const slips = distance(typed, word.toLowerCase(), most);
     if (slips > limit || slips > least || digitsOf(word) !== digitsOf(text)) continue;
     alone = slips < least || word === best;
@@ -47,7 +47,8 @@ function lettersOf(word: string): number {
 }
 
 /** Whether so few slips can lie between: each brings one letter at most that the other word does not have. */
-function sharesLetters(letters: number, word: string, most: number): boolean {
+function mayBeNear(letters: number, length: number, word: string, most: number): boolean {
+  if (Math.abs(word.length - length) > most) return false;
   let others = lettersOf(word) & ~letters;
   for (let left = most; others !== 0; left--) {
     if (left === 0) return false;
