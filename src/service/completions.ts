@@ -2,6 +2,7 @@ import type { KeyShape } from '../note/shape.ts';
 import { spelled } from './british.ts';
 import { cursorAt, type Cursor } from './cursor.ts';
 import type { Completion } from './completion.ts';
+import { depthsOf, type Depths } from './depths.ts';
 import { injectionsFor } from './injections.ts';
 import { Known } from './known.ts';
 import { valuesFor, type Offered } from './offered.ts';
@@ -23,6 +24,7 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
   // Inside brackets a key before another needs the comma that parts them.
   const tail = cursor.flow && !colon && /^[ \t]*[^\s,}\]#]/.test(text.slice(end, end + 80)) ? ', ' : '';
   const pad = cursor.flow || !atRowStart(text, start) ? '' : ' '.repeat(cursor.column);
+  const depths = depthsOf(text);
   return map.shape.keys.flatMap((key, index): Completion[] => {
     if (present.has(key.key)) return [];
     const required = map.shape.required.includes(key.key);
@@ -35,7 +37,7 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
         help: key.description,
         start,
         end,
-        insert: `${pad}${cursor.lead}${label}${colon ? '' : opening(key, cursor)}${tail}`,
+        insert: `${pad}${cursor.lead}${label}${colon ? '' : opening(key, cursor, depths)}${tail}`,
         caretBack: tail.length,
         filter: [key.key, ...key.aliases].join(' '),
         sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
@@ -55,10 +57,10 @@ const opensPart = (key: KeyShape, { flow }: Cursor): boolean =>
   !flow && key.map !== undefined && (key.text === undefined || key.text === '(dictated)');
 
 /** What follows a key: its value on the same row, or the first row of a part. */
-function opening(key: KeyShape, cursor: Cursor): string {
+function opening(key: KeyShape, cursor: Cursor, depths: Depths): string {
   if (!opensPart(key, cursor)) return ': ';
   const { column, lead } = cursor;
-  const inner = ' '.repeat(column + lead.length + 2);
+  const inner = ' '.repeat(column + lead.length + (key.list ? depths.list : depths.map));
   return `:\n${inner}${key.list ? '- ' : ''}`;
 }
 

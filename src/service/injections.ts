@@ -1,5 +1,6 @@
 import type { Completion } from './completion.ts';
 import type { Cursor } from './cursor.ts';
+import { depthsOf } from './depths.ts';
 import { holding } from './offered.ts';
 import type { Writing } from './writing.ts';
 
@@ -43,7 +44,7 @@ function writer(cursor: Cursor, text: string): ((name: string) => string) | unde
     return (name) => `${pad}${lead}product: ${plain(name)}\n${inner}volume: `;
   }
   if (text[start - 1] !== ':' && text[start - 2] !== ':') return undefined;
-  const item = ' '.repeat(column + 2);
+  const item = ' '.repeat(column + depthsOf(text).list);
   return (name) => `\n${item}- product: ${plain(name)}\n${item}  volume: `;
 }
 

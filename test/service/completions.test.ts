@@ -54,6 +54,22 @@ describe('completions', () => {
     );
   });
 
+  it('open a part as the note does: indented by four, or with the dashes below their key', () => {
+    const four = 'patient:\n    id: C-1\n';
+    assert.equal(accepted(`${four}proc|`, 'procedures'), `${four}procedures:\n    - `);
+    assert.equal(accepted(`procedures:\n    - site: nose\npat|`, 'patient').split('\n').at(-1), '    ');
+    assert.equal(
+      accepted(`${four}procedures:\n    - site: nose\n      an|`, 'anesthetic'),
+      `${four}procedures:\n    - site: nose\n      anesthetic:\n          - `,
+    );
+    const compact = 'patient:\n  id: C-1\nprocedures:\n- site: nose\n';
+    assert.equal(accepted(`${compact}  an|`, 'anesthetic'), `${compact}  anesthetic:\n  - `);
+    assert.equal(accepted(`${compact}after|`, 'aftercare'), `${compact}aftercare:\n  `);
+    // Rows between, and comments, tell nothing.
+    const apart = 'patient: # told\n\n# here\n    id: C-1\n';
+    assert.equal(accepted(`${apart}proc|`, 'procedures'), `${apart}procedures:\n    - `);
+  });
+
   it('offer in a gap what they offer where nothing is typed, and replace the gap', () => {
     const note = 'visit: 2026-03-02\nprocedures:\n  - site: nose\n    method: ';
     assert.deepEqual(labels(`${note}??|`), labels(`${note}|`));
@@ -162,6 +178,10 @@ describe('completions', () => {
     assert.equal(
       at('procedures:\n  - site: nose\n    anesthetic: |')[0]?.insert,
       '\n      - product: lido 1% epi\n        volume: ',
+    );
+    assert.equal(
+      at('procedures:\n- site: nose\n  anesthetic: |')[0]?.insert,
+      '\n  - product: lido 1% epi\n    volume: ',
     );
     assert.equal(at('procedures:\n  - anesthetic: [{|}]')[0]?.insert, 'product: lido 1% epi, volume: ');
     assert.equal(at('procedures:\n  - anesthetic: [{agent: lidocaine, |}]')[0]?.kind, 'key');
