@@ -73,7 +73,8 @@ class Scan {
       at += 1;
       if (sign === Sign.None) continue;
       if (sign === Sign.Newline) {
-        this.rows += 1;
+        // A break at the end of the text begins no row.
+        if (at < text.length) this.rows += 1;
         this.colons = 0;
         at = this.margin(at);
       } else if (this.nests(sign, at)) return this.tooDeep(at - 1);

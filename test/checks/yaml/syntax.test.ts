@@ -73,6 +73,12 @@ describe('files that are no notes', () => {
     silent('shape/newer-format', `wheal: 1\n${before}`);
   });
 
+  it('20,000 rows are read, one more is not', () => {
+    const rows = (count: number): string => before + '\n'.repeat(count - before.split('\n').length + 1);
+    assert.ok(!codes(rows(20_000)).includes('yaml/too-large'));
+    assert.deepEqual(codes(rows(20_001)), ['yaml/too-large']);
+  });
+
   it('a note that is large and whole is read', () => {
     const rows = Array.from(
       { length: 300 },
