@@ -29,6 +29,8 @@ export interface Given {
   /** Share of what was injected that is the drug's solution and not bicarbonate. */
   readonly share: number;
   readonly locked?: Locked;
+  /** The product of the practice that it was, where the note names one. */
+  readonly product?: StockProduct;
   readonly injection: Injection;
   /** Where its volume stands. */
   readonly at: Range;
@@ -68,16 +70,26 @@ export type Item =
   | { readonly kind: 'unlimited'; readonly unlimited: Unlimited }
   | { readonly kind: 'unread'; readonly unread: Unread };
 
-/** The product of the practice that an injection names, if it is in stock. */
-export function productOf(injection: Injection, tables: Tables): StockProduct | undefined {
-  const name = injection.product?.value;
-  return name === undefined ? undefined : tables.stock.get(plainWord(name));
+/** The product of the practice that an injection names, if it is in stock: under `product`, or in a dictated line. */
+export function productOf(injection: Injection, { stock }: Tables): StockProduct | undefined {
+  if (stock.size === 0) return undefined;
+  const name = injection.product === undefined ? nameInLine(injection) : injection.product.value;
+  return name === undefined ? undefined : stock.get(plainWord(name));
+}
+
+/** All that a dictated line says beside its volume, which may be the name of a product word for word. */
+function nameInLine({ head, volume }: Injection): string | undefined {
+  if (!('text' in head) || typeof head.text !== 'string') return undefined;
+  const rest = volume === undefined ? head.text : head.text.replace(volume.text, ' ');
+  return rest.replace(/^[\s,;]*(?:of\s+)?|[\s,;]+$/gi, '');
 }
 
 /** The agent that an injection names, itself or through its product. */
 export function agentOf(injection: Injection, tables: Tables): AgentRow | undefined {
-  if (injection.agent === undefined) return productOf(injection, tables)?.agent;
-  return injection.agent.value === undefined ? undefined : tables.agents.find(injection.agent.value);
+  const { agent } = injection;
+  if (agent !== undefined && agent.value === undefined) return undefined;
+  const named = agent === undefined ? undefined : tables.agents.find(agent.value ?? '');
+  return named ?? productOf(injection, tables)?.agent;
 }
 
 /** Whether an entry of `anesthetic` says no more than that none was given. */
@@ -178,6 +190,7 @@ function injected(injection: Injection, agent: AgentRow, day: IsoDate | undefine
     drawnMicrogramsPerMl: drawn,
     share,
     ...(locked === undefined ? {} : { locked }),
+    ...(product === undefined ? {} : { product }),
     injection,
     at: injection.volume ?? injection.head,
   };
@@ -193,11 +206,13 @@ interface EpinephrineRead {
   readonly unclear?: Leaf<unknown>;
 }
 
-function epinephrineOf({ epinephrine }: Injection, product: StockProduct | undefined): EpinephrineRead {
-  if (epinephrine === undefined) return { drawn: product?.epinephrineMicrogramsPerMl ?? 0 };
-  return epinephrine.value === undefined
-    ? { drawn: 0, unclear: epinephrine }
-    : { drawn: epinephrine.value.microgramsPerMl };
+/** The epinephrine of an injection; that it is in a dictated line without its strength may be the name of a product. */
+export function epinephrineOf(injection: Injection, product: StockProduct | undefined): EpinephrineRead {
+  const { epinephrine } = injection;
+  if (epinephrine?.value !== undefined) return { drawn: epinephrine.value.microgramsPerMl };
+  if (epinephrine === undefined || (product !== undefined && injection.product === undefined))
+    return { drawn: product?.epinephrineMicrogramsPerMl ?? 0 };
+  return { drawn: 0, unclear: epinephrine };
 }
 
 /**

@@ -263,6 +263,11 @@ limits:
       paragraph(modelOf(product, stock).procedures[0]?.facts ?? []),
       /Anesthesia: lido epi \(lidocaine 1% with epinephrine 1:100,000\), 1\.5 mL \(15 mg/,
     );
+    const line = product.replace(/anesthetic:\n(?: {6}.*\n)+/, 'anesthetic: 1.5 mL blue vial 1%\n');
+    assert.match(
+      paragraph(modelOf(line, stock.replace('lido epi', 'blue vial 1%')).procedures[0]?.facts ?? []),
+      /Anesthesia: blue vial 1% \(lidocaine 1% with epinephrine 1:100,000\), 1\.5 mL \(15 mg/,
+    );
   });
 
   it('keeps the dose of a later day apart', () => {

@@ -1,7 +1,7 @@
 import type { Finding, Fix } from '../../note/finding.ts';
 import { nearest, type Nearest } from '../../note/nearest.ts';
 import { isOver } from '../../dose/arithmetic.ts';
-import { productOf } from '../../dose/injections.ts';
+import { agentOf, productOf } from '../../dose/injections.ts';
 import { epinephrineText, strengthText } from '../../dose/words.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
@@ -16,8 +16,9 @@ const meant = (near: Nearest | undefined): Partial<Report> =>
 
 function unknownAgents({ dose, tables }: Subject): readonly Report[] {
   const found: Report[] = [];
-  for (const { agent } of injectionsOf(dose)) {
-    if (agent?.value === undefined || tables.agents.find(agent.value) !== undefined) continue;
+  for (const injection of injectionsOf(dose)) {
+    const { agent } = injection;
+    if (agent?.value === undefined || agentOf(injection, tables) !== undefined) continue;
     const near = nearest(agent.value, tables.agents.words);
     found.push({ at: agent, args: { agent: agent.value, ...(near && { near: near.word }) }, ...meant(near) });
   }
@@ -73,6 +74,7 @@ interface Differing {
 
 function differing({ dose, tables }: Subject): readonly Report[] {
   const reports: Report[] = [];
+  if (tables.stock.size === 0) return reports;
   for (const injection of injectionsOf(dose)) {
     const product = productOf(injection, tables);
     if (product === undefined) continue;
@@ -126,7 +128,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/product-differs',
-    about: ['product'],
+    about: ['product', 'agent'],
     severity: 'warning',
     title: 'A note that says something else than the product holds',
     why: 'The dose goes by what the note writes out. If the vial was the product of the stock, agent, strength or epinephrine were others, and dose and allergies were judged for the wrong drug.',

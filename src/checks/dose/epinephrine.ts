@@ -1,6 +1,6 @@
 import { isAtLeast, isOver } from '../../dose/arithmetic.ts';
 import type { DoseJudgement } from '../../dose/judge.ts';
-import { productOf } from '../../dose/injections.ts';
+import { epinephrineOf, productOf } from '../../dose/injections.ts';
 import { rulesOf } from '../../dose/rules.ts';
 import { ceilingOf } from '../../practice/ceilings.ts';
 import { epinephrineText } from '../../dose/words.ts';
@@ -50,13 +50,9 @@ function tooStrong({ dose, tables }: Subject): readonly Report[] {
   const found: Report[] = [];
   const { microgramsPerMl } = tables.epinephrine.strongest;
   for (const injection of injectionsOf(dose)) {
-    const { epinephrine, product } = injection;
-    const drawn =
-      epinephrine === undefined
-        ? productOf(injection, tables)?.epinephrineMicrogramsPerMl
-        : epinephrine.value?.microgramsPerMl;
-    const at = epinephrine ?? product;
-    if (drawn === undefined || at === undefined || !isOver(drawn, microgramsPerMl)) continue;
+    const { drawn } = epinephrineOf(injection, productOf(injection, tables));
+    if (!isOver(drawn, microgramsPerMl)) continue;
+    const at = injection.epinephrine ?? injection.product ?? injection.head;
     found.push({ at, args: { drawn: epinephrineText(drawn), strongest: epinephrineText(microgramsPerMl) } });
   }
   return found;
@@ -141,7 +137,7 @@ export const checks: readonly Check[] = [
   },
   {
     code: 'dose/epinephrine-too-strong',
-    about: ['epinephrine', 'product'],
+    about: ['epinephrine', 'product', 'agent'],
     severity: 'error',
     title: 'Epinephrine stronger than any local anesthetic holds',
     why: 'A slip of one digit is ten times the epinephrine. Local anesthetics are made with 1:50,000 at the strongest.',

@@ -1,12 +1,24 @@
+import { productOf } from '../../dose/injections.ts';
 import type { Severity } from '../../note/finding.ts';
-import type { Check } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { injectionsOf } from '../dose/_days.ts';
 import { respell } from './_respell.ts';
 
-type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'> & {
+type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'about' | 'find'> & {
   readonly severity?: Severity;
   /** Forms of the finding that are less grave than the rest. */
   readonly milder?: Readonly<Record<string, Severity>>;
 };
+
+/** Epinephrine without a strength, but for dictated lines that name a product of the stock, which says it. */
+function strengthUnsaid({ dose, problems, tables }: Subject): readonly Report[] {
+  const known = injectionsOf(dose).filter(
+    (one) => one.product === undefined && productOf(one, tables) !== undefined,
+  );
+  return problems('quantity/strength-unsaid')
+    .filter(({ start, end }) => !known.some((one) => one.start <= start && end <= one.end))
+    .map((problem) => ({ ...problem, at: problem }));
+}
 
 /** What is wrong with an amount, a time or a ratio as it was typed: nothing is counted that was not read for sure. */
 const rows: readonly Row[] = [
@@ -109,6 +121,8 @@ const rows: readonly Row[] = [
     messages: {
       main: 'The strength of the epinephrine is not given. Write it as on the vial, such as 1:100,000.',
     },
+    about: ['epinephrine'],
+    find: strengthUnsaid,
   },
   {
     code: 'quantity/mixture-order',

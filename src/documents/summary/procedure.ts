@@ -42,18 +42,10 @@ export function anesthesiaOf(
 
 function injectionOf(injection: Injection, dose: DoseJudgement | null): string | undefined {
   const counted = countedOf(injection, dose);
-  const meant =
-    injection.product !== undefined && counted !== undefined ? productText(counted.given) : undefined;
-  const drug = joined(
-    [
-      said(injection.product),
-      meant === undefined ? undefined : `(${meant})`,
-      said(injection.agent),
-      said(injection.concentration),
-      epinephrineOf(injection),
-    ],
-    ' ',
-  );
+  const meant = counted?.given.product === undefined ? undefined : `(${productText(counted.given)})`;
+  const words = [said(injection.agent), said(injection.concentration), epinephrineOf(injection)];
+  const name = said(injection.product);
+  const drug = joined(name === undefined ? [...words, meant] : [name, meant, ...words], ' ');
   return joined([
     drug,
     saidYesNo(injection.preservativeFree, 'preservative-free', 'with preservative'),
