@@ -70,6 +70,21 @@ describe('samples', () => {
       });
     });
 
+  it('are visits over a month, with a right one of each method', () => {
+    const all = readdirSync(join(root, folderName))
+      .filter((name) => name !== 'practice.wheal.yaml')
+      .map((name) => ({ name, text: readFileSync(join(root, folderName, name), 'utf8') }));
+    assert.ok(all.length >= 10);
+    const days = all.map(({ text }) => /^visit: (\S+)/m.exec(text)![1]!).sort();
+    assert.deepEqual([days[0], days.at(-1)], ['2026-03-02', '2026-03-31']);
+    const clean = all.filter(({ name }) => !(name.slice(0, -'.wheal.yaml'.length) in shown));
+    const methods = clean.flatMap(({ text }) =>
+      [...text.matchAll(/^ +method: (.+)$/gm)].map(([, one]) => one!),
+    );
+    for (const method of ['shave', 'deep shave', 'scissor', 'curettage', 'punch', 'incisional', 'excisional'])
+      assert.ok(methods.includes(method), method);
+  });
+
   for (const name of readdirSync(join(root, folderName))) {
     const text = readFileSync(join(root, folderName, name), 'utf8');
     it(`${name} says that it is invented, and what it shows`, () => {
