@@ -5,6 +5,7 @@ import type { Leaf } from '../note/leaf.ts';
 import type { Range } from '../note/tree.ts';
 import type { IsoDate, Mixture, Occasion } from '../note/values.ts';
 import { plainWord } from '../note/word-table.ts';
+import { defined } from '../practice/leaves.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import { isOver } from './arithmetic.ts';
@@ -189,8 +190,7 @@ function injected(injection: Injection, agent: AgentRow, day: IsoDate | undefine
     drawnMgPerMl: strength,
     drawnMicrogramsPerMl: drawn,
     share,
-    ...(locked === undefined ? {} : { locked }),
-    ...(product === undefined ? {} : { product }),
+    ...defined({ locked, product }),
     injection,
     at: injection.volume ?? injection.head,
   };
