@@ -1,8 +1,11 @@
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { applyEdits } from '../../src/note/edit.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
-import { analyse } from '../../src/service/index.ts';
+import { noteIndex } from '../../src/note/read.ts';
+import { analyse, completionsAt, fixesAt } from '../../src/service/index.ts';
 import { changeBetween, overRows } from '../../src/editor/change.ts';
 import { localDate } from '../../src/editor/clock.ts';
 import { ageText, doseAnswer, readText } from '../../src/editor/dose-answer.ts';
@@ -150,6 +153,36 @@ describe('an entry of an injection', () => {
     it(title, () => {
       assert.equal(begun(before), after);
     });
+});
+
+describe('the pictures of the walkthrough', () => {
+  const rowsOf = (step: string): readonly string[] =>
+    [
+      ...readFileSync(join(import.meta.dirname, `../../src/editor/walkthrough/${step}.svg`), 'utf8').matchAll(
+        /<text[^>]*>(.*?)<\/text>/g,
+      ),
+    ].map(([, row = '']) => row.replace(/<[^>]*>/g, ''));
+  const day = '2026-03-02';
+
+  it('show the fix that is offered under the misspelt word, and no other', () => {
+    const text = sampleNote(day);
+    const rows = rowsOf('fix');
+    const at = text.indexOf('presure');
+    const titles = fixesAt(analyse(text, context), at, at).map(({ title }) => title);
+    assert.deepEqual(
+      rows.filter((row) => !text.includes(row)),
+      titles,
+    );
+  });
+
+  it('show words that are offered for the first gap', () => {
+    const text = 'patient:\n  allergies: ';
+    const offered = completionsAt(text, text.length, { ...context, shapes: noteIndex, root: 'note' });
+    const labels = offered.map(({ label }) => label);
+    const shown = rowsOf('write').filter((row) => !row.includes(':'));
+    assert.deepEqual(shown, labels.slice(0, shown.length));
+    assert.ok(shown.length > 1);
+  });
 });
 
 describe('the sample note', () => {
