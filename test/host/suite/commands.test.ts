@@ -106,15 +106,21 @@ describe('the commands', () => {
       tasks.map(({ problemMatchers }) => problemMatchers),
       [['$wheal']],
     );
+    const late = inWorkspace('late.wheal.yaml');
+    const { fs } = vscode.workspace;
+    await fs.copy(inWorkspace('over-limit.wheal.yaml'), late);
     const ended = new Promise<number | undefined>((resolve) => {
       vscode.tasks.onDidEndTaskProcess(({ exitCode }) => {
         resolve(exitCode);
       });
-      vscode.tasks.onDidEndTask(() => {
-        resolve(undefined);
-      });
     });
-    await vscode.tasks.executeTask(tasks[0]!);
-    await ended;
+    try {
+      await vscode.tasks.executeTask(tasks[0]!);
+      equal(await ended, 1, 'there are errors');
+      // By way of what the task writes and the problem matcher reads: nothing else looks at a closed note.
+      equal((await finding(late, 'dose/over-limit')).severity, vscode.DiagnosticSeverity.Error);
+    } finally {
+      await fs.delete(late);
+    }
   });
 });
