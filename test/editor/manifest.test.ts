@@ -154,6 +154,42 @@ describe('the grammar', () => {
     });
 });
 
+describe('the language configuration', () => {
+  const { comments, onEnterRules, folding } = dataOf('src/editor/language-configuration.json') as {
+    readonly comments: { readonly lineComment: string };
+    readonly folding: { readonly offSide: boolean };
+    readonly onEnterRules: readonly {
+      readonly beforeText: string;
+      readonly action: { readonly indent: string; readonly appendText: string };
+    }[];
+  };
+
+  /** What stands in the row that Enter begins behind a row: its indentation, and what a rule adds. */
+  const next = (row: string): string => {
+    const rule = onEnterRules.find(({ beforeText }) => new RegExp(beforeText).test(row));
+    assert.equal(rule?.action.indent ?? 'none', 'none');
+    return `${/^ */.exec(row)?.[0] ?? ''}${rule?.action.appendText ?? ''}`;
+  };
+
+  for (const [row, begun] of [
+    ['  - site: left cheek', '    '],
+    ['- site: left cheek', '  '],
+    ['  - anesthetic:', '      '],
+    ['    specimen: # of the rim', '      '],
+    ['      - gauze', '      - '],
+    ['    method: punch', '    '],
+    ['      - {agent: lidocaine, volume: 1 mL}', '      '],
+    ['# to do:', ''],
+  ] as const)
+    it(`begins ${JSON.stringify(begun)} behind "${row}"`, () => {
+      assert.equal(next(row), begun);
+    });
+
+  it('comments with #, and folds by indentation', () => {
+    assert.deepEqual([comments.lineComment, folding.offSide], ['#', true]);
+  });
+});
+
 describe('the pages that the editor opens', () => {
   it('are there', () => {
     for (const [, path] of sources.matchAll(/'\/(editor\/[\w/-]+\.md)'/g))
