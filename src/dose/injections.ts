@@ -5,7 +5,6 @@ import type { Leaf } from '../note/leaf.ts';
 import type { Range } from '../note/tree.ts';
 import type { IsoDate, Mixture, Occasion } from '../note/values.ts';
 import { plainWord } from '../note/word-table.ts';
-import { defined } from '../practice/leaves.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import { isOver } from './arithmetic.ts';
@@ -31,7 +30,7 @@ export interface Given {
   readonly share: number;
   readonly locked?: Locked;
   /** The product of the practice that it was, where the note names one. */
-  readonly product?: StockProduct;
+  readonly product: StockProduct | undefined;
   readonly injection: Injection;
   /** Where its volume stands. */
   readonly at: Range;
@@ -190,7 +189,8 @@ function injected(injection: Injection, agent: AgentRow, day: IsoDate | undefine
     drawnMgPerMl: strength,
     drawnMicrogramsPerMl: drawn,
     share,
-    ...defined({ locked, product }),
+    product,
+    ...(locked === undefined ? {} : { locked }),
     injection,
     at: injection.volume ?? injection.head,
   };

@@ -19,7 +19,7 @@ const lastYear = 2100;
 export function readMoment(text: string): Reading<Moment> {
   const typed = trimmed(text);
   const match = typed.typed.length > longestRead ? null : usualMoment.exec(typed.typed);
-  if (!match) return unread(dateForm(typed));
+  if (!match) return unread(wordsBehind(typed) ?? dateForm(typed));
   const date = typed.typed.slice(0, 10);
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
   const fault = dateFault(part(typed, 0, 10), year, month, day);
@@ -27,10 +27,20 @@ export function readMoment(text: string): Reading<Moment> {
   const remarks =
     year < firstYear || year > lastYear ? [implausibleYear(part(typed, 0, 10), year)] : noRemarks;
   if (match[4] === undefined) return { value: { date, minutes: undefined }, remarks };
-  const minutes = clockMinutes(match[4]);
+  const minutes = clockMinutes(match[4].replace(/^at\s/i, ''));
   return minutes === undefined
-    ? unread(noSuchTime(part(typed, typed.typed.length - match[4].length)))
+    ? unread(wordsBehind(typed) ?? noSuchTime(part(typed, typed.typed.length - match[4].length)))
     : { value: { date, minutes }, remarks };
+}
+
+/** What stands behind a date and is no clock time: who and how have keys of their own. */
+const behindDate = /^\d{4}-\d\d-\d\d[\s,;]+(?=[^\d\s])/;
+
+function wordsBehind(typed: Stretch): Remark | undefined {
+  const date = typed.typed.length > longestRead ? undefined : behindDate.exec(typed.typed)?.[0];
+  return date === undefined
+    ? undefined
+    : remarkOn(part(typed, date.length), 'quantity/no-such-time', { form: 'words' });
 }
 
 /** Reads a calendar date; a clock time behind it is allowed and not part of the value. */

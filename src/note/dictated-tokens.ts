@@ -15,7 +15,8 @@ const blanks = /\s*/y;
 const ratio =
   /\d{1,4}(?:\s?:\s?|\s+in\s+)\d+(?:(?:[,.'\u00a0\u202f]\d{3}|\s000)(?!\d))*(?:k\b)?(?:\s?[ap]\.?m\b\.?)?/iy;
 /** A number, or two with a sign of a range or fraction between them: the reader of the quantity says what is wrong with that. */
-const number = /(?:\d(?:[\d.,]*\d)?|[.,]\d+)(?:\s?[-–/]\s?(?:\d(?:[\d.,]*\d)?|[.,]\d+))?/y;
+const number =
+  /(?:(?:\d+\s?)?[½¼¾](?!\d)|\d(?:[\d.,]*\d)?|[.,]\d+)(?:\s?[-–/]\s?(?:\d(?:[\d.,]*\d)?|[.,]\d+))?/y;
 const unit = /\s?(%|[a-zµμ]+(?:\s?\/\s?|\s+per\s+)[a-z]+|(?:sq|square)\s+[a-z]+|per\s?cent|[a-zµμ]+[2²]?)/iy;
 const shortUnit = /\s?([a-zµμ]+)/iy;
 const word = /[wW]\/(?:[oO]\b)?|[\p{L}][\p{L}\d]*(?:['’-]\p{L}+)*\d*/uy;
@@ -46,7 +47,7 @@ export function tokensOf(text: string): readonly Token[] {
 }
 
 function tokenAt(text: string, at: number): Token {
-  if (!/[\d.,]/.test(text[at]!)) {
+  if (!/[\d.,½¼¾]/.test(text[at]!)) {
     const wordText = matchAt(word, text, at);
     return token(wordText === undefined ? 'mark' : 'word', text, at, wordText?.length ?? 1);
   }

@@ -7,9 +7,12 @@ export interface NumberReading {
 }
 
 /** The digits and separators with which a text begins; what they mean is for `readNumber` to say. */
-const numberHead = /^(?:\d[\d.,]*(?<=[\d.])|[.,]\d+)/;
+const numberHead = /^(?:(?:\d+\s?)?[½¼¾](?!\d)|\d[\d.,]*(?<=[\d.])|[.,]\d+)/;
 
 const plainNumber = /^(?:0|[1-9]\d*)(?:\.\d+)?$/;
+/** A half or a quarter in one sign, with whole ones before it or without. */
+const withFraction = /^(\d*)\s?([½¼¾])$/;
+const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
 const grouped = /^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/;
 
 /**
@@ -26,6 +29,8 @@ export function readNumber(typed: Stretch): NumberReading {
       remark: remarkOn(typed, 'quantity/leading-zero', { instead: [instead], sure: true, args: { instead } }),
     };
   }
+  const [, whole = '', sign = ''] = withFraction.exec(text) ?? [];
+  if (sign !== '') return { digits: String(Number(whole) + (fractions[sign] ?? 0)) };
   if (grouped.test(text) && /,.*[,.]/.test(text)) return { digits: text.replace(/,/g, '') };
   if (/^\d*,\d+$/.test(text)) return { digits: undefined, remark: commaRemark(typed) };
   return { digits: undefined, remark: remarkOn(typed, 'quantity/unreadable', { form: 'number' }) };

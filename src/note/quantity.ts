@@ -25,6 +25,13 @@ import type { Quantity } from './values.ts';
 
 export type { Kind } from './units.ts';
 
+/** What says that a number is only about right. */
+const estimate = /^(?:[~≈]|(?:about|around|approx(?:\.|imately)?|circa|ca?\.)\s)\s*(?=\d)/i;
+
+/** How a weight was learned, which has a key of its own. */
+const weighing =
+  /^\(?(?:measured|weighed|stated|(?:self-)?reported|(?:by|per) (?:patient|parent)|(?:from |in )?chart)\b/i;
+
 const notKnown =
   /^(?:(?:is )?unknown|not (?:known|taken|weighed|recorded|obtained|measured|done)|refused|declined)$/i;
 
@@ -93,6 +100,10 @@ function readUnusual(text: string, kind: Kind, key: string): Reading<Quantity> {
   if (typed.typed.length > longestRead) return unread(unreadable(typed, kind));
   const sign = /^[-−–]\s*(?=[\d.,])/.exec(typed.typed);
   if (sign) return unread(remarkOn(typed, 'quantity/not-positive', { form: 'negative' }));
+  if (kind !== 'length' && estimate.test(typed.typed))
+    return unread(
+      remarkOn(typed, 'quantity/unreadable', { form: kind === 'weight' ? 'about-weight' : 'about' }),
+    );
   const pieces = readPieces(typed, kind, rulesOf(kind, key));
   if ('code' in pieces) return unread(pieces);
   return judged(pieces.value, rulesOf(kind, key), typed, pieces.remarks);
@@ -142,7 +153,7 @@ function readPieces(
     second.rest.typed !== '' ||
     pairs.get(first.unit.name) !== second.unit.name
   )
-    return notUnderstood(first.rest, typed);
+    return notUnderstood(first.rest, typed, kind === 'weight' && weighing.test(first.rest.typed));
   const typedAmount = value.typedAmount + toBase(second.digits, second.unit) / toBase('1', first.unit);
   return {
     value: { ...value, amount: toBase(String(typedAmount), first.unit), typedAmount: clean(typedAmount) },
@@ -236,9 +247,9 @@ function unreadable(typed: Stretch, kind: Kind): Remark {
 }
 
 /** Words behind a quantity that could change it (`each side`, `x 2`): the quantity is not used until they are gone. */
-export function notUnderstood(words: Stretch, whole: Stretch): Remark {
+export function notUnderstood(words: Stretch, whole: Stretch, isWeighing = false): Remark {
   return remarkOn(words, 'quantity/not-understood', {
-    form: 'behind',
+    form: isWeighing ? 'weighed' : 'behind',
     args: { read: whole.typed.slice(0, words.from - whole.from).trim() },
   });
 }

@@ -17,6 +17,7 @@ describe('reading dates', () => {
     assert.deepEqual(readMoment('2026-03-02T9:05').value, { date: '2026-03-02', minutes: 545 });
     assert.deepEqual(readMoment('2026-03-02 9:05 pm').value, { date: '2026-03-02', minutes: 1265 });
     assert.equal(readDate('2026-03-02 10:05').value, '2026-03-02');
+    assert.deepEqual(readMoment('2026-03-02 at 10:05').value, { date: '2026-03-02', minutes: 605 });
   });
 
   it('agrees with another library on which days there are', () => {

@@ -38,6 +38,7 @@ describe('a dictated injection', () => {
   it('is understood as people dictate it', () => {
     const lines: readonly [string, Readonly<Record<string, string>>][] = [
       ['lidocaine 1% 1.5 mL', standard],
+      ['1½ mL lidocaine 1%', { ...standard, volume: '1½ mL' }],
       ['1.5 mL of 1% lidocaine', standard],
       ['1.5mL 1%lidocaine', { ...standard, volume: '1.5mL' }],
       ['1.5 mL of 1% lidocaine w/ epi 1:100,000', { ...standard, epinephrine: '1:100,000' }],

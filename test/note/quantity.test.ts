@@ -48,6 +48,19 @@ describe('reading quantities', () => {
     for (const [text, kind, amount] of cases) assert.equal(amountOf(text, kind), amount, text);
   });
 
+  it('reads halves and quarters in one sign', () => {
+    for (const [text, amount] of [
+      ['½ mL', 0.5],
+      ['1½ mL', 1.5],
+      ['2 ¼ mL', 2.25],
+      ['10¾mL', 10.75],
+    ] as const)
+      assert.equal(readQuantity(text, 'volume').value?.amount, amount, text);
+    // A fraction in two numbers may be a slip, and so may a half between digits.
+    for (const text of ['1 1/2 mL', '1/2 mL', '1½5 mL', '1.5½ mL'])
+      assert.equal(readQuantity(text, 'volume').value, undefined, text);
+  });
+
   it('keeps what was typed beside it', () => {
     assert.deepEqual(readQuantity('137 lb', 'weight').value, {
       amount: 137 * 0.45359237,
@@ -217,7 +230,7 @@ describe('what is said of a quantity', () => {
   });
 
   it('that is none', () => {
-    for (const text of ['', 'mL', 'about 1 mL', '~1 mL', '<1 mL', 'half a mL', '½ mL', '1O mL'])
+    for (const text of ['', 'mL', 'about 1 mL', '~1 mL', '<1 mL', 'half a mL', '⅓ mL', '1O mL'])
       assert.equal(saidOf(text, 'volume').length, 1, text);
     for (const text of ['05 mL', '1. mL', '1.2.3 mL', '1e3 mL', 'NaN mL', 'Infinity mL', '0x10 mL'])
       assert.equal(readQuantity(text, 'volume').value, undefined, text);

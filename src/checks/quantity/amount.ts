@@ -31,6 +31,10 @@ const rows: readonly Row[] = [
       main: '“{typed}” cannot be read as {wanted}. Write it like this: {example}.',
       number: '“{typed}” cannot be read as one number. Write plain digits with a decimal point, such as 1.5.',
       numbers: '“{typed}” holds more than one number. Write the one amount that it was, with its unit.',
+      about:
+        '“{typed}” is an estimate, and a dose is not reckoned from one. Write the one amount that it was.',
+      'about-weight':
+        '“{typed}” is an estimate. Write the number with its unit, and beside it how it was learned, such as `weighed: stated`.',
       length: '“{typed}” cannot be read as {wanted}. Write it like this: {example}.',
       range: '“{typed}” holds more than one number. Write the one length that it was, with its unit.',
       yesno: '“{typed}” is neither yes nor no. Write yes or no for {key}.',
@@ -44,6 +48,8 @@ const rows: readonly Row[] = [
     messages: {
       behind:
         '“{typed}” behind {read} is not understood, so the value is not used. Write one value here and the rest under remarks.',
+      weighed:
+        '“{typed}” behind {read} is not understood, so the value is not used. Write `weight: {read}`, and how it was learned under `weighed`.',
       amount:
         '“{typed}” is not understood and could change the dose. Write one entry for each injection, with its own volume.',
       word: '“{typed}” is not understood in this line, and is not used. Write it under the key that it belongs to, or under remarks.',

@@ -29,6 +29,8 @@ const rows: readonly Row[] = [
     title: 'A time that is not on the clock',
     why: 'The order of what was done, and how long a cream was on, go by clock times.',
     messages: {
+      words:
+        '“{typed}” behind the date is not understood, so the date is not used. Write the date alone, and the rest under keys of its own, such as `by` and `how`.',
       main: '“{typed}” is not a clock time. Write local hours and minutes from 0:00 to 23:59, such as 10:05.',
     },
   },

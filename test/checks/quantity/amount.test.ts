@@ -40,6 +40,15 @@ describe('quantity/unreadable', () => {
     flags('quantity/unreadable', patient('height: ⟦none⟧'));
   });
 
+  it('says of an estimate what is missing', () => {
+    for (const weight of ['~62 kg', 'ca. 62 kg', 'approx. 62 kg', 'about 62 kg']) {
+      const [finding] = flags('quantity/unreadable', patient(`weight: ⟦${weight}⟧`), { severity: 'error' });
+      assert.match(messageOf(finding!), /an estimate.*`weighed: stated`/);
+    }
+    const [finding] = flags('quantity/unreadable', injected('volume: ⟦~1 mL⟧'), { severity: 'error' });
+    assert.match(messageOf(finding!), /“~1 mL” is an estimate.*the one amount/);
+  });
+
   it('is silent where nothing is known yet', () => {
     silent('quantity/unreadable', injected('volume: ??'));
     silent('quantity/unreadable', injected('volume:'));
@@ -60,6 +69,20 @@ describe('quantity/not-understood', () => {
     flags('quantity/not-understood', line('and ⟦1 mL bupivacaine 0.25%⟧'), { severity: 'error' });
     flags('quantity/not-understood', line('⟦slowly⟧'), { severity: 'warning' });
     silent('quantity/not-understood', line('with epinephrine 1:100,000, buffered 9:1'));
+  });
+});
+
+describe('how a weight was learned, behind the weight', () => {
+  it('is sent to its own key', () => {
+    for (const words of ['(measured)', 'measured', 'stated', 'per patient', '(from chart)']) {
+      const [finding] = flags('quantity/not-understood', patient(`weight: 62 kg ⟦${words}⟧`), {
+        severity: 'error',
+      });
+      assert.match(messageOf(finding!), /Write `weight: 62 kg`.*`weighed`/);
+    }
+    const [finding] = flags('quantity/not-understood', patient('weight: 62 kg ⟦with shoes⟧'));
+    assert.match(messageOf(finding!), /remarks/);
+    silent('quantity/not-understood', patient('weight: 62 kg, weighed: measured'));
   });
 });
 

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { checkOf } from '../../../src/checks/index.ts';
+import { checkOf, messageOf } from '../../../src/checks/index.ts';
 import { referenceTables } from '../../../src/practice/tables.ts';
 import { fixed, flags, judgeBy, silent } from '../tester.ts';
 
@@ -38,5 +38,20 @@ describe('quantity/no-such-time', () => {
     flags('quantity/no-such-time', 'visit: 2026-03-02 ⟦25:05⟧\n', { severity: 'error' });
     flags('quantity/no-such-time', 'time-out: ⟦10:60⟧\n', { severity: 'error' });
     silent('quantity/no-such-time', 'visit: 2026-03-02 9:05\ntime-out: done\n');
+  });
+
+  it('says of words behind a date where they belong', () => {
+    const told = (text: string): string =>
+      `procedures:\n  - specimen: {results: [{received: 2026-03-09, told: ${text}}]}\n`;
+    for (const text of ['2026-03-09 ⟦by phone⟧', '2026-03-09 ⟦(voicemail)⟧', '"2026-03-09, ⟦by phone⟧"']) {
+      const [finding] = flags('quantity/no-such-time', told(text), {
+        severity: 'error',
+        today: '2026-03-10',
+      });
+      assert.match(messageOf(finding!), /behind the date.*Write the date alone/);
+    }
+    const [finding] = flags('quantity/no-such-time', told('2026-03-09 ⟦25:05⟧'), { today: '2026-03-10' });
+    assert.match(messageOf(finding!), /clock time/);
+    silent('quantity/no-such-time', told('{on: 2026-03-09, how: phone}'), { today: '2026-03-10' });
   });
 });
