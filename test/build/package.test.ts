@@ -96,6 +96,15 @@ describe('the bundle of the extension', () => {
     assert.deepEqual([...new Set(asked)], ['vscode']);
   });
 
+  it('is the same for the desktop and for the browser, and reaches for no network', () => {
+    const { main, browser } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as Record<
+      string,
+      unknown
+    >;
+    assert.equal(main, browser);
+    assert.doesNotMatch(code, /\bfetch\(|XMLHttpRequest|WebSocket|sendBeacon/);
+  });
+
   it('loads where there is no Node, as in the browser', () => {
     const module = { exports: {} as Record<string, unknown> };
     const asked: string[] = [];

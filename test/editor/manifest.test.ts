@@ -74,6 +74,30 @@ describe('the manifest', () => {
     for (const id of called.filter((one) => !things.has(one))) assert.ok(registered.includes(id), id);
   });
 
+  it('hides in the palette what needs a note or a folder, where there is none', () => {
+    const always = [
+      'wheal.aboutCheck',
+      'wheal.doseBeforeNeedle',
+      'wheal.help',
+      'wheal.newNote',
+      'wheal.openSample',
+      'wheal.showOpen',
+    ];
+    const hidden = new Map(
+      menus['commandPalette']?.map((item) => [item.command, (item as { readonly when?: string }).when]),
+    );
+    assert.deepEqual(contributed.filter((id) => hidden.get(id) === undefined).sort(), always);
+  });
+
+  it('says of a note nothing to the log, and asks for nothing outside', () => {
+    const logged = [...sources.matchAll(/\b(?:log|console)\.\w+\(.*\)/g)].map(([call]) => call);
+    assert.deepEqual(logged, ['log.error(`check failed: ${check}`)']);
+    assert.doesNotMatch(
+      sources,
+      /\bfetch\(|XMLHttpRequest|WebSocket|sendBeacon|Telemetry|asExternalUri|openExternal/,
+    );
+  });
+
   it('has no setting that nothing reads: severities, spelling and limits are those of the practice file', () => {
     assert.equal(manifest.contributes.configuration, undefined);
     assert.doesNotMatch(sources, /getConfiguration/);
