@@ -12,6 +12,7 @@ export async function scene(person, folder) {
   await person.quickOpen(file);
   await person.seesSquiggles(1);
   await person.seesErrors(1);
+  await person.page.locator('.codelens-decoration', { hasText: '0 mL left' }).waitFor();
   await person.picture('over-limit-1-squiggle');
 
   await person.goTo('35 mL'); // which selects it

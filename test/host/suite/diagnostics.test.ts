@@ -42,6 +42,51 @@ describe('diagnostics', () => {
     );
   });
 
+  it('lead to the page of their check, and to what counts too', async () => {
+    const content =
+      'visit: 2026-03-02\npatient: {id: C-1, born: 1961-08-09, weight: 62 kg}\nprocedures:\n' +
+      ['20 mL', '12 mL']
+        .map(
+          (volume) =>
+            `  - site: nose\n    method: shave\n    anesthetic: {agent: lidocaine, concentration: 1%, volume: ${volume}}\n    specimen: {label: A}\n`,
+        )
+        .join('');
+    const document = await vscode.workspace.openTextDocument({ language: 'wheal', content });
+    await vscode.window.showTextDocument(document);
+    for (const [wanted, ...others] of [
+      [code, '20 mL'],
+      ['specimen/duplicate-label', 'A'],
+    ] as const) {
+      const found = await finding(document.uri, wanted);
+      const { target } = found.code as { readonly target: vscode.Uri };
+      equal([target.scheme, target.path], ['command', 'wheal.aboutCheck']);
+      equal(JSON.parse(target.query), [wanted]);
+      equal(
+        found.relatedInformation?.map(({ location }) => document.getText(location.range)),
+        others,
+      );
+    }
+  });
+
+  it('are as grave as the practice file says, dangers aside', async () => {
+    const practice = inWorkspace('with-practice/practice.wheal.yaml');
+    const { document } = await open('with-practice/above-own-limit.wheal.yaml');
+    await finding(document.uri, code);
+    const asked = await finding(document.uri, 'record/missing-depth');
+    equal(asked.severity, vscode.DiagnosticSeverity.Information);
+    const before = await vscode.workspace.fs.readFile(practice);
+    const other = `${new TextDecoder().decode(before)}severities: {record/missing-depth: warning, ${code}: off}\n`;
+    try {
+      await vscode.workspace.fs.writeFile(practice, new TextEncoder().encode(other));
+      const severityOf = async (): Promise<vscode.DiagnosticSeverity> =>
+        (await finding(document.uri, 'record/missing-depth')).severity;
+      await until('a warning', severityOf, (severity) => severity === vscode.DiagnosticSeverity.Warning);
+      equal((await finding(document.uri, code)).severity, vscode.DiagnosticSeverity.Error);
+    } finally {
+      await vscode.workspace.fs.writeFile(practice, before);
+    }
+  });
+
   it('come for a note that is not a file, and not for the old side of a comparison', async () => {
     const content = await vscode.workspace.fs.readFile(inWorkspace('over-limit.wheal.yaml'));
     const text = new TextDecoder().decode(content);

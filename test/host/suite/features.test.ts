@@ -169,6 +169,59 @@ describe('a note in the editor', () => {
     equal(document.getText(), before.replace('presure', 'pressure').replace(' .5 mL', ' 0.5 mL'));
   });
 
+  it('mends what is safe when it is saved, where somebody wants that', async () => {
+    const uri = inWorkspace('misspelt.wheal.yaml');
+    const before = await vscode.workspace.fs.readFile(uri);
+    const settings = vscode.workspace.getConfiguration('editor');
+    const set = (value: unknown): Thenable<void> =>
+      settings.update('codeActionsOnSave', value, vscode.ConfigurationTarget.Global);
+    await set({ 'source.fixAll.wheal': 'explicit' });
+    try {
+      const editor = await open('misspelt.wheal.yaml');
+      const { document } = editor;
+      await finding(uri, 'shape/unknown-word');
+      await until('it to be mended', async () => {
+        await editor.edit((builder) => {
+          builder.insert(new vscode.Position(document.lineCount, 0), '# saved\n');
+        });
+        await document.save();
+        return document.getText().includes('hemostasis: pressure');
+      });
+      ok(document.getText().includes(' 0.5 mL'), document.getText());
+      ok(!document.getText().includes('??'), 'a gap was put in');
+    } finally {
+      await set(undefined);
+      await vscode.workspace.fs.writeFile(uri, before);
+    }
+  });
+
+  it('leads from what is accepted to its finding, and to the page of its check', async () => {
+    const content =
+      'visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: left cheek\n    method: punch\n' +
+      '    accepted: [{check: closure/missing, reason: left open, by: K.O.}]\n';
+    const document = await vscode.workspace.openTextDocument({ language: 'wheal', content });
+    const editor = await vscode.window.showTextDocument(document);
+    const place = placeOf(editor, 'closure/missing');
+    const targets = await until(
+      'the finding',
+      () => ask<vscode.LocationLink[]>('vscode.executeDefinitionProvider', document.uri, place),
+      ({ length }) => length > 0,
+    );
+    equal(
+      targets.map(({ targetRange }) => document.getText(targetRange)),
+      ['site'],
+    );
+    const links = await until(
+      'the link',
+      () => ask<vscode.DocumentLink[]>('vscode.executeLinkProvider', document.uri),
+      ({ length }) => length > 0,
+    );
+    equal(
+      links.map(({ range, target }) => [document.getText(range), target?.toString().split('?')[0]]),
+      [['closure/missing', 'command:wheal.aboutCheck']],
+    );
+  });
+
   it('corrects the record only by what a person then writes, and prefers nothing of it', async () => {
     const { document, selection } = await open('over-limit.wheal.yaml');
     ok(selection.isEmpty, 'nothing is selected yet');
