@@ -72,7 +72,7 @@ describe('any text', () => {
     );
   });
 
-  // Each state of all samples takes minutes; `WHEAL_EXHAUSTIVE=1` asks for that.
+  // Each state of every sample takes a minute; `npm test` asks for that with WHEAL_EXHAUSTIVE=1.
   const exhaustive = process.env['WHEAL_EXHAUSTIVE'] === '1';
   for (const { folder, name, text } of notes) {
     const step = folder === 'samples' ? (exhaustive ? 1 : 11) : 97;
