@@ -29,6 +29,8 @@ export type SiteRegion =
 /** What lies so close under the skin that a deep cut can harm it. */
 export interface Danger extends Sourced {
   readonly structure: string;
+  /** Whether only a cut that goes into the fat comes near it, since the skin over it is loose. */
+  readonly inFat?: boolean;
 }
 
 export interface SiteRow extends WordRow {
@@ -124,6 +126,9 @@ const fromMemory = (structure: string): Danger => ({ structure, source: 'site-an
 const globe = fromMemory('the eyeball behind the thin skin of the lid');
 const medianNerve = fromMemory('the median and ulnar nerves and the flexor tendons');
 const achilles = fromMemory('the Achilles tendon');
+const ulnarNerve = fromMemory('the ulnar nerve');
+const peronealNerve = fromMemory('the common peroneal nerve');
+const extensorTendons: Danger = { ...fromMemory('the extensor tendons of the fingers'), inFat: true };
 
 const scalp = rows(
   { region: 'scalp', group: 'scalp', side: 'optional', dressable: 'hair', hairBearing: true },
@@ -407,6 +412,11 @@ const arm = rows({ region: 'arm', group: 'arm' }, [
   ['posterior upper arm', 'posterior arm, triceps, tricep, back of arm, back of upper arm'],
   ['elbow', 'olecranon, extensor elbow, posterior elbow', { group: 'joint extensor' }],
   [
+    'medial elbow',
+    'medial epicondyle, ulnar groove, cubital tunnel',
+    { group: 'joint extensor', danger: ulnarNerve },
+  ],
+  [
     'antecubital fossa',
     'antecubital, cubital fossa, inside elbow, elbow crease, crook of elbow, medial elbow crease, flexor elbow',
     {
@@ -452,7 +462,7 @@ const joined = (...parts: readonly string[]): string => parts.filter((part) => p
 
 const hand = rows({ region: 'hand', group: 'hand' }, [
   ['hand', '', vague],
-  ['dorsal hand', 'dorsum of hand, back of hand, extensor hand'],
+  ['dorsal hand', 'dorsum of hand, back of hand, extensor hand', { danger: extensorTendons }],
   ['palm', 'palmar, palmar hand, palm of hand, volar hand', { acral: true, group: 'palm' }],
   ['thenar eminence', 'thenar, thenar palm', { acral: true, group: 'palm' }],
   ['hypothenar eminence', 'hypothenar, hypothenar palm', { acral: true, group: 'palm' }],
@@ -518,6 +528,11 @@ const leg = rows({ region: 'leg', group: 'leg' }, [
   ['calf', 'posterior lower leg, posterior leg, back of lower leg', belowKnee],
   ['medial lower leg', 'medial leg', belowKnee],
   ['lateral lower leg', 'lateral leg', belowKnee],
+  [
+    'fibular head',
+    'head of fibula, fibula head, fibular neck, neck of fibula',
+    { ...belowKnee, danger: peronealNerve },
+  ],
   ['ankle', '', belowKnee],
   ['medial malleolus', 'medial ankle', { ...belowKnee, friction: 'shoe' }],
   ['lateral malleolus', 'lateral ankle', { ...belowKnee, friction: 'shoe' }],

@@ -11,6 +11,9 @@ export interface Caution {
   readonly at: Range;
 }
 
+/** Words that mean a condition where they stand alone, and anything in a sentence. */
+const onlyAlone: ReadonlySet<string> = new Set(['expecting']);
+
 const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalmic)\b/i;
 
 /** Whether a text is one word, and none that calls for care: a look at the table spares reading it. */
@@ -26,9 +29,12 @@ export const cautionsOf = once(({ note, tables }: Subject): readonly Caution[] =
   const phrases = phrasesOf(tables.cautions);
   for (const leaf of patientTexts(note)) {
     if (leaf.value === undefined || isOther(leaf.value, tables) || onTheSkinOnly.test(leaf.value)) continue;
-    for (const { row, from, to, standing } of phrases.mentionsIn(leaf.value))
-      if (standing === 'asserted' && !found.has(row))
-        found.set(row, { row, at: within(leaf.node, from, to) });
+    for (const { row, from, to, standing } of phrases.mentionsIn(leaf.value)) {
+      if (standing !== 'asserted' || found.has(row)) continue;
+      const isPart = to - from < leaf.value.trim().length;
+      if (isPart && onlyAlone.has(leaf.value.slice(from, to).toLowerCase())) continue;
+      found.set(row, { row, at: within(leaf.node, from, to) });
+    }
   }
   return [...found.values()];
 });

@@ -46,7 +46,7 @@ export const checks: readonly Check[] = [
     why: 'Scissors take off what stands up from the skin, such as a skin tag; of a flat lesion they take little but epidermis.',
     sources: [{ source: 'dermatology-chapter-146', mark: 'Q' }],
     messages: {
-      main: 'Scissors are for what stands up from the skin, and the lesion is a {lesion}. Check method and lesion.',
+      main: 'Scissors are for what stands up from the skin, and the lesion is described as {lesion}. Check method and lesion.',
       lesion: 'the lesion',
     },
     find: (subject) =>

@@ -13,12 +13,15 @@ function goesDeep({ method, depth }: Procedure, { methods, depths }: Tables): bo
   return far === 'subcutis' || (fullThickness && deep.has(far));
 }
 
+const intoFat = ({ depth }: Procedure, { depths }: Tables): boolean =>
+  depths.find(depth?.value ?? '')?.name === 'subcutis';
+
 export const checks: readonly Check[] = [
   {
     code: 'site/danger-area',
     severity: 'information',
     title: 'A deep cut where a nerve or a tendon lies just under the skin',
-    why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move.',
+    why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move. From memory, and told of only so, are the eyelid, the nerves at wrist, elbow and fibula, and tendons at wrist, heel and hand; of the hand only where the cut went into the fat.',
     sources: [
       { source: 'danger-zones', mark: 'Q' },
       { source: 'site-anatomy', mark: 'M' },
@@ -30,8 +33,9 @@ export const checks: readonly Check[] = [
       const found: Report[] = [];
       for (const procedure of note.procedures ?? []) {
         const base = siteOf(procedure)?.base;
-        if (procedure.site === undefined || base?.danger === undefined || !goesDeep(procedure, tables))
-          continue;
+        if (procedure.site === undefined || base?.danger === undefined) continue;
+        const reaches = base.danger.inFat === true ? intoFat : goesDeep;
+        if (!reaches(procedure, tables)) continue;
         found.push({ at: procedure.site, args: { site: base.name, structure: base.danger.structure } });
       }
       return found;

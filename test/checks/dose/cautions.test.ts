@@ -132,6 +132,12 @@ describe('dose/pregnancy', () => {
     flags(code, note(['agent: ⟦lidocaine-prilocaine cream⟧, amount: 1 g'], pregnant));
     const remarks = (text: string): string =>
       `${note(['agent: ⟦mepivacaine⟧, concentration: 1%, volume: 1 mL'])}    remarks: ${text}\n`;
+    for (const said of ['expecting', 'Expecting', 'expecting a child'])
+      flags(
+        code,
+        note(['agent: ⟦mepivacaine⟧, concentration: 1%, volume: 1 mL'], person(`conditions: [${said}]`)),
+      );
+    silent(code, remarks('expecting results by Friday').replace(/[⟦⟧]/g, ''));
     for (const said of ['20 weeks pregnant', 'G2P1 at 28 weeks gestation', 'expecting a baby in May'])
       flags(code, remarks(said));
     silent(code, remarks('not pregnant').replace(/[⟦⟧]/g, ''));

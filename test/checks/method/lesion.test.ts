@@ -1,3 +1,5 @@
+import assert from 'node:assert/strict';
+import { messageOf } from '../../../src/checks/index.ts';
 import { flags, silent } from '../tester.ts';
 
 const note = (rows: string): string =>
@@ -9,6 +11,8 @@ describe('method/scissor-flat', () => {
   it('flags scissors for what is flat', () => {
     flags(code, note('lesion: brown macule 5 mm; method: ⟦scissor⟧'), { severity: 'information' });
     flags(code, note('lesion: scaly patch; method: ⟦snip⟧'));
+    const [finding] = flags(code, note('lesion: flat brown spot; method: ⟦snip⟧'));
+    assert.match(messageOf(finding!), /the lesion is described as flat\./);
   });
 
   it('is silent on what stands up, on what is not described, and on other methods', () => {

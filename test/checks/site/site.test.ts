@@ -185,6 +185,9 @@ describe('site/danger-area', () => {
   it('flags what goes through the skin over a nerve', () => {
     for (const site of ['left temple', 'right jawline', 'left lateral neck', 'right upper eyelid'])
       flags('site/danger-area', cut(`⟦${site}⟧`, 'method: punch'), { severity: 'information' });
+    for (const site of ['left volar wrist', 'right achilles', 'left medial elbow', 'right fibular head'])
+      flags('site/danger-area', cut(`⟦${site}⟧`, 'method: punch, depth: subcutis'));
+    flags('site/danger-area', cut('⟦left dorsal hand⟧', 'method: punch, depth: subcutis'));
     flags('site/danger-area', cut('⟦left temple⟧', 'method: excisional, depth: subcutis'));
     flags('site/danger-area', cut('⟦left temple⟧', 'method: shave, depth: subcutis'));
     const [finding] = flags('site/danger-area', cut('⟦left temple⟧', 'method: punch, depth: ??'));
@@ -197,6 +200,11 @@ describe('site/danger-area', () => {
     silent('site/danger-area', cut('left temple', 'method: punch, depth: mid dermis'));
     silent('site/danger-area', cut('left temporal scalp', 'method: punch'));
     silent('site/danger-area', cut('left cheek', 'method: punch, depth: subcutis'));
+    silent('site/danger-area', cut('left elbow', 'method: punch, depth: subcutis'));
+    silent('site/danger-area', cut('left lateral lower leg', 'method: punch, depth: subcutis'));
+    // Over the tendons of the hand the skin is loose: only what goes into the fat is near them.
+    silent('site/danger-area', cut('left dorsal hand', 'method: punch'));
+    silent('site/danger-area', cut('left dorsal hand', 'method: punch, depth: deep dermis'));
   });
 });
 
