@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
-import { floorTo } from '../../src/dose/arithmetic.ts';
+import { floorTo, isOver } from '../../src/dose/arithmetic.ts';
 import { ceilingBy } from '../../src/practice/ceilings.ts';
 import { judgeDose } from '../../src/dose/judge.ts';
 import { readNote } from '../../src/note/read.ts';
-import { referenceTables } from '../../src/practice/tables.ts';
+import { referenceTables, type Tables } from '../../src/practice/tables.ts';
 import { doseOf, most } from './notes.ts';
 
 /** The limit that an authority publishes, for the arithmetic of worked examples that follow it. */
@@ -25,24 +25,25 @@ const near = (actual: number, expected: number, room = 1e-9): void => {
 };
 
 const lb = 0.45359237;
-/** The maximum by a bare mg/kg, in the way of a practice's own rule. */
+/** Tables whose only limits are bare mg/kg, in the way of a practice's own rules. */
+const ruledBy = (mgPerKg: Readonly<Record<string, number>>): Tables => ({
+  ...referenceTables,
+  limits: Object.entries(mgPerKg).map(([agent, one]) => ({
+    agent,
+    epinephrine: false,
+    authority: 'x',
+    population: { text: 'any age' },
+    mgPerKg: one,
+    practice: 'approved',
+    source: 'practice',
+    mark: 'format',
+    asOf: '2026',
+  })),
+});
+
+/** The maximum by a bare mg/kg. */
 const own = (agent: string, mgPerKg: number, kg: number): number => {
-  const tables = {
-    ...referenceTables,
-    limits: [
-      {
-        agent,
-        epinephrine: false,
-        authority: 'x',
-        population: { text: 'any age' },
-        mgPerKg,
-        practice: 'approved',
-        source: 'practice',
-        mark: 'format',
-        asOf: '2026',
-      } as const,
-    ],
-  };
+  const tables = ruledBy({ [agent]: mgPerKg });
   const text = `visit: 2026-03-02\npatient: {id: C-1, age: 40 years, weight: ${kg} kg}\nanesthetic: {agent: ${agent}, concentration: 1%, volume: 1 mL}\nprocedures: []\n`;
   return judgeDose(readNote(text).value!, tables).agents[0]!.limitMg;
 };
@@ -267,10 +268,30 @@ describe('published figures', () => {
 
     // W28, W30: podiatry slides, weight capped at 70 kg. The kg-used method is the sum of fractions.
     it('132 mg of mepivacaine leave 288 mg; 192 mg use up 32 of 70 kg and leave 114 mg of lidocaine', () => {
-      const mepivacaine = own('mepivacaine', 6, 70);
-      const lidocaine = own('lidocaine', 3, 70);
-      near(mepivacaine - 132, 288);
-      near((1 - 192 / mepivacaine) * lidocaine, (70 - 192 / 6) * 3);
+      const asked = {
+        patient: 'id: C-1, age: 40 years, weight: 70 kg',
+        tables: ruledBy({ mepivacaine: 6, lidocaine: 3 }),
+      };
+      const mepivacaine = (ml: number): string => `agent: mepivacaine, concentration: 2%, volume: ${ml} mL`;
+      const lidocaine = (ml: number): string => `agent: lidocaine, concentration: 1%, volume: ${ml} mL`;
+      near(doseOf([mepivacaine(6.6)], asked).left[0]!.mg, 288);
+      assert.equal(isOver(doseOf([mepivacaine(9.6), lidocaine(11.4)], asked).fraction!, 1), false);
+      assert.equal(isOver(doseOf([mepivacaine(9.6), lidocaine(11.5)], asked).fraction!, 1), true);
+    });
+
+    // W46: an expert's answer, 2016: of A with 3 mg/kg and B a quarter as potent, A + B/4 stays under 3 mg/kg.
+    it('1.5 mg/kg of one and 6 mg/kg of another a quarter as potent are 3 mg/kg of the first', () => {
+      const { fraction } = doseOf(
+        [
+          'agent: lidocaine, concentration: 1%, volume: 10.5 mL',
+          'agent: mepivacaine, concentration: 2%, volume: 21 mL',
+        ],
+        {
+          patient: 'id: C-1, age: 40 years, weight: 70 kg',
+          tables: ruledBy({ lidocaine: 3, mepivacaine: 12 }),
+        },
+      );
+      near(fraction!, (1.5 + 6 / 4) / 3);
     });
 
     // W32: the slides print 204 + 20 = 230 mg.
