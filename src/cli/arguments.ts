@@ -28,7 +28,8 @@ export function readArguments(argv: readonly string[], names: readonly string[])
       ),
     };
   } catch (error) {
-    throw new UsageError(error instanceof Error ? (error.message.split(/\n|\. /)[0] ?? '') : String(error));
+    const [said = ''] = (error instanceof Error ? error.message : String(error)).split(/\n|\. /);
+    throw new UsageError(said.replace(/^Option '(--[\w-]+).*' argument .*/, '$1 needs a value'));
   }
 }
 
