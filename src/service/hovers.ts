@@ -35,15 +35,15 @@ export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
   const { entry, key, node, onKey } = place;
   const free = freeSections(place);
   if (entry !== undefined && free.length > 0)
-    return { start: entry.start, end: (entry.value ?? entry).end, markdown: markdownOf(free, false) };
+    return { start: entry.start, end: (entry.value ?? entry).end, markdown: markdownOf(free) };
   if (entry === undefined || key === undefined) return undefined;
   const help = helpSection(key, analysis);
-  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([help], false) };
+  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([help]) };
   if (node?.kind !== 'text') return undefined;
   const own = valueKey(key, analysis);
   const sections = node.text.trim() === '??' ? [] : valueSections({ text: node.text, offset, analysis }, own);
-  const hurts = sections.length > 0 && canHurt.has(own.key);
-  return { start: node.start, end: node.end, markdown: markdownOf([...sections, help], hurts) };
+  const caution = sections.length > 0 && canHurt.has(own.key);
+  return { start: node.start, end: node.end, markdown: markdownOf(sections, { caution, help }) };
 }
 
 /** What a row of the practice file says whose key is free: a check with its severity, or a sentence that is replaced. */

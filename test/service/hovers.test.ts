@@ -31,7 +31,8 @@ describe('a hover', () => {
     assert.match(text, /4\.5 mg\/kg × 62 kg = 279 mg, cap 300 mg.*_\(US prescribing information/);
     assert.match(text, /5\.4% of the limit/);
     assert.match(text, /Left: 264 mg, that is 26\.4 mL of lidocaine 1%/);
-    assert.match(text, /the treating clinician, local protocol and the current label decide/);
+    // Beside the sum, so that it is seen without scrolling; the help of the key comes last.
+    assert.match(text, /local protocol and the current label decide\..*\n\n\*\*volume\*\*/);
   });
 
   it('on one of two injections tells its own mg and the sum of both', () => {

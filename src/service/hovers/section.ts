@@ -21,16 +21,26 @@ function plain(text: string): string {
 const odd = /[^\S ]| {2}|[\p{Cc}\p{Cf}]/u;
 const blanks = /[\s\p{Cc}\p{Cf}]+/gu;
 
-const caution = `_${plain(
+const cautionWords = `_${plain(
   'Decision support: the treating clinician, local protocol and the current label decide. Verify every value.',
 )}_`;
 
-/** Sections as Markdown. All words are escaped: those of the note may hold anything. */
-export function markdownOf(sections: readonly Section[], withCaution: boolean): string {
-  const blocks = sections.map(({ title, rows }) => `**${plain(title)}**\n${rows.map(rowOf).join('')}`);
-  if (withCaution) blocks.push(caution);
+/**
+ * Sections as Markdown. All words are escaped: those of the note may hold anything.
+ * @param options.caution whether a word of caution stands behind them
+ * @param options.help a section that comes last
+ */
+export function markdownOf(
+  sections: readonly Section[],
+  { caution = false, help }: { readonly caution?: boolean; readonly help?: Section } = {},
+): string {
+  const blocks = sections.map(blockOf);
+  if (caution) blocks.push(cautionWords);
+  if (help !== undefined) blocks.push(blockOf(help));
   return blocks.join('\n\n');
 }
+
+const blockOf = ({ title, rows }: Section): string => `**${plain(title)}**\n${rows.map(rowOf).join('')}`;
 
 const rowOf = ({ text, source }: Row): string =>
   `\n- ${plain(text)}${source === undefined ? '' : cited(source)}`;
