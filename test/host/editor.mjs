@@ -28,7 +28,7 @@ export async function tryEditor() {
   assert.equal((await globalThis.fetch(new URL('/', url))).status, 403, 'it lets in whoever has no token');
   console.log('  ok asks for the token');
   await seesSamples(url, own);
-  console.log('  ok shows the samples, and nothing in front of them');
+  console.log('  ok shows the samples, nothing in front of them, and what is found in one');
 
   child.kill('SIGINT');
   assert.equal(await ended, 130);
@@ -49,8 +49,9 @@ async function seesSamples(url, own) {
     const [sample] = readdirSync(join(root, 'samples')).filter((name) => name.endsWith('.wheal.yaml'));
     await window.page.locator('.explorer-folders-view .monaco-list-row', { hasText: sample }).waitFor();
     assert.equal(await window.page.locator('.tab, .notification-toast').count(), 0);
-    await person.quickOpen(sample);
+    await person.quickOpen('over-the-limit.wheal.yaml');
     await window.page.locator('.statusbar-item', { hasText: 'Wheal note' }).waitFor();
+    await person.seesErrors(1);
     await person.picture('editor');
   } finally {
     await window.close();
