@@ -35,6 +35,7 @@ const substance = (
 const together: Sourced = { source: 'dermatology-nursing-antibiotics', mark: 'Q' };
 const acrylics: Sourced = { source: 'cyanoacrylate-patch-tests', mark: 'Q' };
 const resin: Sourced = { source: 'benzoin-2003', mark: 'Q' };
+const glycolide: Sourced = { source: 'glycolide-sutures', mark: 'M' };
 /** Sources differ: some name a cross-reaction between parabens and PABA, others see none that matters. */
 const parabens: Sourced = { source: 'nus-parabens', mark: 'M' };
 
@@ -308,7 +309,8 @@ export const allergens: readonly AllergenRow[] = [
   substance('polypropylene', ['polypropylene suture']),
   substance('polyester', []),
   substance('silk', ['silk suture']),
-  substance('polyglactin', ['polyglycolic acid', 'polyglactin suture']),
+  substance('polyglactin', ['polyglactin suture'], { crosses: [{ to: 'polyglycolic acid', ...glycolide }] }),
+  substance('polyglycolic acid', ['polyglycolate'], { crosses: [{ to: 'polyglactin', ...glycolide }] }),
   substance('polydioxanone', ['PDO']),
   substance('poliglecaprone', []),
   substance('gut', ['catgut', 'gut suture', 'surgical gut'], { covers: ['collagen'] }),
@@ -317,7 +319,7 @@ export const allergens: readonly AllergenRow[] = [
     'absorbable sutures',
     ['absorbable suture', 'dissolvable sutures', 'dissolvable stitches', 'dissolving stitches'],
     {
-      covers: ['polyglactin', 'polydioxanone', 'poliglecaprone', 'gut'],
+      covers: ['polyglactin', 'polyglycolic acid', 'polydioxanone', 'poliglecaprone', 'gut'],
       mild: true,
     },
   ),

@@ -80,7 +80,7 @@ export const materials: readonly MaterialRow[] = [
     synonyms: ['PGA', 'polyglycolate'],
     absorbable: true,
     strand: 'braided',
-    contains: ['polyglactin'],
+    contains: ['polyglycolic acid'],
   },
   {
     name: 'polydioxanone',

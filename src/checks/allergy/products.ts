@@ -34,7 +34,7 @@ interface Thing {
 
 export interface Conflict {
   readonly severity: Severity;
-  readonly form: 'main' | 'eased' | 'may' | 'crosses';
+  readonly form: 'main' | 'eased' | 'may' | 'crosses' | 'akin';
   readonly product: string;
   readonly substance: string;
   readonly named: Named;
@@ -79,7 +79,8 @@ function conflictWith(
   if (cross === undefined || cross.named.ease() !== undefined) return undefined;
   const known = cross.crossing.mark === 'Q' || cross.crossing.mark === 'Q2';
   const severity = certain && known ? 'warning' : 'information';
-  return { product: product.name, substance, named: cross.named, severity, form: 'crosses' };
+  const form = known ? 'crosses' : 'akin';
+  return { product: product.name, substance, named: cross.named, severity, form };
 }
 
 function conflictNamed({ name }: Product, substance: string, certain: boolean, named: Named): Conflict {
@@ -152,6 +153,8 @@ const rows: readonly Row[] = [
     sources: [
       { source: 'tissue-glue-reference', mark: 'Q' },
       { source: 'cyanoacrylate-patch-tests', mark: 'Q' },
+      { source: 'metal-skin-clips', mark: 'Q' },
+      { source: 'glycolide-sutures', mark: 'M' },
       ownList,
     ],
     things({ closure = [] }, tables) {
@@ -200,6 +203,7 @@ const checkOf = ({ things, later, ...row }: Row): Check => ({
     may: 'Some products called {product} hold {substance}, and the patient is listed as allergic to {allergy}. Read the package, and name the product exactly.',
     crosses:
       '{product} holds {substance}; people allergic to {allergy} often react to it too. Choose another if in doubt.',
+    akin: '{product} holds {substance}, which is akin to {allergy}; whether who reacts to one reacts to the other was not found in a source. Choose another if in doubt.',
     entry: 'the patient is listed as allergic to {allergy} here',
   },
   find(subject) {

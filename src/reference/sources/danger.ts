@@ -21,6 +21,10 @@ export const dangerSources = {
     'Nineteen cases of contact dermatitis to compound tincture of benzoin (PubMed 6239881): later reactions to gum mastic adhesive through styrax',
   'cyanoacrylate-patch-tests':
     'Patch testing with cyanoacrylates, Dermatitis, doi 10.1097/DER.0000000000000514: 13 of 35 patients allergic to a cyanoacrylate reacted to acrylates or methacrylates too',
+  'metal-skin-clips':
+    'Metal skin clips, composition of 18 and patch tests of 184 patients, PubMed 9817247 (abstract): nickel, chromium and cobalt enough for reactions',
+  'glycolide-sutures':
+    'polymers of glycolic acid in polyglactin and polyglycolic acid, and what follows for an allergy, from memory',
   'benzoin-2003':
     'Compound tincture of benzoin: a common contact allergen?, Australas J Dermatol 2003;44:180-184: cross-reactions with colophony, balsam of Peru and fragrance',
   'chlorhexidine-alcohol-label':

@@ -139,15 +139,28 @@ const families: readonly {
   {
     code: 'allergy/closure',
     line: (product) => `closure: {material: ${product}}`,
-    products: ['nylon', 'polypropylene', 'silk', 'polyglactin', 'plain gut', 'chromic gut', 'poliglecaprone'],
+    products: [
+      'nylon',
+      'polypropylene',
+      'silk',
+      'polyglactin',
+      'polyglycolic acid',
+      'plain gut',
+      'chromic gut',
+      'poliglecaprone',
+    ],
     conflicts: {
       nylon: { nylon: 'error' },
       silk: { silk: 'error' },
       catgut: { 'plain gut': 'error', 'chromic gut': 'error' },
       chromium: { 'chromic gut': 'error' },
       polypropylene: { polypropylene: 'error' },
+      // Both are polymers of glycolic acid; that who reacts to one reacts to the other is in no source read.
+      polyglactin: { polyglactin: 'error', 'polyglycolic acid': 'information' },
+      'polyglycolic acid': { polyglactin: 'information', 'polyglycolic acid': 'error' },
       'dissolvable stitches': {
         polyglactin: 'warning',
+        'polyglycolic acid': 'warning',
         'plain gut': 'warning',
         'chromic gut': 'warning',
         poliglecaprone: 'warning',
