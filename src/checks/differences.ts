@@ -41,7 +41,7 @@ export const differences: readonly Difference[] = [
     settings: severities,
   },
   {
-    codes: ['dose/epinephrine-does-not-unlock'],
+    codes: ['dose/epinephrine-does-not-unlock', 'dose/buffered-old'],
     how: 'A study found more than 90% of the epinephrine left in buffered stock after two weeks in the cold; other pages tell of a quarter lost in each week. The study is followed.',
     settings: severities,
   },
@@ -54,6 +54,16 @@ export const differences: readonly Difference[] = [
     codes: ['closure/removal-early', 'closure/removal-late', 'follow-up/sutures-overdue'],
     how: 'Days to removal differ by site up to fourfold. One leaflet on punch biopsies gives the usual days, and only a day outside of every source is a warning.',
     settings: ['suture-windows'],
+  },
+  {
+    codes: ['closure/odd-suture-size'],
+    how: 'Texts differ by a step: 3-0 to 5-0 in trunk and limbs, 3-0 to 5-0 in the foot. All of them count as usual, and one step beyond.',
+    settings: severities,
+  },
+  {
+    codes: ['record/missing-lesion', 'record/missing-question'],
+    how: 'Asked what a request needs, clinicians name three items and pathologists ten. What laboratories ask for in writing is followed.',
+    settings: severities,
   },
   {
     codes: ['follow-up/result-overdue'],
