@@ -20,7 +20,7 @@ describe('an open item in the fewest words', () => {
   it('begins with what is overdue, and for how long', () => {
     assert.deepEqual(brief('', '2026-03-17'), ['1 day overdue; specimen A, chin']);
     assert.deepEqual(brief(', result: {received: 2026-03-09, diagnosis: melanoma}', '2026-03-12'), [
-      '2 days overdue, cannot wait; specimen A, chin',
+      'cannot wait, 2 days overdue; specimen A, chin',
     ]);
   });
 

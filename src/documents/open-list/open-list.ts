@@ -43,7 +43,7 @@ export function openBrief(item: OpenItem): string {
   if (item.state !== 'overdue') return openText(item);
   const days = `${item.overdue} ${item.overdue === 1 ? 'day' : 'days'} overdue`;
   const about = openText({ ...item, to: undefined, urgent: false });
-  return `${item.urgent ? `${days}, cannot wait` : days}; ${about}`;
+  return `${item.urgent ? `cannot wait, ${days}` : days}; ${about}`;
 }
 
 const inWindow: ReadonlySet<OpenItem['kind']> = new Set(['suture removal', 'return visit', 'scar check']);

@@ -262,7 +262,7 @@ describe('the view of what is open', () => {
     const row = treeItemOf(only());
     equal(row.label, 'C-2');
     ok(
-      /^\d+ days overdue, cannot wait; specimen A, left upper back/.test(String(row.description)),
+      /^cannot wait, \d+ days overdue; specimen A, left upper back/.test(String(row.description)),
       String(row.description),
     );
     equal((row.iconPath as vscode.ThemeIcon).id, 'error');
