@@ -1,5 +1,6 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
+import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
@@ -96,10 +97,13 @@ const treatment = /\b(?:re-?excision|wide|wider|residual|proven|known|confirmed|
 /** The margin in mm of a sample that takes out the whole of a suspected melanoma. */
 const narrow = { from: 1, to: 3 } as const;
 
-const melanomaMargin: Judge = ({ margin, method, question: asked, lesion }) => {
+const melanomaMargin: Judge = (procedure, subject) => {
+  const { margin, method, question: asked, lesion } = procedure;
+  if ([method, asked, lesion].some((leaf) => treatment.test(leaf?.text ?? ''))) return undefined;
+  if (methodName(procedure, subject) === 'excisional' && isAbsent(subject, procedure, 'margin'))
+    return method && { at: method, form: 'unsaid', args: narrow };
   const mm = margin?.value?.amount;
   if (margin === undefined || mm === undefined || (mm >= narrow.from && mm <= narrow.to)) return undefined;
-  if ([method, asked, lesion].some((leaf) => treatment.test(leaf?.text ?? ''))) return undefined;
   const form = mm < narrow.from ? 'thin' : 'main';
   return { at: margin, form, args: { margin: margin.text, from: narrow.from, to: narrow.to } };
 };
@@ -107,6 +111,7 @@ const melanomaMargin: Judge = ({ margin, method, question: asked, lesion }) => {
 export const checks: readonly Check[] = [
   {
     code: 'method/melanoma-margin',
+    misses: ({ form }) => (form === 'unsaid' ? 'margin' : undefined),
     severity: 'information',
     title: 'A margin that does not suit a suspected melanoma',
     why: 'For the diagnosis a margin of 1 to 3 mm is advised: enough to see the whole lesion, and narrow enough to leave the drainage for a later sentinel node as it is. Treatment of a melanoma that is known has wider margins and is not meant.',
@@ -116,6 +121,8 @@ export const checks: readonly Check[] = [
     ],
     messages: {
       main: 'Melanoma is asked about, and the margin is {margin}; for the diagnosis {from} to {to} mm is advised. Check the number, or say that this is the treatment.',
+      unsaid:
+        'Melanoma is asked about, and the excision has no margin here; for the diagnosis {from} to {to} mm is advised. Write `margin`.',
       thin: 'Melanoma is asked about, and the margin is {margin}; {from} to {to} mm is advised, so that the whole lesion is seen. Check the number.',
       question,
     },

@@ -63,6 +63,16 @@ describe('method/melanoma-margin', () => {
     for (const typed of ['1 mm', '2 mm', '3 mm', '0.2 cm', '??']) silent(code, margin(typed));
   });
 
+  it('asks for the margin of an excision, of nothing else, and not where it was made already', () => {
+    const without = (question: string, method: string): string =>
+      note(`lesion: black macule 8 mm; question: ${question}; method: ${method}`);
+    flags(code, without('rule out melanoma', '⟦excisional⟧'), { severity: 'information' });
+    for (const method of ['deep shave', 'punch', 'incisional', 'wide excision'])
+      silent(code, without('rule out melanoma', method));
+    silent(code, without('melanoma in situ, re-excision', 'excisional'));
+    silent(code, without('lipoma', 'excisional'));
+  });
+
   it('is silent where the diagnosis is made, and where no melanoma is suspected', () => {
     silent(code, margin('10 mm', 'residual melanoma in situ'));
     silent(code, margin('10 mm', 'melanoma', 'wide excision'));
