@@ -12,10 +12,12 @@ type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'about' | 'find'>
 
 /** Epinephrine without a strength, but for dictated lines that name a product of the stock, which says it. */
 function strengthUnsaid({ dose, problems, tables }: Subject): readonly Report[] {
+  const unsaid = problems('quantity/strength-unsaid');
+  if (unsaid.length === 0) return [];
   const known = injectionsOf(dose).filter(
     (one) => one.product === undefined && productOf(one, tables) !== undefined,
   );
-  return problems('quantity/strength-unsaid')
+  return unsaid
     .filter(({ start, end }) => !known.some((one) => one.start <= start && end <= one.end))
     .map((problem) => ({ ...problem, at: problem }));
 }
