@@ -310,6 +310,7 @@ export class Person {
   /** Takes a picture of what is seen, into the folder that is not committed. */
   async picture(name) {
     mkdirSync(shots, { recursive: true });
-    await this.page.screenshot({ path: join(shots, `${name}.png`) });
+    // What fades in is there already.
+    await this.page.screenshot({ path: join(shots, `${name}.png`), animations: 'disabled' });
   }
 }
