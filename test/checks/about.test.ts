@@ -6,10 +6,10 @@ import { readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 import { pageExamples, samples } from '../service/notes.ts';
 
-/** A note with every eleventh of its rows left out in turn, beginning with one that differs from note to note. */
+/** A note with every 23rd of its rows left out in turn, beginning with one that differs from note to note. */
 const thinned = (text: string, index: number): readonly string[] => {
   const rows = text.split('\n');
-  const places = rows.map((_, at) => at).filter((at) => at % 11 === index % 11);
+  const places = rows.map((_, at) => at).filter((at) => at % 23 === index % 23);
   return [text, ...places.map((at) => rows.toSpliced(at, 1).join('\n'))];
 };
 

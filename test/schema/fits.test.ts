@@ -77,7 +77,7 @@ describe('a note whose form is right', () => {
   it('is never one that the validator refuses, or in which something waits', function () {
     this.timeout(60_000);
     let fitting = 0;
-    for (const root of roots.filter((_, index) => index % 3 === 0))
+    for (const root of roots.filter((_, index) => index % 6 === 0))
       for (const slip of [root, ...slipped(root)] as MapNode[]) {
         if (!fits(slip)) continue;
         fitting += 1;
