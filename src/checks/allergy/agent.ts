@@ -46,20 +46,25 @@ function withEase(report: Report, named: Named, agent?: string): Report {
   return { ...report, form: 'eased', severity: 'warning', args: { ...report.args, ease: eased[ease] } };
 }
 
-/** A check of every anesthetic given, which is not asked where there are no allergies. */
+/** A check of every anesthetic given, which is not asked where no allergy can concern it. */
 const ofGiven = (
+  concerns: (allergies: Allergies) => boolean,
   judge: (given: GivenAgent, allergies: Allergies) => Report | undefined,
 ): NonNullable<Check['find']> =>
   function (subject: Subject) {
     const found: Report[] = [];
     const allergies = allergiesOf(subject);
-    if (!allergies.any) return found;
+    if (!concerns(allergies)) return found;
     for (const given of givenAgents(subject)) {
       const report = judge(given, allergies);
       if (report !== undefined) found.push(report);
     }
     return found;
   };
+
+/** Whether an entry names an anesthetic, a class of them, or what esters become. */
+const namesAnesthetic = ({ agents, classes, esters }: Allergies): boolean =>
+  agents.size + classes.size + esters.length > 0;
 
 /** How loud a fact may be by the way it was verified. */
 const loudest = (mark: Mark): 'error' | 'warning' | 'information' =>
@@ -149,7 +154,7 @@ export const checks: readonly Check[] = [
       eased: '{agent} was given to a patient whose list of allergies names {allergy}. {ease}',
       entry,
     },
-    find: ofGiven(judgeAgent),
+    find: ofGiven(namesAnesthetic, judgeAgent),
   },
   {
     code: 'allergy/same-class',
@@ -169,7 +174,7 @@ export const checks: readonly Check[] = [
         '{agent} is an ester and becomes para-aminobenzoic acid, like what the patient is listed as allergic to ({allergy}). Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is in order.',
       entry,
     },
-    find: ofGiven(judgeClass),
+    find: ofGiven(namesAnesthetic, judgeClass),
   },
   {
     code: 'allergy/preservative',
@@ -191,7 +196,7 @@ export const checks: readonly Check[] = [
         '{agent} from {forms} holds {preservative}; whether it crosses with {allergy} is disputed. A vial without preservative settles it: `preservative-free: yes`.',
       entry,
     },
-    find: ofGiven(judgePreservative),
+    find: ofGiven(({ any }) => any, judgePreservative),
   },
   {
     code: 'allergy/sulfite',
@@ -207,7 +212,7 @@ export const checks: readonly Check[] = [
       main: 'Solutions of {agent} with epinephrine hold a sulfite, and the patient is listed as allergic to {allergy}. Use a plain solution, or name a product of the practice file that has `sulfite: no`.',
       entry,
     },
-    find: ofGiven(judgeSulfite),
+    find: ofGiven(({ substances }) => substances.has('sulfite'), judgeSulfite),
   },
   {
     code: 'allergy/epinephrine',
@@ -221,6 +226,6 @@ export const checks: readonly Check[] = [
       eased: 'The solution holds epinephrine, which the list of allergies names. {ease}',
       entry,
     },
-    find: ofGiven(judgeEpinephrine),
+    find: ofGiven(({ substances }) => substances.has('epinephrine'), judgeEpinephrine),
   },
 ];

@@ -2,6 +2,7 @@ import type { Closure, Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { MaterialRow } from '../../reference/materials.ts';
 import { isAbsent } from '../absent.ts';
+import { isProcedureIncomplete } from '../complete.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
@@ -53,6 +54,7 @@ const format = { source: 'format', mark: 'format' } as const;
 export const checks: readonly Check[] = [
   {
     code: 'closure/missing',
+    when: isProcedureIncomplete,
     misses: ({ form }) => (form === 'main' ? 'closure' : undefined),
     severity: 'warning',
     title: 'A punch or an excision with no word on closure',

@@ -1,4 +1,5 @@
 import { isAbsent } from '../absent.ts';
+import { isProcedureIncomplete } from '../complete.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { energiesOf, isEnergyUsed } from '../current.ts';
 import { rowsIn } from '../words.ts';
@@ -15,6 +16,7 @@ const hasDevice = ({ note, tables }: Subject): boolean =>
 export const checks: readonly Check[] = [
   {
     code: 'hemostasis/missing',
+    when: isProcedureIncomplete,
     misses: () => 'hemostasis',
     severity: 'warning',
     title: 'Nothing recorded on how bleeding was stopped',

@@ -5,6 +5,7 @@ import type { Tables } from '../../practice/tables.ts';
 import type { MethodRow } from '../../reference/methods.ts';
 import type { Sourced } from '../../reference/types.ts';
 import { isAbsent } from '../absent.ts';
+import { isProcedureIncomplete, isVisitIncomplete } from '../complete.ts';
 import type { Check } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
@@ -213,6 +214,7 @@ const aftercareGiven: Check = {
 
 const visitCheck = (row: Row, partOf: (note: Note) => Part | undefined): Check => ({
   ...wordsOf(row),
+  when: isVisitIncomplete,
   find(subject) {
     const part = partOf(subject.note);
     return part !== undefined && isAbsent(subject, part, ...row.keys) ? [{ at: part.head }] : [];
@@ -221,6 +223,7 @@ const visitCheck = (row: Row, partOf: (note: Note) => Part | undefined): Check =
 
 const procedureCheck = (row: ProcedureRow): Check => ({
   ...wordsOf(row),
+  when: isProcedureIncomplete,
   find: (subject) =>
     (subject.note.procedures ?? [])
       .filter(

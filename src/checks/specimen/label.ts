@@ -1,6 +1,7 @@
 import type { Leaf } from '../../note/leaf.ts';
 import { plainWord } from '../../note/word-table.ts';
 import { isAbsent } from '../absent.ts';
+import { isSpecimenIncomplete } from '../complete.ts';
 import type { Check, Report } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
@@ -10,6 +11,7 @@ const notOn = /\b(?:not|container|jar|side|body)\b/i;
 export const checks: readonly Check[] = [
   {
     code: 'specimen/label-missing',
+    when: isSpecimenIncomplete,
     misses: () => 'label',
     severity: 'warning',
     title: 'A specimen without a label in the note',

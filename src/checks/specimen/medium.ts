@@ -6,6 +6,7 @@ import type { IsoDate } from '../../note/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Effect } from '../../reference/media.ts';
 import { isAbsent } from '../absent.ts';
+import { isSpecimenIncomplete } from '../complete.ts';
 import { bounded } from '../bounded.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
@@ -70,6 +71,7 @@ function tooLong(specimen: Specimen, visit: IsoDate, tables: Tables): Report | u
 export const checks: readonly Check[] = [
   {
     code: 'specimen/medium-missing',
+    when: isSpecimenIncomplete,
     misses: () => 'medium',
     severity: 'warning',
     title: 'No word on what the specimen is in',

@@ -1,5 +1,6 @@
 import type { Specimen } from '../../note/generated/types.ts';
 import { isAbsent } from '../absent.ts';
+import { isProcedureIncomplete } from '../complete.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
@@ -20,6 +21,7 @@ function unsent({ notSent, keys }: Specimen): Report | undefined {
 export const checks: readonly Check[] = [
   {
     code: 'specimen/missing',
+    when: isProcedureIncomplete,
     misses: () => 'specimen',
     severity: 'warning',
     title: 'Tissue taken, and no word on the specimen',
