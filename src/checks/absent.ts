@@ -1,11 +1,11 @@
 import type { Part } from '../note/leaf.ts';
-import { once } from '../note/once.ts';
 import type { Subject } from './check.ts';
+import { shared } from './shared.ts';
 
 /** Where keys stand that are probably a misspelt key, by that key; each list in the order of the text. */
 type Misspelt = ReadonlyMap<string, readonly number[]>;
 
-const misspeltIn = once((subject: Subject): Misspelt => {
+const misspeltIn = shared((subject: Subject): Misspelt => {
   const found = new Map<string, number[]>();
   for (const { data, start } of subject.problems('shape/unknown-key')) {
     const near = (data as { readonly near?: string } | undefined)?.near;

@@ -21,6 +21,8 @@ export interface Subject {
   readonly siteOf: (procedure: Procedure) => SiteReading | undefined;
   /** What reading and the schema noticed under a code. */
   readonly problems: (code: string) => readonly Problem[];
+  /** What was worked out for several checks, by the function that did it. */
+  readonly answers: Map<unknown, object>;
   /** The codes of every check that there is. */
   readonly codes: readonly string[];
 }

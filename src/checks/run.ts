@@ -203,6 +203,7 @@ class Asking implements Subject {
   readonly note: Note;
   readonly tables: Tables;
   readonly today: IsoDate | undefined;
+  readonly answers = new Map<unknown, object>();
   private readonly sites = new Map<string, SiteReading | undefined>();
   private judged: DoseJudgement | undefined;
 

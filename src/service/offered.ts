@@ -1,4 +1,4 @@
-import { allergiesOf } from '../checks/allergy/_allergies.ts';
+import { allergiesIn } from '../checks/allergy/_allergies.ts';
 import { conflictOf, type Product } from '../checks/allergy/products.ts';
 import { checkOf } from '../checks/index.ts';
 import { agentOf } from '../dose/injections.ts';
@@ -110,7 +110,7 @@ function products(asked: Asked): readonly Offered[] {
   const note = known.note;
   const offered = words(asked);
   if (note?.patient?.allergies === undefined) return offered;
-  const allergies = allergiesOf({ note, tables });
+  const allergies = allergiesIn(note, tables);
   if (!allergies.any) return offered;
   const rows: readonly (Product & WordRow)[] = rowsOfTable(tables, key.words);
   return offered.flatMap((one, at) => {

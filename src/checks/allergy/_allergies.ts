@@ -1,14 +1,13 @@
 import type { Related } from '../../note/finding.ts';
-import type { Allergy } from '../../note/generated/types.ts';
+import type { Allergy, Note } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import { once } from '../../note/once.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { WordTable } from '../../note/word-table.ts';
-import type { Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 import { rowsSaid } from '../words.ts';
 
 /** Why an entry is less than an allergy: what happened was no allergy, it was tolerated since, or a test was negative. */
@@ -48,12 +47,12 @@ export interface Allergies {
   readonly cleared: () => ReadonlySet<string>;
 }
 
-type Asking = Pick<Subject, 'note' | 'tables'>;
+/** What the patient is allergic to. */
+export const allergiesIn = ({ patient }: Note, tables: Tables): Allergies =>
+  new Reader(tables).read(patient?.allergies ?? []);
 
-/** What the patient is allergic to, worked out once for each note. */
-export const allergiesOf = once(({ note, tables }: Asking): Allergies =>
-  new Reader(tables).read(note.patient?.allergies ?? []),
-);
+/** The same, worked out once for each note. */
+export const allergiesOf = shared(({ note, tables }) => allergiesIn(note, tables));
 
 /** The place of the entry, for findings elsewhere. */
 export const entryOf = ({ leaf, word }: Named): readonly Related[] => [

@@ -1,10 +1,10 @@
 import { agentOf, productOf } from '../../dose/injections.ts';
 import type { Injection } from '../../note/generated/types.ts';
-import { once } from '../../note/once.ts';
 import type { Range } from '../../note/tree.ts';
 import type { StockProduct } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 import { rowsIn } from '../words.ts';
 
 /** An anesthetic that was given, with what is known of its product. */
@@ -17,7 +17,7 @@ export interface GivenAgent {
 }
 
 /** Every anesthetic of the visit and of later events that names a known agent; read once for a note. */
-export const givenAgents = once((subject: Subject): readonly GivenAgent[] => {
+export const givenAgents = shared((subject: Subject): readonly GivenAgent[] => {
   const { note, tables } = subject;
   const found: GivenAgent[] = [];
   addGiven(note.anesthetic, tables, found);

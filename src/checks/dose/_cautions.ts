@@ -1,8 +1,8 @@
-import { once } from '../../note/once.ts';
 import { phrasesOf } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { CautionRow } from '../../reference/cautions.ts';
 import type { Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 import { patientTexts } from '../patient-texts.ts';
 
 /** A condition or medicine that calls for care, and where the note says that the patient has it. */
@@ -24,7 +24,7 @@ const isOther = (text: string, { cautions }: Subject['tables']): boolean =>
 export const isAnyCaution = (subject: Subject): boolean => cautionsOf(subject).length > 0;
 
 /** What of the patient's conditions and medicines, and of what remarks say of them, calls for care, each thing once; read once for a note. */
-export const cautionsOf = once(({ note, tables }: Subject): readonly Caution[] => {
+export const cautionsOf = shared(({ note, tables }: Subject): readonly Caution[] => {
   const found = new Map<CautionRow, Caution>();
   const phrases = phrasesOf(tables.cautions);
   for (const leaf of patientTexts(note)) {

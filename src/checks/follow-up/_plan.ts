@@ -2,9 +2,9 @@ import { dutiesOf, type DueKind, type Planned } from '../../followup/schedule.ts
 import { daysBetween } from '../../note/days.ts';
 import { stateOn } from '../../followup/due.ts';
 import type { Severity } from '../../note/finding.ts';
-import { once } from '../../note/once.ts';
 import type { IsoDate } from '../../note/values.ts';
 import type { Report, Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 
 /** Something that a day finds overdue, with the days that it is late. */
 export interface Late {
@@ -17,7 +17,7 @@ export interface Late {
  * What is overdue on the day of a check. Nothing where no day is known, nor where part of the note can't be read:
  * what seems open may stand there.
  */
-const lateIn = once((subject: Subject): readonly Late[] => {
+const lateIn = shared((subject: Subject): readonly Late[] => {
   const { note, tables, today, source, siteOf } = subject;
   const late =
     today === undefined ||

@@ -1,9 +1,9 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import { once } from '../../note/once.ts';
 import { phrasesOf, type Mention } from '../../note/phrases.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 
 /** A disease that the question suspects, and where it stands. */
 interface Suspected {
@@ -45,7 +45,7 @@ interface Question {
  * What the questions of a note suspect, of each kind the first, read once for all checks. What a question denies,
  * thinks unlikely or tells of the past does not count.
  */
-const questionsOf = once((subject: Subject): readonly Question[] => {
+const questionsOf = shared((subject: Subject): readonly Question[] => {
   const found: Question[] = [];
   const phrases = phrasesOf(subject.tables.diagnoses);
   for (const procedure of subject.note.procedures ?? []) {

@@ -1,9 +1,9 @@
 import type { Args } from '../../note/finding.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import type { Note, Specimen } from '../../note/generated/types.ts';
-import { once } from '../../note/once.ts';
+import type { Specimen } from '../../note/generated/types.ts';
 import type { IsoDate, Moment } from '../../note/values.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 
 /** A date of the note, the form of the messages about it, and what must have come before it. */
 interface Dated {
@@ -40,7 +40,7 @@ class Walk {
 }
 
 /** The dates of a note, the visit first; read once for a note. */
-const datesOf = once((note: Note): readonly Dated[] => {
+const datesOf = shared(({ note }: Subject): readonly Dated[] => {
   const walk = new Walk();
   const visit = walk.add('visit', note.visit, undefined);
   for (const { specimen, suturesOut } of note.procedures ?? []) {
@@ -78,9 +78,9 @@ export const checks: readonly Check[] = [
       'before-sent': 'when the specimen was sent',
       'before-received': 'when the result came',
     },
-    find({ note }) {
+    find(subject) {
       const found: Report[] = [];
-      for (const one of datesOf(note)) {
+      for (const one of datesOf(subject)) {
         const { leaf, after, form, date } = one;
         if (after === undefined || date >= after.date) continue;
         const { start, end } = after.leaf;
@@ -107,9 +107,10 @@ export const checks: readonly Check[] = [
       signed: 'The note is said to have been signed on {date}, and today is {other}. Check the date.',
       addendum: 'This addition is dated {date}, and today is {other}. Check the date.',
     },
-    find({ note, today }) {
+    find(subject) {
+      const { today } = subject;
       if (today === undefined) return [];
-      const ahead = datesOf(note).filter(({ date }) => date > today);
+      const ahead = datesOf(subject).filter(({ date }) => date > today);
       // Where the visit itself lies in the future, all that follows does too.
       const shown = ahead[0]?.form === 'visit' ? ahead.slice(0, 1) : ahead;
       return shown.map((one) => ({ at: one.leaf, form: one.form, args: argsOf(one, today) }));

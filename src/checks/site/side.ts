@@ -1,12 +1,12 @@
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import { once } from '../../note/once.ts';
 import { nearestSite } from '../../note/site-nearest.ts';
 import { onBodyMidline, type SideWord, type SiteReading } from '../../note/site.ts';
 import { within, type Range } from '../../note/tree.ts';
 import type { SiteRegion, SiteRow } from '../../reference/sites.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 import { mended, mendWords, type Mended } from './_mend.ts';
 
 const records: Sourced = { source: 'laterality-records', mark: 'Q' };
@@ -18,7 +18,7 @@ interface Located {
 }
 
 /** The procedures whose site could be read. */
-const located = once((subject: Subject): readonly Located[] => {
+const located = shared((subject: Subject): readonly Located[] => {
   const { note, siteOf } = subject;
   const found: Located[] = [];
   for (const procedure of note.procedures ?? []) {

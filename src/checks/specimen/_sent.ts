@@ -1,5 +1,6 @@
-import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
-import { once } from '../../note/once.ts';
+import type { Procedure, Specimen } from '../../note/generated/types.ts';
+import type { Subject } from '../check.ts';
+import { shared } from '../shared.ts';
 
 /** A specimen that was sent, with its procedure. */
 export interface Sent {
@@ -8,7 +9,7 @@ export interface Sent {
 }
 
 /** Every specimen of a note that was sent; looked for once for a note. */
-export const sentSpecimens = once((note: Note): readonly Sent[] => {
+export const sentSpecimens = shared(({ note }: Subject): readonly Sent[] => {
   const found: Sent[] = [];
   for (const procedure of note.procedures ?? [])
     for (const specimen of procedure.specimen ?? [])

@@ -26,7 +26,7 @@ export const checks: readonly Check[] = [
     },
     find(subject) {
       const found: Report[] = [];
-      const specimens = [...sentSpecimens(subject.note)];
+      const specimens = sentSpecimens(subject);
       const several = specimens.length > 1;
       for (const { specimen } of specimens) {
         if (!isAbsent(subject, specimen, 'label')) continue;
@@ -53,10 +53,10 @@ export const checks: readonly Check[] = [
       main: 'Label {label} is already used in this visit. Look at both containers, and tell the laboratory if they were sent like this.',
       first: 'label {label} is used here first',
     },
-    find({ note }) {
+    find(subject) {
       const found: Report[] = [];
       const used = new Map<string, Leaf<string>>();
-      for (const { specimen } of sentSpecimens(note)) {
+      for (const { specimen } of sentSpecimens(subject)) {
         const { label } = specimen;
         if (label?.value === undefined) continue;
         const key = plainWord(label.value);
@@ -82,9 +82,9 @@ export const checks: readonly Check[] = [
     why: 'Lids are taken off and laid side by side; a label on the lid no longer says what is in the container.',
     sources: [{ source: 'label-manuals', mark: 'Q' }],
     messages: { main: 'The label is on the lid, which can be exchanged. Put one on the container itself.' },
-    find({ note }) {
+    find(subject) {
       const found: Report[] = [];
-      for (const { specimen } of sentSpecimens(note)) {
+      for (const { specimen } of sentSpecimens(subject)) {
         const { labelOn } = specimen;
         if (labelOn?.value !== undefined && lid.test(labelOn.value) && !notOn.test(labelOn.value))
           found.push({ at: labelOn });

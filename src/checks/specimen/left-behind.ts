@@ -6,7 +6,7 @@ import { sentSpecimens } from './_sent.ts';
 
 function leftBehind(subject: Subject): readonly Report[] {
   const found: Report[] = [];
-  const all = sentSpecimens(subject.note);
+  const all = sentSpecimens(subject);
   if (all.length < 2) return found;
   const sent: Leaf<IsoDate>[] = [];
   for (const { specimen } of all) if (specimen.sent?.value !== undefined) sent.push(specimen.sent);

@@ -85,7 +85,7 @@ export const checks: readonly Check[] = [
     },
     find(subject) {
       const found: Report[] = [];
-      for (const { specimen } of sentSpecimens(subject.note))
+      for (const { specimen } of sentSpecimens(subject))
         if (isAbsent(subject, specimen, 'medium')) found.push({ at: specimen.head });
       return found;
     },
@@ -115,9 +115,10 @@ export const checks: readonly Check[] = [
       poor: '`{medium}` does not suit {tests}. Call the laboratory: it may still be moved, or another sample is needed.',
       test: '{test} is asked for here',
     },
-    find({ note, tables }) {
+    find(subject) {
+      const { tables } = subject;
       const found: Report[] = [];
-      for (const { specimen } of sentSpecimens(note)) {
+      for (const { specimen } of sentSpecimens(subject)) {
         const report = judge(specimen, tables);
         if (report !== undefined) found.push(report);
       }
@@ -139,11 +140,12 @@ export const checks: readonly Check[] = [
     messages: {
       main: 'The specimen was sent {days} days after the visit; for {test} tissue keeps about {most} days in `{medium}`. Ask the laboratory whether it is still of use.',
     },
-    find({ note, tables }) {
+    find(subject) {
+      const { note, tables } = subject;
       const found: Report[] = [];
       const visit = note.visit?.value?.date;
       if (visit === undefined) return found;
-      for (const { specimen } of sentSpecimens(note)) {
+      for (const { specimen } of sentSpecimens(subject)) {
         const report = tooLong(specimen, visit, tables);
         if (report !== undefined) found.push(report);
       }
