@@ -159,10 +159,14 @@ function placeOf({ about, when }: Check, gates: Gate[]): number {
   return same < 0 ? gates.push({ about, when }) - 1 : same;
 }
 
+function saysAny(said: ReadonlySet<string>, keys: readonly string[]): boolean {
+  for (const key of keys) if (said.has(key)) return true;
+  return false;
+}
+
 /** Whether a gate lets its finders be asked. Where it fails they are, since then they can say that they failed. */
 function isOpen({ about, when }: Gate, subject: Subject): boolean {
-  const { said } = subject.source;
-  if (about !== undefined && !about.some((key) => said.has(key))) return false;
+  if (about !== undefined && !saysAny(subject.source.said, about)) return false;
   try {
     return when === undefined || when(subject);
   } catch {

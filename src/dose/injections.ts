@@ -28,7 +28,7 @@ export interface Given {
   readonly drawnMicrogramsPerMl: number;
   /** Share of what was injected that is the drug's solution and not bicarbonate. */
   readonly share: number;
-  readonly locked?: Locked;
+  readonly locked: Locked | undefined;
   /** The product of the practice that it was, where the note names one. */
   readonly product: StockProduct | undefined;
   readonly injection: Injection;
@@ -190,7 +190,7 @@ function injected(injection: Injection, agent: AgentRow, day: IsoDate | undefine
     drawnMicrogramsPerMl: drawn,
     share,
     product,
-    ...(locked === undefined ? {} : { locked }),
+    locked,
     injection,
     at: injection.volume ?? injection.head,
   };
