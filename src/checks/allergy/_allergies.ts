@@ -1,7 +1,7 @@
 import type { Related } from '../../note/finding.ts';
 import type { Allergy, Note } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf } from '../../note/phrases.ts';
+import { phrasesOf, type Standing } from '../../note/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
@@ -59,8 +59,14 @@ export const entryOf = ({ leaf, word }: Named): readonly Related[] => [
   { start: leaf.start, end: leaf.end, form: 'entry', args: { allergy: word } },
 ];
 
-/** "Tolerated", and nothing before it that takes it back. */
-const toleratedBefore = /(?<!\b(?:not|never|cannot|hardly) |n't )\btolerat(?:ed|es|ing) (?:[a-z-]+ ){0,2}$/i;
+/** What stands before a thing that was tolerated, and before one that was not, however it is put. */
+const toleratedBefore = /\btolerat(?:ed|es|ing) (?:[a-z-]+ ){0,2}$/i;
+const notToleratedBefore =
+  /(?:\b(?:not|never|cannot|no longer|hardly|barely|scarcely|poorly|badly)|n't)(?: [a-z]+){0,2} tolerat\w* (?:[a-z-]+ ){0,2}$/i;
+
+/** Whether a text takes back that it names an allergy to what stands behind some of its words. */
+const isTakenBack = (before: string, standing: Standing): boolean =>
+  !notToleratedBefore.test(before) && (standing === 'denied' || toleratedBefore.test(before));
 
 /** What an entry names as an allergy: what it denies, or says to be tolerated, is none. */
 function saidIn<Row extends WordRow>(table: WordTable<Row>, text: string): readonly Row[] {
@@ -68,9 +74,7 @@ function saidIn<Row extends WordRow>(table: WordTable<Row>, text: string): reado
   if (row !== undefined) return [row];
   return phrasesOf(table)
     .mentionsIn(text)
-    .flatMap((one) =>
-      one.standing === 'denied' || toleratedBefore.test(text.slice(0, one.from)) ? [] : [one.row],
-    );
+    .flatMap(({ row, from, standing }) => (isTakenBack(text.slice(0, from), standing) ? [] : [row]));
 }
 
 class Reader {

@@ -57,6 +57,10 @@ describe('an allergy to an anesthetic', () => {
     for (const entry of [
       'does not tolerate lidocaine',
       'cannot tolerate lidocaine',
+      'poorly tolerated lidocaine',
+      'has not well tolerated lidocaine',
+      'never has tolerated lidocaine',
+      'no longer tolerates lidocaine',
       'lidocaine not tolerated',
     ])
       flags('allergy/agent', note(`["${entry}"]`, given('⟦lidocaine⟧')));
