@@ -1,8 +1,9 @@
-// The house: an import points from a folder to one that stands before it in this list, never back.
+// The house: an import points from a floor to one that is earlier in this list, never back.
 const order = [
   'reference',
   'note',
   'schema',
+  'limits',
   'practice',
   'dose',
   'followup',
@@ -12,9 +13,29 @@ const order = [
   'editor',
 ];
 const core = order.slice(0, -1).join('|');
-// Dose and follow-up stand side by side.
+// Dose and follow-up are side by side.
 const above = (folder, index) =>
   [...order.slice(index + 1), ...(folder === 'followup' ? ['dose'] : [])].join('|');
+
+/** The rooms of a floor in their order; the files at its top come last. */
+const rooms = {
+  note: ['text', 'tree', 'values', 'words', 'yaml'],
+  service: ['analysis', 'edits', 'code-actions', 'diagnostics', 'hover', 'completion', 'follow-up'],
+  editor: ['host', 'notes', 'papers', 'open-items', 'folder', 'commands', 'features'],
+};
+const roomRules = Object.entries(rooms).flatMap(([floor, names]) =>
+  names.map((room, index) => ({
+    name: `${floor}-${room}-imports-one-way`,
+    severity: 'error',
+    from: { path: `^src/${floor}/${room}/` },
+    to: {
+      path: [
+        ...names.slice(index + 1).map((later) => `^src/${floor}/${later}/`),
+        `^src/${floor}/[^/]+\\.ts$`,
+      ],
+    },
+  })),
+);
 
 module.exports = {
   forbidden: [
@@ -25,6 +46,7 @@ module.exports = {
       from: { path: `^src/${folder}/` },
       to: { path: `^src/(${[above(folder, index), 'cli', 'build'].filter(Boolean).join('|')})/` },
     })),
+    ...roomRules,
     {
       name: 'cli-below-service',
       severity: 'error',

@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
 import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
-import { siteIndexText } from '../note/site-words.ts';
+import { siteIndexText } from '../note/words/site-words.ts';
 import { buildCoreFile } from './core-file.ts';
 import { factsDigest } from './facts-digest.ts';
 import { generate } from './generate.ts';

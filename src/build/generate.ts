@@ -84,8 +84,8 @@ function typesText(): string {
   );
   return [
     '// Generated from the schemas. Do not edit.',
-    "import type { Leaf, OpenEntry, Part } from '../leaf.ts';",
-    "import type { Age, Dilution, Dimensions, Mixture, Moment, Occasion, Quantity, Weighed } from '../values.ts';\n",
+    "import type { Leaf, OpenEntry, Part } from '../tree/leaf.ts';",
+    "import type { Age, Dilution, Dimensions, Mixture, Moment, Occasion, Quantity, Weighed } from '../values/values.ts';\n",
     ...bodies,
   ].join('\n');
 }
@@ -104,7 +104,7 @@ function shapesText(): string {
   });
   return [
     '// Generated from the schemas. Do not edit.',
-    "import type { Shapes } from '../shape.ts';\n",
+    "import type { Shapes } from '../tree/shape.ts';\n",
     ...tables,
   ].join('\n');
 }

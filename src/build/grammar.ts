@@ -1,7 +1,7 @@
 /** Writes the grammar of notes: that of YAML, in which the keys of the schemas and the values of the trade stand out. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { unitRows } from '../note/units.ts';
+import { unitRows } from '../note/values/units.ts';
 import { mapsOf, type JsonSchema } from './schema-shape.ts';
 
 const root = join(import.meta.dirname, '..', '..');

@@ -1,4 +1,4 @@
-import type { Part } from '../note/leaf.ts';
+import type { Part } from '../note/tree/leaf.ts';
 import type { Subject } from './check.ts';
 import { shared } from './shared.ts';
 

@@ -1,6 +1,6 @@
-import type { Finding } from '../note/finding.ts';
+import type { Finding } from '../note/tree/finding.ts';
 import type { Accepted, Event, Injection, Note, Procedure, Specimen } from '../note/generated/types.ts';
-import type { Range } from '../note/tree.ts';
+import type { Range } from '../note/tree/tree.ts';
 import { isFixed } from './danger.ts';
 
 type Accepting = Note | Procedure | Injection | Specimen | Event;

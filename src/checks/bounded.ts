@@ -1,4 +1,4 @@
-import type { Severity } from '../note/finding.ts';
+import type { Severity } from '../note/tree/finding.ts';
 import type { Mark } from '../reference/types.ts';
 
 const loudest: Readonly<Record<Mark, Severity>> = {

@@ -1,10 +1,10 @@
 import type { DoseJudgement } from '../dose/judge.ts';
-import type { Args, Finding, Fix, Problem, Severity } from '../note/finding.ts';
+import type { Args, Finding, Fix, Problem, Severity } from '../note/tree/finding.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
-import type { SiteReading } from '../note/site.ts';
-import type { Range } from '../note/tree.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { SiteReading } from '../note/words/site.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Sourced } from '../reference/types.ts';
 

@@ -1,4 +1,4 @@
-import type { Part } from '../note/leaf.ts';
+import type { Part } from '../note/tree/leaf.ts';
 import type { Subject } from './check.ts';
 
 /** Keys that checks find missing, by the part in which they look for them. */

@@ -1,8 +1,8 @@
 import type { Event, Note, Procedure } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
-import { phrasesOf } from '../note/phrases.ts';
-import { within } from '../note/tree.ts';
-import { plainWord } from '../note/word-table.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import { phrasesOf } from '../note/words/phrases.ts';
+import { within } from '../note/tree/tree.ts';
+import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { HemostasisRow, Stops } from '../reference/hemostasis.ts';
 import type { Subject } from './check.ts';

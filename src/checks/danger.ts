@@ -1,4 +1,4 @@
-import type { Finding } from '../note/finding.ts';
+import type { Finding } from '../note/tree/finding.ts';
 
 type Graded = Pick<Finding, 'code' | 'severity'>;
 

@@ -1,4 +1,4 @@
-import type { Args, Finding } from '../note/finding.ts';
+import type { Args, Finding } from '../note/tree/finding.ts';
 import type { Note, Practice } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
 import type { Check } from './check.ts';

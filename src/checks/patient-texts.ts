@@ -1,5 +1,5 @@
 import type { Note } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
 
 /** What is said of the patient in free words: conditions, medicines, and the remarks of the procedures. */
 export function patientTexts({ patient, procedures }: Note): Leaf<string>[] {

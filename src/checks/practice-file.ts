@@ -1,7 +1,7 @@
-import type { Finding, Problem } from '../note/finding.ts';
+import type { Finding, Problem } from '../note/tree/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
-import { nearest } from '../note/nearest.ts';
-import { within } from '../note/tree.ts';
+import { nearest } from '../note/text/nearest.ts';
+import { within } from '../note/tree/tree.ts';
 import type { Source } from '../note/read.ts';
 import { layOver, type Tables, type Trust } from '../practice/tables.ts';
 import { practiceShapeProblems } from '../schema/validate.ts';

@@ -1,5 +1,5 @@
 import type { Procedure } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Subject } from './check.ts';
 import { rowsIn } from './words.ts';

@@ -1,10 +1,10 @@
 import type { Elsewhere } from '../dose/types.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
-import type { Finding, Problem, Severity } from '../note/finding.ts';
+import type { Finding, Problem, Severity } from '../note/tree/finding.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
-import { readSite, type SiteReading } from '../note/site.ts';
-import type { IsoDate } from '../note/values.ts';
+import { readSite, type SiteReading } from '../note/words/site.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { shapeProblems } from '../schema/validate.ts';
 import { acceptancesOf, withAcceptance } from './acceptance.ts';

@@ -1,6 +1,6 @@
-import type { Leaf } from '../note/leaf.ts';
-import { phrasesOf } from '../note/phrases.ts';
-import type { WordTable } from '../note/word-table.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import { phrasesOf } from '../note/words/phrases.ts';
+import type { WordTable } from '../note/words/word-table.ts';
 import type { WordRow } from '../reference/types.ts';
 
 /** The rows that a free text names and does not deny. */

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
-import { readMoment } from '../note/dates.ts';
-import type { IsoDate } from '../note/values.ts';
+import { readMoment } from '../note/values/dates.ts';
+import type { IsoDate } from '../note/values/values.ts';
 
 /** The command line can't be understood, or names nothing that can be judged: exit code 2 with one line. */
 export class UsageError extends Error {}

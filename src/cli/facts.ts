@@ -6,7 +6,7 @@ import { factsOf, unreadFacts, type NoteFacts } from '../followup/caseload.ts';
 import { builtFrom, factsOfRow, rowOfFacts } from '../followup/kept-facts.ts';
 import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Console } from './console.ts';
 import { decoded, largest, standardInput, type Loaded } from './files.ts';
 import { loadFrom } from './notes.ts';

@@ -1,12 +1,12 @@
 import { check, checkOf, checkPractice, messageOf, type Judgement } from '../checks/index.ts';
 import type { DayDoses } from '../dose/day-doses.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
-import type { Finding, Severity } from '../note/finding.ts';
+import type { Finding, Severity } from '../note/tree/finding.ts';
 import type { Note } from '../note/generated/types.ts';
-import { Lines, type Position } from '../note/lines.ts';
+import { Lines, type Position } from '../note/text/lines.ts';
 import { readNote, type Source } from '../note/read.ts';
-import type { Range } from '../note/tree.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
 import { isPractice, standardInput, unreadable, type FileFault } from './files.ts';

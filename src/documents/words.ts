@@ -1,4 +1,4 @@
-import type { Leaf } from '../note/leaf.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
 import { plain } from './plain.ts';
 import { listOfWords } from './text.ts';
 

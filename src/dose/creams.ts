@@ -3,7 +3,7 @@ import type { AgentRow } from '../reference/agents.ts';
 import type { CreamRow } from '../reference/creams.ts';
 import { isOver } from './arithmetic.ts';
 import type { Applied } from './injections.ts';
-import { appliesTo, type Facts } from '../practice/ceilings.ts';
+import { appliesTo, type Facts } from '../limits/ceilings.ts';
 
 export interface CreamExcess {
   readonly what: 'grams' | 'area' | 'time';

@@ -1,7 +1,7 @@
 import type { Note } from '../note/generated/types.ts';
 import { readNote } from '../note/read.ts';
-import type { IsoDate } from '../note/values.ts';
-import { plainWord } from '../note/word-table.ts';
+import type { IsoDate } from '../note/values/values.ts';
+import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Given } from './injections.ts';
 import { judgeDose } from './judge.ts';

@@ -1,10 +1,10 @@
-import { daysBetween } from '../note/days.ts';
-import { saysNothingGiven } from '../note/dictated.ts';
+import { daysBetween } from '../note/values/days.ts';
+import { saysNothingGiven } from '../note/words/dictated.ts';
 import type { Injection } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
-import type { Range } from '../note/tree.ts';
-import type { IsoDate, Mixture, Occasion } from '../note/values.ts';
-import { plainWord } from '../note/word-table.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { IsoDate, Mixture, Occasion } from '../note/values/values.ts';
+import { plainWord } from '../note/words/word-table.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import { isOver } from './arithmetic.ts';

@@ -1,5 +1,5 @@
 import type { Event, Injection, Note } from '../note/generated/types.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import { ceilTo, isOver } from './arithmetic.ts';
 import { creamDoses, type CreamDose } from './creams.ts';
@@ -15,7 +15,7 @@ import {
   type Unread,
 } from './injections.ts';
 import { leftOf } from './left.ts';
-import { ceilingOf, type Facts, type Rules } from '../practice/ceilings.ts';
+import { ceilingOf, type Facts, type Rules } from '../limits/ceilings.ts';
 import { factsOn, needsAge } from './patient.ts';
 import { advisoryCeilings, rulesOf } from './rules.ts';
 import { stepsOf } from './steps.ts';

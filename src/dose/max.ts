@@ -3,12 +3,12 @@ import type { AgentRow } from '../reference/agents.ts';
 import { floorTo, isOver } from './arithmetic.ts';
 import { lockedBy, type Locked } from './injections.ts';
 import type { Step } from './types.ts';
-import { ceilingOf, type Ceiling, type Facts } from '../practice/ceilings.ts';
+import { ceilingOf, type Ceiling, type Facts } from '../limits/ceilings.ts';
 import { needsAge } from './patient.ts';
 import { advisoryCeilings, rulesOf } from './rules.ts';
 import { factsStep, limitSteps } from './steps.ts';
 import { allowedMgText, epinephrineText, kindText, strengthText } from './words.ts';
-import { formatNumber } from '../note/format.ts';
+import { formatNumber } from '../note/values/format.ts';
 
 export interface DoseQuery extends Facts {
   readonly agent: AgentRow;

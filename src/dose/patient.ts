@@ -1,6 +1,6 @@
 import type { Note } from '../note/generated/types.ts';
-import type { IsoDate } from '../note/values.ts';
-import { adultMonths, monthsOrAdult, type Facts } from '../practice/ceilings.ts';
+import type { IsoDate } from '../note/values/values.ts';
+import { adultMonths, monthsOrAdult, type Facts } from '../limits/ceilings.ts';
 import type { WeightRange } from '../reference/limits.ts';
 import { isOver } from './arithmetic.ts';
 

@@ -1,4 +1,4 @@
-import { once } from '../note/once.ts';
+import { once } from '../note/text/once.ts';
 import {
   appliesTo,
   ceilingBy,
@@ -7,7 +7,7 @@ import {
   type Ceiling,
   type Facts,
   type Rules,
-} from '../practice/ceilings.ts';
+} from '../limits/ceilings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { LimitRow } from '../reference/limits.ts';
 

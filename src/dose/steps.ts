@@ -1,11 +1,11 @@
-import { formatNumber } from '../note/format.ts';
+import { formatNumber } from '../note/values/format.ts';
 import type { Tables } from '../practice/tables.ts';
 import { isOver } from './arithmetic.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given } from './injections.ts';
 import { leftOf } from './left.ts';
 import type { AgentDose, DoseJudgement, Left, Step } from './types.ts';
-import type { Ceiling, Facts } from '../practice/ceilings.ts';
+import type { Ceiling, Facts } from '../limits/ceilings.ts';
 import {
   allowedMgText,
   bindingText,

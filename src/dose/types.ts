@@ -1,9 +1,9 @@
 import type { Injection } from '../note/generated/types.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given, Unlimited, Unread } from './injections.ts';
-import type { Facts } from '../practice/ceilings.ts';
+import type { Facts } from '../limits/ceilings.ts';
 
 /** How much of one agent was given, with or without epinephrine. */
 export interface KindSum {

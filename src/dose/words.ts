@@ -1,4 +1,4 @@
-import { formatDilution, formatNumber } from '../note/format.ts';
+import { formatDilution, formatNumber } from '../note/values/format.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import { floorTo } from './arithmetic.ts';
 import type { Given } from './injections.ts';

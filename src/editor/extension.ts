@@ -1,12 +1,12 @@
 import * as vscode from 'vscode';
 import { commands } from './commands/index.ts';
 import { features } from './features/index.ts';
-import { keepMisnamed } from './misnamed.ts';
-import { Notes } from './notes.ts';
-import { OpenView } from './open-view.ts';
-import { Pages } from './pages.ts';
-import { Practices } from './practices.ts';
-import { checkTasks } from './tasks.ts';
+import { keepMisnamed } from './folder/misnamed.ts';
+import { Notes } from './notes/notes.ts';
+import { OpenView } from './open-items/view.ts';
+import { Pages } from './papers/pages.ts';
+import { Practices } from './host/practices.ts';
+import { checkTasks } from './folder/tasks.ts';
 
 /** Binds the language service to the editor; the same on the desktop and in a browser. */
 export function activate(context: vscode.ExtensionContext): void {

@@ -1,12 +1,12 @@
-import type { Leaf } from '../note/leaf.ts';
-import { Lines } from '../note/lines.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import { Lines } from '../note/text/lines.ts';
 import type { Note } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
-import type { Range } from '../note/tree.ts';
-import type { IsoDate } from '../note/values.ts';
-import { plainWord } from '../note/word-table.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { IsoDate } from '../note/values/values.ts';
+import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
-import { daysBetween } from '../note/days.ts';
+import { daysBetween } from '../note/values/days.ts';
 import { dayNotSaid, stateOn, type DueKind, type DueState, type Planned, type Undated } from './due.ts';
 import { planOf } from './schedule.ts';
 import { inSlices, sortInSlices, type Pace } from './slices.ts';

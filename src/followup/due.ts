@@ -1,6 +1,6 @@
-import type { Leaf } from '../note/leaf.ts';
-import type { Range } from '../note/tree.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Sourced } from '../reference/types.ts';
 import type { WindowStep } from './sutures.ts';
 

@@ -1,8 +1,8 @@
 import type { Event, Note } from '../note/generated/types.ts';
-import { plainWord } from '../note/word-table.ts';
-import type { IsoDate } from '../note/values.ts';
+import { plainWord } from '../note/words/word-table.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
-import { addDays } from '../note/days.ts';
+import { addDays } from '../note/values/days.ts';
 import { dayNotSaid, planned, type Place, type Planned, type Undated } from './due.ts';
 import { endOf, termText } from './terms.ts';
 import { timeIn } from './times.ts';

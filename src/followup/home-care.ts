@@ -1,8 +1,8 @@
 import type { Note } from '../note/generated/types.ts';
-import { phrasesOf } from '../note/phrases.ts';
-import type { IsoDate } from '../note/values.ts';
+import { phrasesOf } from '../note/words/phrases.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
-import { addDays } from '../note/days.ts';
+import { addDays } from '../note/values/days.ts';
 import { planned, wholeVisit, type Planned, type Undated } from './due.ts';
 import type { Happened } from './events.ts';
 

@@ -1,4 +1,4 @@
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { NoteFacts, Spot } from './caseload.ts';
 
 declare const WHEAL_BUILD: string;

@@ -1,8 +1,8 @@
-import { readDate } from '../note/dates.ts';
+import { readDate } from '../note/values/dates.ts';
 import type { Result, Specimen, Told } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
-import { phrasesOf } from '../note/phrases.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import { phrasesOf } from '../note/words/phrases.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Overdue } from '../practice/settings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';

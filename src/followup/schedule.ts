@@ -1,8 +1,8 @@
 import type { Note, Procedure } from '../note/generated/types.ts';
-import { readSite } from '../note/site.ts';
-import type { SiteReading } from '../note/site.ts';
-import type { IsoDate } from '../note/values.ts';
-import { plainWord } from '../note/word-table.ts';
+import { readSite } from '../note/words/site.ts';
+import type { SiteReading } from '../note/words/site.ts';
+import type { IsoDate } from '../note/values/values.ts';
+import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import { stateOn, type DueItem, type Place, type Planned, type Undated } from './due.ts';
 import { eventItems, eventsOf, type Happened } from './events.ts';

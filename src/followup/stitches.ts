@@ -1,7 +1,7 @@
 import type { Note, Procedure } from '../note/generated/types.ts';
-import type { SiteReading } from '../note/site.ts';
-import type { Range } from '../note/tree.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { SiteReading } from '../note/words/site.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
 import type { Happened } from './events.ts';

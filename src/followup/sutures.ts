@@ -1,13 +1,13 @@
 import type { Closure, Note, Procedure } from '../note/generated/types.ts';
-import { phrasesOf } from '../note/phrases.ts';
-import type { SiteReading } from '../note/site.ts';
-import type { IsoDate } from '../note/values.ts';
+import { phrasesOf } from '../note/words/phrases.ts';
+import type { SiteReading } from '../note/words/site.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { ClosedDays } from '../practice/closed-days.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { MaterialRow } from '../reference/materials.ts';
 import type { SiteRow } from '../reference/sites.ts';
 import type { Mark, Sourced } from '../reference/types.ts';
-import { addDays } from '../note/days.ts';
+import { addDays } from '../note/values/days.ts';
 import { nextOpenDay } from './working-days.ts';
 
 /** One line of how a window came about. */

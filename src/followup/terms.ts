@@ -1,7 +1,7 @@
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { ClosedDays } from '../practice/closed-days.ts';
 import type { Term } from '../reference/follow-up.ts';
-import { addDays } from '../note/days.ts';
+import { addDays } from '../note/values/days.ts';
 import { addWorkingDays } from './working-days.ts';
 
 /** The last day within a term that begins on a date. */

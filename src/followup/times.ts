@@ -1,6 +1,6 @@
-import { readDate } from '../note/dates.ts';
-import type { IsoDate } from '../note/values.ts';
-import { addDays } from '../note/days.ts';
+import { readDate } from '../note/values/dates.ts';
+import type { IsoDate } from '../note/values/values.ts';
+import { addDays } from '../note/values/days.ts';
 
 const numbers: ReadonlyMap<string, number> = new Map(
   [

@@ -1,6 +1,6 @@
-import type { IsoDate } from '../note/values.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { ClosedDays } from '../practice/closed-days.ts';
-import { dateOf, dayNumber, weekdayOf } from '../note/days.ts';
+import { dateOf, dayNumber, weekdayOf } from '../note/values/days.ts';
 
 /**
  * Whether the practice is closed on that date. A practice that names all seven weekdays has no working days to count

@@ -1,11 +1,11 @@
-import { readInjectionLine, type DictatedField } from './dictated.ts';
-import type { Args, Problem } from './finding.ts';
-import type { Leaf, OpenEntry } from './leaf.ts';
-import { nearest } from './nearest.ts';
-import { readers } from './readers.ts';
-import type { Remark } from './reading.ts';
-import type { KeyIndex, KeyShape } from './shape.ts';
-import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree.ts';
+import { readInjectionLine, type DictatedField } from './words/dictated.ts';
+import type { Args, Problem } from './tree/finding.ts';
+import type { Leaf, OpenEntry } from './tree/leaf.ts';
+import { nearest } from './text/nearest.ts';
+import { readers } from './values/readers.ts';
+import type { Remark } from './values/reading.ts';
+import type { KeyIndex, KeyShape } from './tree/shape.ts';
+import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree/tree.ts';
 
 type Built = Record<string, unknown>;
 

@@ -1,5 +1,5 @@
 import { readNote } from './read.ts';
-import { plainWord } from './word-table.ts';
+import { plainWord } from './words/word-table.ts';
 
 const identifier = /(?:^|[\s{,"'])(?:id|mrn|chart|chart-number)["']?[ \t]*:[ \t]*([^\n\r,}#]*)/gi;
 

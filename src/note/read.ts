@@ -1,11 +1,11 @@
 import { Binder, type WordLeaf } from './bind.ts';
-import type { Problem } from './finding.ts';
+import type { Problem } from './tree/finding.ts';
 import { noteShapes, practiceShapes } from './generated/shapes.ts';
 import type { Note, Practice } from './generated/types.ts';
-import { KeyNames } from './key-names.ts';
-import { parseYaml, type Parsed } from './parse.ts';
-import { indexShapes, type KeyIndex, type KeyShape } from './shape.ts';
-import type { Entry, MapNode } from './tree.ts';
+import { KeyNames } from './tree/key-names.ts';
+import { parseYaml, type Parsed } from './yaml/parse.ts';
+import { indexShapes, type KeyIndex, type KeyShape } from './tree/shape.ts';
+import type { Entry, MapNode } from './tree/tree.ts';
 
 /** A text that was read: `value` is null where it can't be taken for what it should be; then one problem says why. */
 export interface Source<T> {

@@ -1,9 +1,9 @@
-import { applyEdits } from './edit.ts';
-import type { TextEdit } from './finding.ts';
+import { applyEdits } from './tree/edit.ts';
+import type { TextEdit } from './tree/finding.ts';
 import type { Note } from './generated/types.ts';
-import { refusalOf } from './guards.ts';
+import { refusalOf } from './yaml/limits.ts';
 import { readNote, readTree, type Source } from './read.ts';
-import type { Entry, MapNode, Node, TextNode } from './tree.ts';
+import type { Entry, MapNode, Node, TextNode } from './tree/tree.ts';
 
 /**
  * The note as `readNote` reads it after an edit. Where a plain value gives way to another in a text with which nothing is

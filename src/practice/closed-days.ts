@@ -1,7 +1,7 @@
-import { readMoment } from '../note/dates.ts';
+import { readMoment } from '../note/values/dates.ts';
 import type { Practice } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
-import type { IsoDate } from '../note/values.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import type { IsoDate } from '../note/values/values.ts';
 import type { Faults } from './faults.ts';
 import { holidaysOf } from './holidays.ts';
 

@@ -1,6 +1,6 @@
-import type { Args, Problem } from '../note/finding.ts';
-import { nearest } from '../note/nearest.ts';
-import type { Range } from '../note/tree.ts';
+import type { Args, Problem } from '../note/tree/finding.ts';
+import { nearest } from '../note/text/nearest.ts';
+import type { Range } from '../note/tree/tree.ts';
 
 /** Gathers what is wrong with a practice file. */
 export class Faults {

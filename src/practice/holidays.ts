@@ -1,5 +1,5 @@
-import { readMoment } from '../note/dates.ts';
-import type { IsoDate } from '../note/values.ts';
+import { readMoment } from '../note/values/dates.ts';
+import type { IsoDate } from '../note/values/values.ts';
 
 /** What an iCalendar file says of closed days. */
 export interface Holidays {

@@ -1,4 +1,4 @@
-import type { Leaf } from '../note/leaf.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
 
 /** The text that a leaf holds; empty where it holds none, or `??`. */
 export const textOf = (leaf: Leaf<string> | undefined): string => leaf?.value?.trim() ?? '';

@@ -1,8 +1,8 @@
 import type { PracticeApproval, PracticeLimit } from '../note/generated/types.ts';
-import type { WordTable } from '../note/word-table.ts';
+import type { WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { LimitRow, Population } from '../reference/limits.ts';
-import { adultFigures, rulesFrom, type Figures, type LimitBook, type Rules } from './ceilings.ts';
+import { adultFigures, rulesFrom, type Figures, type LimitBook, type Rules } from '../limits/ceilings.ts';
 import type { Faults } from './faults.ts';
 import { defined, textOf } from './leaves.ts';
 import { knownAgent } from './stock.ts';

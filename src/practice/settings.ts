@@ -1,11 +1,11 @@
-import type { Severity } from '../note/finding.ts';
+import type { Severity } from '../note/tree/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
-import type { Leaf, OpenEntry } from '../note/leaf.ts';
-import type { WordTable } from '../note/word-table.ts';
+import type { Leaf, OpenEntry } from '../note/tree/leaf.ts';
+import type { WordTable } from '../note/words/word-table.ts';
 import type { AuthorityRow } from '../reference/authorities.ts';
 import type { SiteRow } from '../reference/sites.ts';
 import type { PracticeSutureWindow } from '../reference/suture-windows.ts';
-import { plainWord } from '../note/word-table.ts';
+import { plainWord } from '../note/words/word-table.ts';
 import type { Faults } from './faults.ts';
 import { defined, textOf } from './leaves.ts';
 

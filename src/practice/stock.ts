@@ -1,7 +1,7 @@
 import type { PracticeProduct } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
-import type { Mixture } from '../note/values.ts';
-import { plainWord, type WordTable } from '../note/word-table.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import type { Mixture } from '../note/values/values.ts';
+import { plainWord, type WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { Faults } from './faults.ts';
 import { defined, isUnread, textOf, textsOf } from './leaves.ts';

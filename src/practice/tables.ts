@@ -1,4 +1,4 @@
-import type { Problem } from '../note/finding.ts';
+import type { Problem } from '../note/tree/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { agents, type AgentRow } from '../reference/agents.ts';
 import { endArteryAdvice, thinnerAdvice } from '../reference/advice.ts';
@@ -53,7 +53,7 @@ import {
 } from '../reference/suture-windows.ts';
 import { openPunch, sutureSizes } from '../reference/suture-sizes.ts';
 import type { WordRow } from '../reference/types.ts';
-import { WordTable } from '../note/word-table.ts';
+import { WordTable } from '../note/words/word-table.ts';
 import { closedDaysOf, weekend, type ClosedDays } from './closed-days.ts';
 import { Faults } from './faults.ts';
 import { limitsOf, type Loosened } from './limits.ts';

@@ -1,6 +1,6 @@
 import type { PracticeAgentWord, PracticeSiteWord } from '../note/generated/types.ts';
-import type { Leaf } from '../note/leaf.ts';
-import { WordTable } from '../note/word-table.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import { WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { HemostasisRow } from '../reference/hemostasis.ts';

@@ -1,6 +1,6 @@
-import type { Problem } from '../note/finding.ts';
-import type { KeyIndex, KeyShape } from '../note/shape.ts';
-import type { Entry, MapNode, Node } from '../note/tree.ts';
+import type { Problem } from '../note/tree/finding.ts';
+import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
+import type { Entry, MapNode, Node } from '../note/tree/tree.ts';
 
 /** What a validator is given: texts, lists and maps without a prototype, keys by their canonical names. */
 export type Data = null | string | Data[] | { [key: string]: Data };

@@ -1,5 +1,5 @@
-import type { KeyIndex, KeyShape } from '../note/shape.ts';
-import type { Entry, MapNode, Node, Range } from '../note/tree.ts';
+import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
+import type { Entry, MapNode, Node, Range } from '../note/tree/tree.ts';
 
 /** Where a validator's path leads in the tree. */
 export interface Place {

@@ -1,9 +1,9 @@
-import type { Args, Problem } from '../note/finding.ts';
+import type { Args, Problem } from '../note/tree/finding.ts';
 import type { Note } from '../note/generated/types.ts';
-import { nearest } from '../note/nearest.ts';
+import { nearest } from '../note/text/nearest.ts';
 import { noteIndex, practiceIndex, type Source } from '../note/read.ts';
-import type { KeyIndex, KeyShape } from '../note/shape.ts';
-import type { Entry, MapNode, Node, Range } from '../note/tree.ts';
+import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
+import type { Entry, MapNode, Node, Range } from '../note/tree/tree.ts';
 import { plainData } from './data.ts';
 import * as validators from './generated/validators.js';
 import type { SchemaError, Validator } from './generated/validators.js';

@@ -1,8 +1,8 @@
 import type { AgentDose, DoseJudgement, Given } from '../dose/judge.ts';
 import { kindText, mgText, percentText } from '../dose/words.ts';
-import { formatNumber } from '../note/format.ts';
-import type { Analysis } from './analysis.ts';
-import { weekdayName } from './hovers/days.ts';
+import { formatNumber } from '../note/values/format.ts';
+import type { Analysis } from './analysis/analysis.ts';
+import { weekdayName } from './analysis/days.ts';
 
 /** A few words that are shown behind a value and are not part of the text. */
 export interface Hint {

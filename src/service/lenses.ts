@@ -1,9 +1,9 @@
 import type { DoseJudgement, Given } from '../dose/judge.ts';
 import { kindText, mgText, percentText, productText } from '../dose/words.ts';
-import { formatNumber } from '../note/format.ts';
+import { formatNumber } from '../note/values/format.ts';
 import type { Procedure } from '../note/generated/types.ts';
-import type { Range } from '../note/tree.ts';
-import type { Analysis } from './analysis.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { Analysis } from './analysis/analysis.ts';
 import { openWords } from './status.ts';
 
 /** A line of words above a part of the note; pressing it does something where `command` is set. */

@@ -1,6 +1,6 @@
-import type { Leaf } from '../note/leaf.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
 import type { Injection, Note, Procedure, Specimen } from '../note/generated/types.ts';
-import type { Range } from '../note/tree.ts';
+import type { Range } from '../note/tree/tree.ts';
 
 /** One entry of the outline. */
 export interface Symbol extends Range {

@@ -1,11 +1,11 @@
 import { messageOf } from '../checks/index.ts';
 import type { Change } from '../documents/signature/verify.ts';
-import type { Severity } from '../note/finding.ts';
-import { Lines } from '../note/lines.ts';
+import type { Severity } from '../note/tree/finding.ts';
+import { Lines } from '../note/text/lines.ts';
 import type { Note } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
-import type { Range } from '../note/tree.ts';
-import type { Analysis } from './analysis.ts';
+import type { Range } from '../note/tree/tree.ts';
+import type { Analysis } from './analysis/analysis.ts';
 
 /** What somebody should know before signing a note. */
 export interface BeforeSigning {

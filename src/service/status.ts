@@ -3,8 +3,8 @@ import { isOver } from '../dose/arithmetic.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
 import { messageOf } from '../checks/index.ts';
 import { refusals } from '../checks/danger.ts';
-import type { Finding, Severity } from '../note/finding.ts';
-import type { Analysis } from './analysis.ts';
+import type { Finding, Severity } from '../note/tree/finding.ts';
+import type { Analysis } from './analysis/analysis.ts';
 
 /** The visit in a few words. */
 export interface Status {

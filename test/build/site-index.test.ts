@@ -4,9 +4,9 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { readSite } from '../../src/note/site.ts';
-import { siteIndexText } from '../../src/note/site-words.ts';
-import { WordTable } from '../../src/note/word-table.ts';
+import { readSite } from '../../src/note/words/site.ts';
+import { siteIndexText } from '../../src/note/words/site-words.ts';
+import { WordTable } from '../../src/note/words/word-table.ts';
 import { sites } from '../../src/reference/sites.ts';
 
 /** A bundle carries the index of the sites; code that is not bundled makes it. */
@@ -20,8 +20,8 @@ describe('the index of the sites in a bundle', () => {
     const outfile = join(folder, `${index.length}.cjs`);
     await build({
       stdin: {
-        contents: `import { readSite } from './src/note/site.ts';
-          import { WordTable } from './src/note/word-table.ts';
+        contents: `import { readSite } from './src/note/words/site.ts';
+          import { WordTable } from './src/note/words/word-table.ts';
           import { sites } from './src/reference/sites.ts';
           const table = new WordTable(sites);
           exports.readSite = (text) => readSite(text, table);`,

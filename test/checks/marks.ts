@@ -1,5 +1,5 @@
 import type { Check } from '../../src/checks/index.ts';
-import type { Severity } from '../../src/note/finding.ts';
+import type { Severity } from '../../src/note/tree/finding.ts';
 import type { Mark } from '../../src/reference/types.ts';
 
 /** From the loudest to the softest. */

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readNote, readPractice } from '../../src/note/read.ts';
-import { readSite } from '../../src/note/site.ts';
+import { readSite } from '../../src/note/words/site.ts';
 import { referenceTables, tablesOf, type Tables } from '../../src/practice/tables.ts';
 import { wheal } from '../cli/run.ts';
 

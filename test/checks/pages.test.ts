@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { pagePath, renewed } from '../../src/build/pages.ts';
 import { catalogue, checkPractice, messageOf } from '../../src/checks/index.ts';
 import { checkFailed, moreFindings } from '../../src/checks/record/not-whole.ts';
-import type { Finding } from '../../src/note/finding.ts';
+import type { Finding } from '../../src/note/tree/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
 import { tablesOf } from '../../src/practice/tables.ts';
 import { assertWords, judge } from './tester.ts';

@@ -5,7 +5,7 @@ import { isDanger, isFixed, refusals } from '../../src/checks/danger.ts';
 import { messageOf } from '../../src/checks/index.ts';
 import { maxFindings, runChecks, withSeverity, type Judgement } from '../../src/checks/run.ts';
 import { withAcceptance } from '../../src/checks/acceptance.ts';
-import type { Finding, Severity } from '../../src/note/finding.ts';
+import type { Finding, Severity } from '../../src/note/tree/finding.ts';
 import { readNote, type Source } from '../../src/note/read.ts';
 import type { Note } from '../../src/note/generated/types.ts';
 import { referenceTables } from '../../src/practice/tables.ts';

@@ -1,8 +1,8 @@
 import assert from 'node:assert/strict';
 import { catalogue, checkOf, messageOf } from '../../src/checks/index.ts';
 import { runChecks, type Judgement } from '../../src/checks/run.ts';
-import type { Finding, Severity } from '../../src/note/finding.ts';
-import { applyEdits } from '../../src/note/edit.ts';
+import type { Finding, Severity } from '../../src/note/tree/finding.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables, type Tables } from '../../src/practice/tables.ts';
 import { isTooLoud } from './marks.ts';

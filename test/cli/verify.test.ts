@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { signatureEdit } from '../../src/documents/signature/sign.ts';
-import { applyEdits } from '../../src/note/edit.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
 import { readNote } from '../../src/note/read.ts';
 import { folder, inLimit, wheal } from './run.ts';
 

@@ -10,7 +10,7 @@ import { requisitionHtml, requisitionText } from '../../src/documents/requisitio
 import { requisitionOf } from '../../src/documents/requisition/requisition.ts';
 import { calendarItems, scheduleText } from '../../src/documents/schedule/schedule.ts';
 import { logCsv, logText, specimenLog } from '../../src/documents/specimens/log.ts';
-import { handoutPreview } from '../../src/editor/handout.ts';
+import { handoutPreview } from '../../src/editor/papers/handout.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { floorTo, isOver } from '../../src/dose/arithmetic.ts';
-import { ceilingBy } from '../../src/practice/ceilings.ts';
+import { ceilingBy } from '../../src/limits/ceilings.ts';
 import { judgeDose } from '../../src/dose/judge.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables, type Tables } from '../../src/practice/tables.ts';

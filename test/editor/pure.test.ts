@@ -2,16 +2,16 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { applyEdits } from '../../src/note/edit.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 import { noteIndex } from '../../src/note/read.ts';
 import { analyse, completionsAt, fixesAt } from '../../src/service/index.ts';
-import { changeBetween, overRows } from '../../src/editor/change.ts';
-import { localDate } from '../../src/editor/clock.ts';
-import { ageText, doseAnswer, readText } from '../../src/editor/dose-answer.ts';
-import { injectionEdit, type InjectionEntry } from '../../src/editor/injection-edit.ts';
-import { sampleNote } from '../../src/editor/sample-note.ts';
-import { snippetText } from '../../src/editor/snippet.ts';
+import { changeBetween, overRows } from '../../src/editor/notes/change.ts';
+import { localDate } from '../../src/editor/host/clock.ts';
+import { ageText, doseAnswer, readText } from '../../src/editor/commands/dose-answer.ts';
+import { injectionEdit, type InjectionEntry } from '../../src/editor/commands/injection-edit.ts';
+import { sampleNote } from '../../src/editor/commands/sample-note.ts';
+import { snippetText } from '../../src/editor/host/snippet.ts';
 
 const context = { tables: referenceTables, today: '2026-03-02' };
 

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { addDays } from '../../src/note/days.ts';
+import { addDays } from '../../src/note/values/days.ts';
 import { daysToFirstChange } from '../../src/followup/home-care.ts';
 import { scheduleOf, type DueItem, type Schedule } from '../../src/followup/schedule.ts';
 import { timeIn } from '../../src/followup/times.ts';

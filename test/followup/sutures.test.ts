@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { addDays } from '../../src/note/days.ts';
+import { addDays } from '../../src/note/values/days.ts';
 import {
   sutureDay,
   sutureRemoval,
@@ -9,7 +9,7 @@ import {
 } from '../../src/followup/sutures.ts';
 import { isClosed } from '../../src/followup/working-days.ts';
 import { readNote } from '../../src/note/read.ts';
-import { readSite } from '../../src/note/site.ts';
+import { readSite } from '../../src/note/words/site.ts';
 import { weekend, type ClosedDays } from '../../src/practice/closed-days.ts';
 import { referenceTables, type Tables } from '../../src/practice/tables.ts';
 import { citation } from '../../src/reference/sources/index.ts';

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { DateTime } from 'luxon';
-import { addDays, daysBetween } from '../../src/note/days.ts';
+import { addDays, daysBetween } from '../../src/note/values/days.ts';
 import {
   addWorkingDays,
   isClosed,

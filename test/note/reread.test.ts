@@ -2,11 +2,11 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { applyEdits } from '../../src/note/edit.ts';
-import type { TextEdit } from '../../src/note/finding.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
+import type { TextEdit } from '../../src/note/tree/finding.ts';
 import { readNote } from '../../src/note/read.ts';
 import { reread } from '../../src/note/reread.ts';
-import type { Node, TextNode } from '../../src/note/tree.ts';
+import type { Node, TextNode } from '../../src/note/tree/tree.ts';
 
 const notes = ['samples', 'test/fixtures'].flatMap((folder) =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })

@@ -1,4 +1,4 @@
-import type { Reading, Remark, Respelling } from '../../src/note/reading.ts';
+import type { Reading, Remark, Respelling } from '../../src/note/values/reading.ts';
 
 /** The remarks of a reading in a short form: `quantity/trailing-zero [1.0] -> 1`, with `!` where the fix is sure. */
 export function remarksOf(text: string, { remarks }: Reading<unknown>): readonly string[] {

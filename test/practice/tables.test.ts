@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { rulesOf } from '../../src/dose/rules.ts';
-import type { Problem } from '../../src/note/finding.ts';
+import type { Problem } from '../../src/note/tree/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
-import { ceilingOf } from '../../src/practice/ceilings.ts';
+import { ceilingOf } from '../../src/limits/ceilings.ts';
 import {
   layOver,
   referenceTables,

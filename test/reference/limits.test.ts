@@ -6,7 +6,7 @@ import { epinephrine } from '../../src/reference/epinephrine.ts';
 import { infantReduction, limits, weightRanges, type LimitRow } from '../../src/reference/limits.ts';
 import { citation } from '../../src/reference/sources/index.ts';
 import { rulesOf, advisoryCeilings } from '../../src/dose/rules.ts';
-import { ceilingOf } from '../../src/practice/ceilings.ts';
+import { ceilingOf } from '../../src/limits/ceilings.ts';
 import { catalogue } from '../../src/checks/index.ts';
 import { bounded } from '../../src/checks/bounded.ts';
 import { referenceTables } from '../../src/practice/tables.ts';

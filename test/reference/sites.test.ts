@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
-import { sharedPhrases } from '../../src/note/site-words.ts';
-import { WordTable } from '../../src/note/word-table.ts';
+import { sharedPhrases } from '../../src/note/words/site-words.ts';
+import { WordTable } from '../../src/note/words/word-table.ts';
 import { citation } from '../../src/reference/sources/index.ts';
 import { sites } from '../../src/reference/sites.ts';
 import { sutureWindows } from '../../src/reference/suture-windows.ts';

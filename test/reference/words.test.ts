@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
-import { PhraseTable } from '../../src/note/phrases.ts';
-import { WordTable } from '../../src/note/word-table.ts';
+import { PhraseTable } from '../../src/note/words/phrases.ts';
+import { WordTable } from '../../src/note/words/word-table.ts';
 import { allergens, reactions } from '../../src/reference/allergens.ts';
 import { closures } from '../../src/reference/closures.ts';
 import { consents } from '../../src/reference/consents.ts';

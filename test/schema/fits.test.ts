@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Binder } from '../../src/note/bind.ts';
 import { noteIndex, readNote } from '../../src/note/read.ts';
-import type { Entry, ListNode, MapNode, Node, TextNode } from '../../src/note/tree.ts';
+import type { Entry, ListNode, MapNode, Node, TextNode } from '../../src/note/tree/tree.ts';
 import { plainData } from '../../src/schema/data.ts';
 import * as validators from '../../src/schema/generated/validators.js';
 

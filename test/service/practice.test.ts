@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { applyEdits } from '../../src/note/edit.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
 import { practiceIndex } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
 import {

@@ -2,8 +2,8 @@ import assert from 'node:assert/strict';
 import { isCollection, isMap, parseDocument } from 'yaml';
 import { signatureEdit } from '../../src/documents/signature/sign.ts';
 import { verify } from '../../src/documents/signature/verify.ts';
-import type { TextEdit } from '../../src/note/finding.ts';
-import { applyEdits } from '../../src/note/edit.ts';
+import type { TextEdit } from '../../src/note/tree/finding.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
 import { noteIndex, readNote } from '../../src/note/read.ts';
 import {
   analyse,

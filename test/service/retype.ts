@@ -1,4 +1,4 @@
-import { Lines } from '../../src/note/lines.ts';
+import { Lines } from '../../src/note/text/lines.ts';
 import { afterEdit, atRest, type Shown, type Watched } from '../../src/service/index.ts';
 
 type Judge = (text: string) => readonly Watched[];

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { signatureEdit } from '../../src/documents/signature/sign.ts';
 import { verify } from '../../src/documents/signature/verify.ts';
-import { applyEdits } from '../../src/note/edit.ts';
+import { applyEdits } from '../../src/note/tree/edit.ts';
 import { readNote } from '../../src/note/read.ts';
 import { beforeSigning, spotOf } from '../../src/service/signing.ts';
 import { analysed } from './notes.ts';

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { noteIndex, readNote } from '../../src/note/read.ts';
 import { foldsOf } from '../../src/service/folding.ts';
-import { locate } from '../../src/service/locate.ts';
+import { locate } from '../../src/service/analysis/locate.ts';
 import { outlineOf } from '../../src/service/outline.ts';
 
 const text = `visit: 2026-03-02

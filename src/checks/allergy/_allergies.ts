@@ -1,12 +1,12 @@
-import type { Related } from '../../note/finding.ts';
+import type { Related } from '../../note/tree/finding.ts';
 import type { Allergy, Note } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf, type Standing } from '../../note/phrases.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { phrasesOf, type Standing } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
 import type { WordRow } from '../../reference/types.ts';
-import type { WordTable } from '../../note/word-table.ts';
+import type { WordTable } from '../../note/words/word-table.ts';
 import { shared } from '../shared.ts';
 import { rowsSaid } from '../words.ts';
 

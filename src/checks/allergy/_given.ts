@@ -1,6 +1,6 @@
 import { agentOf, productOf } from '../../dose/injections.ts';
 import type { Injection } from '../../note/generated/types.ts';
-import type { Range } from '../../note/tree.ts';
+import type { Range } from '../../note/tree/tree.ts';
 import type { StockProduct } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { Subject } from '../check.ts';

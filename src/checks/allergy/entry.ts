@@ -1,8 +1,8 @@
-import type { Fix } from '../../note/finding.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { nearest } from '../../note/nearest.ts';
-import { phrasesOf, type Mention } from '../../note/phrases.ts';
-import { within } from '../../note/tree.ts';
+import type { Fix } from '../../note/tree/finding.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { nearest } from '../../note/text/nearest.ts';
+import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { Check, Report } from '../check.ts';

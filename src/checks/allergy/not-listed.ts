@@ -1,7 +1,7 @@
 import type { Note } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf } from '../../note/phrases.ts';
-import { within, type Range } from '../../note/tree.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import { within, type Range } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { patientTexts } from '../patient-texts.ts';

@@ -1,9 +1,9 @@
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf } from '../../note/phrases.ts';
-import { within } from '../../note/tree.ts';
-import type { WordTable } from '../../note/word-table.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
+import type { WordTable } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Sourced, WordRow } from '../../reference/types.ts';
 import type { Check, Report, Subject } from '../check.ts';

@@ -1,10 +1,10 @@
-import { addDays } from '../../note/days.ts';
+import { addDays } from '../../note/values/days.ts';
 import { sutureRemoval, type SutureWindow } from '../../followup/sutures.ts';
 import { isClosed, nextOpenDay } from '../../followup/working-days.ts';
-import type { Args } from '../../note/finding.ts';
+import type { Args } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
 

@@ -1,6 +1,6 @@
 import { stitchesOf } from '../../followup/sutures.ts';
 import type { Closure, Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { SutureSizeRow } from '../../reference/suture-sizes.ts';

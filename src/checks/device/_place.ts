@@ -1,4 +1,4 @@
-import { readSite, type SiteReading } from '../../note/site.ts';
+import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 

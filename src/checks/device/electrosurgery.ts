@@ -1,6 +1,6 @@
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Implant, Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import { isAbsent } from '../absent.ts';

@@ -1,5 +1,5 @@
-import { phrasesOf } from '../../note/phrases.ts';
-import { within, type Range } from '../../note/tree.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import { within, type Range } from '../../note/tree/tree.ts';
 import type { CautionRow } from '../../reference/cautions.ts';
 import type { Subject } from '../check.ts';
 import { shared } from '../shared.ts';

@@ -1,5 +1,5 @@
 import { overLimit, type Advisory, type DoseJudgement } from '../../dose/judge.ts';
-import { ceilingBy } from '../../practice/ceilings.ts';
+import { ceilingBy } from '../../limits/ceilings.ts';
 import { allowedMgText, bindingText, kindText, mgText } from '../../dose/words.ts';
 import { bounded } from '../bounded.ts';
 import type { Check, Report } from '../check.ts';

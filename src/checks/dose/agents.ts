@@ -1,10 +1,10 @@
-import type { Finding, Fix } from '../../note/finding.ts';
-import { nearest, type Nearest } from '../../note/nearest.ts';
+import type { Finding, Fix } from '../../note/tree/finding.ts';
+import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { agentOf, productOf } from '../../dose/injections.ts';
 import { epinephrineText, strengthText } from '../../dose/words.ts';
 import type { Injection } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { StockProduct, Tables } from '../../practice/tables.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';

@@ -2,11 +2,11 @@ import { isOver } from '../../dose/arithmetic.ts';
 import { fractionAtWeight, overLimit, type DoseJudgement } from '../../dose/judge.ts';
 import { needsAge } from '../../dose/patient.ts';
 import { kindText, mgText } from '../../dose/words.ts';
-import { formatNumber } from '../../note/format.ts';
-import { saysNotKnown } from '../../note/quantity.ts';
-import type { Problem } from '../../note/finding.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import { saysNotKnown } from '../../note/values/quantity.ts';
+import type { Problem } from '../../note/tree/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
-import type { Range } from '../../note/tree.ts';
+import type { Range } from '../../note/tree/tree.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 

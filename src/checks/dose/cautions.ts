@@ -1,6 +1,6 @@
 import { isAtLeast, isOver } from '../../dose/arithmetic.ts';
 import type { DoseJudgement, Given } from '../../dose/judge.ts';
-import { formatNumber } from '../../note/format.ts';
+import { formatNumber } from '../../note/values/format.ts';
 import type { Injection, Procedure } from '../../note/generated/types.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { bounded } from '../bounded.ts';

@@ -1,6 +1,6 @@
 import type { CreamDose } from '../../dose/judge.ts';
 import { isAdult } from '../../dose/patient.ts';
-import { formatNumber } from '../../note/format.ts';
+import { formatNumber } from '../../note/values/format.ts';
 import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';

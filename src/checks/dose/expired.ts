@@ -1,4 +1,4 @@
-import type { IsoDate } from '../../note/values.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 

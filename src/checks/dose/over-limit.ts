@@ -1,7 +1,7 @@
 import { floorTo, isAtLeast } from '../../dose/arithmetic.ts';
 import { overLimit, type DoseJudgement, type Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
-import { formatNumber } from '../../note/format.ts';
+import { formatNumber } from '../../note/values/format.ts';
 import type { Check, Report } from '../check.ts';
 import { crossing, dayText, daysOf, shareElsewhere, shareOf, sumText } from './_days.ts';
 

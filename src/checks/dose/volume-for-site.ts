@@ -1,9 +1,9 @@
 import { isOver } from '../../dose/arithmetic.ts';
-import { formatNumber } from '../../note/format.ts';
+import { formatNumber } from '../../note/values/format.ts';
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import type { Quantity } from '../../note/values.ts';
-import type { SiteReading } from '../../note/site.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { Quantity } from '../../note/values/values.ts';
+import type { SiteReading } from '../../note/words/site.ts';
 import type { SiteVolumeRow, VolumePlace } from '../../reference/site-volumes.ts';
 import type { SiteRow } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';

@@ -1,6 +1,6 @@
 import { isOutside, missedRange } from '../../dose/patient.ts';
-import { formatNumber } from '../../note/format.ts';
-import type { Finding, Fix } from '../../note/finding.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import type { Finding, Fix } from '../../note/tree/finding.ts';
 import type { WeightRange } from '../../reference/limits.ts';
 import type { Check, Report, Subject } from '../check.ts';
 

@@ -1,5 +1,5 @@
 import { isAtLeast } from '../../dose/arithmetic.ts';
-import { daysBetween } from '../../note/days.ts';
+import { daysBetween } from '../../note/values/days.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
 

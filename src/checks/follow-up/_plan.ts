@@ -1,8 +1,8 @@
 import { dutiesOf, type DueKind, type Planned } from '../../followup/schedule.ts';
-import { daysBetween } from '../../note/days.ts';
+import { daysBetween } from '../../note/values/days.ts';
 import { stateOn } from '../../followup/due.ts';
-import type { Severity } from '../../note/finding.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { Severity } from '../../note/tree/finding.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import type { Report, Subject } from '../check.ts';
 import { shared } from '../shared.ts';
 

@@ -1,7 +1,7 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { readSite, type SiteReading } from '../../note/site.ts';
-import { within } from '../../note/tree.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { readSite, type SiteReading } from '../../note/words/site.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';
 

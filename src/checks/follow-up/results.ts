@@ -1,7 +1,7 @@
 import { saysNothing } from '../../followup/results.ts';
 import type { Result } from '../../note/generated/types.ts';
-import { phrasesOf } from '../../note/phrases.ts';
-import { within } from '../../note/tree.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { isAnyLate, lateOf, lateReport, sameSpecimen, type Late } from './_plan.ts';
 

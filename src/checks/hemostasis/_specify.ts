@@ -1,4 +1,4 @@
-import type { Finding, Fix } from '../../note/finding.ts';
+import type { Finding, Fix } from '../../note/tree/finding.ts';
 
 /** The two things that a word such as "cautery" may mean; which of them is for the clinician to say. */
 export const specify = ({ start, end }: Finding): readonly Fix[] =>

@@ -1,4 +1,4 @@
-import type { Related } from '../../note/finding.ts';
+import type { Related } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion, SiteRow } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';

@@ -1,6 +1,6 @@
-import type { Related } from '../../note/finding.ts';
+import type { Related } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import { agentOf } from '../../dose/injections.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report, Subject } from '../check.ts';

@@ -1,6 +1,6 @@
 import type { Note, Procedure } from '../../note/generated/types.ts';
-import { phrasesOf } from '../../note/phrases.ts';
-import { within } from '../../note/tree.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';

@@ -1,6 +1,6 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import { phrasesOf, type Mention } from '../../note/phrases.ts';
-import { within, type Range } from '../../note/tree.ts';
+import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
+import { within, type Range } from '../../note/tree/tree.ts';
 import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { shared } from '../shared.ts';

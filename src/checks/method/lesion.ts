@@ -1,6 +1,6 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import { phrasesOf, type Mention } from '../../note/phrases.ts';
-import { within } from '../../note/tree.ts';
+import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { LesionRow } from '../../reference/lesions.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';

@@ -1,4 +1,4 @@
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Check } from '../check.ts';
 

@@ -1,5 +1,5 @@
-import type { Finding, Fix } from '../../note/finding.ts';
-import type { Respelling } from '../../note/reading.ts';
+import type { Finding, Fix } from '../../note/tree/finding.ts';
+import type { Respelling } from '../../note/values/reading.ts';
 import type { Check, FixPlace } from '../check.ts';
 
 /** Fixes that write what a remark says could stand instead, with the smallest edit. */

@@ -1,5 +1,5 @@
 import { productOf } from '../../dose/injections.ts';
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from '../dose/_days.ts';
 import { respell } from './_respell.ts';

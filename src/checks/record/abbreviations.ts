@@ -1,8 +1,8 @@
 import type { Note } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { once } from '../../note/once.ts';
-import type { Respelling } from '../../note/reading.ts';
-import { within } from '../../note/tree.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { once } from '../../note/text/once.ts';
+import type { Respelling } from '../../note/values/reading.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { AbbreviationRow } from '../../reference/abbreviations.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { respell } from '../quantity/_respell.ts';

@@ -1,5 +1,5 @@
 import type { Accepted, Note } from '../../note/generated/types.ts';
-import { nearest } from '../../note/nearest.ts';
+import { nearest } from '../../note/text/nearest.ts';
 import { acceptingParts } from '../acceptance.ts';
 import type { Check, Report } from '../check.ts';
 

@@ -1,5 +1,5 @@
 import { differenceInMonths, parseISO } from 'date-fns';
-import type { Age } from '../../note/values.ts';
+import type { Age } from '../../note/values/values.ts';
 import type { Check } from '../check.ts';
 
 /** Years are whole years; small children are told in rounded months or weeks, where one month more or less is no contradiction. */

@@ -1,7 +1,7 @@
-import type { Args } from '../../note/finding.ts';
-import type { Leaf } from '../../note/leaf.ts';
+import type { Args } from '../../note/tree/finding.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Specimen } from '../../note/generated/types.ts';
-import type { IsoDate, Moment } from '../../note/values.ts';
+import type { IsoDate, Moment } from '../../note/values/values.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { shared } from '../shared.ts';
 

@@ -1,5 +1,5 @@
-import type { Severity } from '../../note/finding.ts';
-import type { Part } from '../../note/leaf.ts';
+import type { Severity } from '../../note/tree/finding.ts';
+import type { Part } from '../../note/tree/leaf.ts';
 import type { Note, Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { MethodRow } from '../../reference/methods.ts';

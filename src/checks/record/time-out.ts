@@ -1,6 +1,6 @@
-import type { Leaf } from '../../note/leaf.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Injection, Note } from '../../note/generated/types.ts';
-import type { Occasion } from '../../note/values.ts';
+import type { Occasion } from '../../note/values/values.ts';
 import type { Check } from '../check.ts';
 
 type Clock = Leaf<Occasion>;

@@ -1,4 +1,4 @@
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Check, Report, Subject } from '../check.ts';
 
 const sources: Check['sources'] = [{ source: 'format', mark: 'format' }];

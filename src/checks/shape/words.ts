@@ -1,8 +1,8 @@
 import type { WordLeaf } from '../../note/bind.ts';
-import { nearest, type Nearest } from '../../note/nearest.ts';
-import { once } from '../../note/once.ts';
-import { phrasesOf } from '../../note/phrases.ts';
-import type { WordTable } from '../../note/word-table.ts';
+import { nearest, type Nearest } from '../../note/text/nearest.ts';
+import { once } from '../../note/text/once.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import type { WordTable } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { Check, Report } from '../check.ts';

@@ -1,7 +1,7 @@
-import type { Finding, Fix, TextEdit } from '../../note/finding.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import type { NearestSite } from '../../note/site-nearest.ts';
-import { within } from '../../note/tree.ts';
+import type { Finding, Fix, TextEdit } from '../../note/tree/finding.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { NearestSite } from '../../note/words/site-nearest.ts';
+import { within } from '../../note/tree/tree.ts';
 import type { FixPlace } from '../check.ts';
 
 /** What to write instead of misspelt words of a site. */

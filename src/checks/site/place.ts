@@ -1,5 +1,5 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import type { SiteReading } from '../../note/site.ts';
+import type { SiteReading } from '../../note/words/site.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
 

@@ -1,8 +1,8 @@
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { nearestSite } from '../../note/site-nearest.ts';
-import { onBodyMidline, type SideWord, type SiteReading } from '../../note/site.ts';
-import { within, type Range } from '../../note/tree.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { nearestSite } from '../../note/words/site-nearest.ts';
+import { onBodyMidline, type SideWord, type SiteReading } from '../../note/words/site.ts';
+import { within, type Range } from '../../note/tree/tree.ts';
 import type { SiteRegion, SiteRow } from '../../reference/sites.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Check, Report, Subject } from '../check.ts';

@@ -1,4 +1,4 @@
-import { nearestSite } from '../../note/site-nearest.ts';
+import { nearestSite } from '../../note/words/site-nearest.ts';
 import type { Check, Report } from '../check.ts';
 import { mended, mendWords } from './_mend.ts';
 

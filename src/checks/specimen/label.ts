@@ -1,5 +1,5 @@
-import type { Leaf } from '../../note/leaf.ts';
-import { plainWord } from '../../note/word-table.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { plainWord } from '../../note/words/word-table.ts';
 import { isAbsent } from '../absent.ts';
 import { isSpecimenIncomplete } from '../complete.ts';
 import type { Check, Report } from '../check.ts';

@@ -1,5 +1,5 @@
-import type { Leaf } from '../../note/leaf.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { isAbsent } from '../absent.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';

@@ -1,8 +1,8 @@
 import { differenceInCalendarDays, parseISO } from 'date-fns';
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Specimen } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Effect } from '../../reference/media.ts';
 import { isAbsent } from '../absent.ts';

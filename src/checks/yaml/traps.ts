@@ -1,4 +1,4 @@
-import type { Finding, Fix } from '../../note/finding.ts';
+import type { Finding, Fix } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
 
 type Row = Pick<Check, 'code' | 'severity' | 'title' | 'why' | 'messages' | 'fix'>;

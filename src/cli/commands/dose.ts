@@ -8,10 +8,10 @@ import {
   strengthText,
 } from '../../dose/words.ts';
 import { missedRange } from '../../dose/patient.ts';
-import { formatNumber } from '../../note/format.ts';
-import { nearest } from '../../note/nearest.ts';
-import { readers } from '../../note/readers.ts';
-import type { Age, Dilution, Quantity } from '../../note/values.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import { nearest } from '../../note/text/nearest.ts';
+import { readers } from '../../note/values/readers.ts';
+import type { Age, Dilution, Quantity } from '../../note/values/values.ts';
 import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { citation } from '../../reference/sources/index.ts';

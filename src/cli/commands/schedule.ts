@@ -6,7 +6,7 @@ import {
   type NoteSchedule,
 } from '../../documents/schedule/schedule.ts';
 import { scheduleOf } from '../../followup/schedule.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { referenceTables } from '../../practice/tables.ts';
 import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
 import type { Console } from '../console.ts';

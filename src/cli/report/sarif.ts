@@ -3,7 +3,7 @@ import { pathToFileURL } from 'node:url';
 import { catalogue } from '../../checks/index.ts';
 import { unreadable } from '../files.ts';
 import type { LineRange, Reported } from '../judge.ts';
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import { version } from '../version.ts';
 import type { Report } from './report.ts';
 

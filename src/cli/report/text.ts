@@ -1,6 +1,6 @@
 import { overLimit } from '../../dose/judge.ts';
 import { plain } from '../../documents/plain.ts';
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
 
 import { excerpt } from './excerpt.ts';

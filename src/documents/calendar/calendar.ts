@@ -1,5 +1,5 @@
-import type { IsoDate } from '../../note/values.ts';
-import { addDays } from '../../note/days.ts';
+import type { IsoDate } from '../../note/values/values.ts';
+import { addDays } from '../../note/values/days.ts';
 import { byteLength, cut } from '../bytes.ts';
 import { plain } from '../plain.ts';
 

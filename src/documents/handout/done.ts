@@ -1,7 +1,7 @@
 import type { Facts, Section } from './model.ts';
 import { placeWords } from './places.ts';
 import { stitchCount, type Wound } from './wounds.ts';
-import { plainWord } from '../../note/word-table.ts';
+import { plainWord } from '../../note/words/word-table.ts';
 
 /** Where a wound is, in plain words and in those of the note; undefined where the note does not say. */
 export function placeOf({ reading, procedure }: Wound, { wording }: Facts): string | undefined {

@@ -1,5 +1,5 @@
-import { dayNumber, weekdayOf } from '../../note/days.ts';
-import type { IsoDate } from '../../note/values.ts';
+import { dayNumber, weekdayOf } from '../../note/values/days.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 
 export type Language = 'en' | 'es';
 

@@ -1,6 +1,6 @@
 import { rowsIn, rowsSaid } from '../../checks/words.ts';
 import type { Allergy, Note } from '../../note/generated/types.ts';
-import { plainWord } from '../../note/word-table.ts';
+import { plainWord } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { DressingRow } from '../../reference/dressings.ts';
 import type { Language } from './language.ts';

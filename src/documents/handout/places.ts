@@ -1,4 +1,4 @@
-import type { SiteReading } from '../../note/site.ts';
+import type { SiteReading } from '../../note/words/site.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Language } from './language.ts';
 

@@ -1,4 +1,4 @@
-import { phrasesOf } from '../../note/phrases.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
 import type { BloodThinnerRow } from '../../reference/blood-thinners.ts';
 import type { Facts, Section } from './model.ts';
 import { listed } from './language.ts';

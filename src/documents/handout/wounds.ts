@@ -1,6 +1,6 @@
 import { stitchesOf } from '../../followup/sutures.ts';
 import type { Closure, Procedure } from '../../note/generated/types.ts';
-import { readSite, type SiteReading } from '../../note/site.ts';
+import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { rowsIn } from '../../checks/words.ts';
 

@@ -1,5 +1,5 @@
 import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { csvOf } from '../csv.ts';
 import { plain } from '../plain.ts';
 import { joined } from '../words.ts';

@@ -1,6 +1,6 @@
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/leaf.ts';
-import { phrasesOf } from '../../note/phrases.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
 

@@ -1,6 +1,6 @@
 import type { DueItem, Undated } from '../../followup/schedule.ts';
 import type { Note } from '../../note/generated/types.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { citation } from '../../reference/sources/index.ts';
 import type { CalendarItem } from '../calendar/calendar.ts';
 import { plain } from '../plain.ts';

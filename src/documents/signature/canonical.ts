@@ -1,4 +1,4 @@
-import type { Node } from '../../note/tree.ts';
+import type { Node } from '../../note/tree/tree.ts';
 
 /** What is left out of a map: undefined keeps every key. */
 export type LeftOut = (key: string) => boolean;

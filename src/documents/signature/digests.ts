@@ -1,5 +1,5 @@
 import { noteIndex } from '../../note/read.ts';
-import type { Entry, MapNode, Node } from '../../note/tree.ts';
+import type { Entry, MapNode, Node } from '../../note/tree/tree.ts';
 import { bytesOf } from '../bytes.ts';
 import { canonical } from './canonical.ts';
 

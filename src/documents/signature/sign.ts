@@ -1,7 +1,7 @@
 import type { Note } from '../../note/generated/types.ts';
-import type { TextEdit } from '../../note/finding.ts';
-import { quoted } from '../../note/quote.ts';
-import { applyEdits } from '../../note/edit.ts';
+import type { TextEdit } from '../../note/tree/finding.ts';
+import { quoted } from '../../note/text/quote.ts';
+import { applyEdits } from '../../note/tree/edit.ts';
 import { readNote, type Source } from '../../note/read.ts';
 import { digestsOf, partsOf } from './digests.ts';
 import { verify } from './verify.ts';

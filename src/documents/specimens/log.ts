@@ -1,5 +1,5 @@
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { csvOf } from '../csv.ts';
 import { plain } from '../plain.ts';

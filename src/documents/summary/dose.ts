@@ -2,7 +2,7 @@ import { floorTo, isOver } from '../../dose/arithmetic.ts';
 import type { AgentDose, DoseJudgement } from '../../dose/judge.ts';
 import { creamStep } from '../../dose/steps.ts';
 import { bindingText, kindText, mgText, percentText } from '../../dose/words.ts';
-import { formatNumber } from '../../note/format.ts';
+import { formatNumber } from '../../note/values/format.ts';
 import type { Note } from '../../note/generated/types.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { plain } from '../plain.ts';

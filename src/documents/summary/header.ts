@@ -1,6 +1,6 @@
 import { differenceInMonths, parseISO } from 'date-fns';
 import type { Allergy, Implant, Note, Patient } from '../../note/generated/types.ts';
-import type { IsoDate } from '../../note/values.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
 import type { Fact } from './model.ts';
 

@@ -1,4 +1,4 @@
-import type { Severity } from '../../note/finding.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 
 /** One thing that the note says, as a phrase that can stand in a paragraph: `Site: left upper back`. */
 export interface Fact {

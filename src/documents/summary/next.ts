@@ -10,7 +10,7 @@ import type {
 } from '../../note/generated/types.ts';
 import { planOf, type Planned } from '../../followup/schedule.ts';
 import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
-import { readSite } from '../../note/site.ts';
+import { readSite } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { joined, said, saidAs } from '../words.ts';

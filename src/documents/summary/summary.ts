@@ -1,9 +1,9 @@
 import { messageOf, type Judgement } from '../../checks/index.ts';
-import type { Finding } from '../../note/finding.ts';
+import type { Finding } from '../../note/tree/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
-import { Lines } from '../../note/lines.ts';
+import { Lines } from '../../note/text/lines.ts';
 import type { Source } from '../../note/read.ts';
-import { formatNumber } from '../../note/format.ts';
+import { formatNumber } from '../../note/values/format.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { kindText } from '../../dose/words.ts';
 import { plain } from '../plain.ts';

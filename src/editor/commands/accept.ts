@@ -1,9 +1,9 @@
 import * as vscode from 'vscode';
-import { quoted } from '../../note/quote.ts';
+import { quoted } from '../../note/text/quote.ts';
 import { fixesAt, type OfferedFix } from '../../service/index.ts';
-import { placeCaret } from '../caret.ts';
-import { rangeIn, workspaceEdit } from '../convert.ts';
-import type { OpenNote } from '../open-note.ts';
+import { placeCaret } from '../host/caret.ts';
+import { rangeIn, workspaceEdit } from '../host/convert.ts';
+import type { OpenNote } from '../notes/open-note.ts';
 import { givenUri, type Command } from './command.ts';
 
 /** Which finding is meant: its code, and where it stands. */

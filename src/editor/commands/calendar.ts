@@ -2,8 +2,8 @@ import * as vscode from 'vscode';
 import { calendarOf } from '../../documents/calendar/calendar.ts';
 import { calendarItems } from '../../documents/schedule/schedule.ts';
 import { scheduleOf } from '../../followup/schedule.ts';
-import { localDate } from '../clock.ts';
-import { askWhere, deliver, frontNote } from '../export.ts';
+import { localDate } from '../host/clock.ts';
+import { askWhere, deliver, frontNote } from '../papers/export.ts';
 import type { Command } from './command.ts';
 
 /** Writes what falls due after the visit of the note in front as a calendar, where the user says. */

@@ -1,8 +1,8 @@
 import type * as vscode from 'vscode';
-import type { Notes } from '../notes.ts';
-import type { OpenView } from '../open-view.ts';
-import type { Pages } from '../pages.ts';
-import type { Practices } from '../practices.ts';
+import type { Notes } from '../notes/notes.ts';
+import type { OpenView } from '../open-items/view.ts';
+import type { Pages } from '../papers/pages.ts';
+import type { Practices } from '../host/practices.ts';
 
 /** What commands work with. */
 export interface Workshop {

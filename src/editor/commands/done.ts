@@ -13,11 +13,11 @@ import {
   type Done,
   type Question,
   type Refused,
-} from '../../service/done.ts';
-import { rangeIn, workspaceEdit } from '../convert.ts';
-import { frontNote } from '../export.ts';
-import type { Notes } from '../notes.ts';
-import type { OpenNote } from '../open-note.ts';
+} from '../../service/follow-up/record-done.ts';
+import { rangeIn, workspaceEdit } from '../host/convert.ts';
+import { frontNote } from '../papers/export.ts';
+import type { Notes } from '../notes/notes.ts';
+import type { OpenNote } from '../notes/open-note.ts';
 import type { Command } from './command.ts';
 
 /** What is to be written into which note; without an item it is a call. */

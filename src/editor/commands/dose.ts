@@ -1,18 +1,18 @@
 import * as vscode from 'vscode';
 import { factsOn, needsAge } from '../../dose/patient.ts';
-import type { Facts } from '../../practice/ceilings.ts';
+import type { Facts } from '../../limits/ceilings.ts';
 import { epinephrineText, strengthText } from '../../dose/words.ts';
-import { formatNumber } from '../../note/format.ts';
-import type { Age, Dilution, Quantity } from '../../note/values.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import type { Age, Dilution, Quantity } from '../../note/values/values.ts';
 import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
-import { placeCaret } from '../caret.ts';
-import { workspaceEdit } from '../convert.ts';
-import { ageText, doseAnswer, readText } from '../dose-answer.ts';
-import { isPractice } from '../files.ts';
-import { injectionEdit, type InjectionEntry } from '../injection-edit.ts';
-import type { OpenNote } from '../open-note.ts';
-import type { Practices } from '../practices.ts';
+import { placeCaret } from '../host/caret.ts';
+import { workspaceEdit } from '../host/convert.ts';
+import { ageText, doseAnswer, readText } from './dose-answer.ts';
+import { isPractice } from '../host/files.ts';
+import { injectionEdit, type InjectionEntry } from './injection-edit.ts';
+import type { OpenNote } from '../notes/open-note.ts';
+import type { Practices } from '../host/practices.ts';
 import type { Command } from './command.ts';
 
 /** What will be injected, and how the note would name it. */

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
-import { diagnosticOf } from '../convert.ts';
-import { checkBelow, Tally } from '../folder-check.ts';
+import { diagnosticOf } from '../host/convert.ts';
+import { checkBelow, Tally } from '../folder/folder-check.ts';
 import { givenUri, type Command } from './command.ts';
 
 /** Checks every note of a folder, or of the workspace, and shows what is found in those that are closed too. */

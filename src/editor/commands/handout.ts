@@ -5,10 +5,10 @@ import {
   type HandoutFormat,
   type Language,
 } from '../../documents/handout/index.ts';
-import { askWhere, deliver, frontNote } from '../export.ts';
-import { handoutOfNote, remarksText } from '../handout.ts';
-import type { Notes } from '../notes.ts';
-import type { OpenNote } from '../open-note.ts';
+import { askWhere, deliver, frontNote } from '../papers/export.ts';
+import { handoutOfNote, remarksText } from '../papers/handout.ts';
+import type { Notes } from '../notes/notes.ts';
+import type { OpenNote } from '../notes/open-note.ts';
 import type { Command } from './command.ts';
 
 /** Asks for a language and a form, and shows or writes what the patient takes home. */

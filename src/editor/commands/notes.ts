@@ -1,10 +1,10 @@
 import * as vscode from 'vscode';
-import { localDate } from '../clock.ts';
-import { exists, noteEnding } from '../files.ts';
-import { sampleNote } from '../sample-note.ts';
+import { localDate } from '../host/clock.ts';
+import { exists, noteEnding } from '../host/files.ts';
+import { sampleNote } from './sample-note.ts';
 import { fixAll } from '../../service/index.ts';
-import { placeCaret } from '../caret.ts';
-import { workspaceEdit } from '../convert.ts';
+import { placeCaret } from '../host/caret.ts';
+import { workspaceEdit } from '../host/convert.ts';
 import { givenUri, type Command } from './command.ts';
 
 /** Opens a new note, in which nothing is filled in, with its first gap selected. */

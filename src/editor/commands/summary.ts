@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import type { SummaryFormat } from '../../documents/index.ts';
-import { askWhere, deliver, endingOf, frontNote } from '../export.ts';
-import { summaryOfNote } from '../summary.ts';
+import { askWhere, deliver, endingOf, frontNote } from '../papers/export.ts';
+import { summaryOfNote } from '../papers/summary.ts';
 import type { Command } from './command.ts';
 
 /** Puts the chart summary of the note in front on the clipboard. */

@@ -1,8 +1,8 @@
 import * as vscode from 'vscode';
 import { beginningAt, completionsAt, type Beginning, type Completion } from '../../service/index.ts';
-import { localDate } from '../clock.ts';
-import { snippetText } from '../snippet.ts';
-import { templatesFor, type Template } from '../templates.ts';
+import { localDate } from '../host/clock.ts';
+import { snippetText } from '../host/snippet.ts';
+import { templatesFor, type Template } from './templates.ts';
 import { selector, type Feature } from './feature.ts';
 
 const kinds: Readonly<Record<Completion['kind'], vscode.CompletionItemKind>> = {

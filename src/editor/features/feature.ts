@@ -1,5 +1,5 @@
 import type * as vscode from 'vscode';
-import type { Notes } from '../notes.ts';
+import type { Notes } from '../notes/notes.ts';
 
 /** Registers one thing that the editor can do with notes. */
 export type Feature = (notes: Notes) => vscode.Disposable;

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { fixAll, fixesAt, type OfferedFix } from '../../service/index.ts';
-import { rangeIn, workspaceEdit } from '../convert.ts';
+import { rangeIn, workspaceEdit } from '../host/convert.ts';
 import { selector, type Feature } from './feature.ts';
 
 const fixAllKind = vscode.CodeActionKind.SourceFixAll.append('wheal');

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { hoverAt } from '../../service/index.ts';
-import { rangeIn } from '../convert.ts';
+import { rangeIn } from '../host/convert.ts';
 import { selector, type Feature } from './feature.ts';
 
 export const hovers: Feature = (notes) =>

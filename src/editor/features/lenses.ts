@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { lensesOf, type Lens } from '../../service/index.ts';
-import { rangeIn } from '../convert.ts';
+import { rangeIn } from '../host/convert.ts';
 import { selector, type Feature } from './feature.ts';
 
 /** What pressing a lens does; one without a command only tells. */

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { definitionAt, linksOf } from '../../service/index.ts';
-import { pageLink, rangeIn } from '../convert.ts';
+import { pageLink, rangeIn } from '../host/convert.ts';
 import { selector, type Feature } from './feature.ts';
 
 export const links: Feature = (notes) =>

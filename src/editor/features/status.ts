@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { statusOf, type Status } from '../../service/index.ts';
-import { Timer } from '../clock.ts';
+import { Timer } from '../host/clock.ts';
 import { selector, type Feature } from './feature.ts';
 
 const severities: Readonly<Record<Status['severity'], vscode.LanguageStatusSeverity>> = {

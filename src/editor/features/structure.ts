@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { foldsOf, outlineOf, selectionsAt, type Symbol } from '../../service/index.ts';
-import { rangeIn } from '../convert.ts';
+import { rangeIn } from '../host/convert.ts';
 import { selector, type Feature } from './feature.ts';
 
 const kinds: Readonly<Record<Symbol['kind'], vscode.SymbolKind>> = {

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readPractice } from '../../../src/note/read.ts';
 import { tablesOf } from '../../../src/practice/tables.ts';
-import type { Severity } from '../../../src/note/finding.ts';
+import type { Severity } from '../../../src/note/tree/finding.ts';
 import { flags, judgeBy, silent } from '../tester.ts';
 
 const note = (allergies: string, anesthetic: string): string =>

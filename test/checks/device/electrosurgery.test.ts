@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import type { Severity } from '../../../src/note/finding.ts';
+import type { Severity } from '../../../src/note/tree/finding.ts';
 import { checkOf } from '../../../src/checks/index.ts';
 import { fixed, flags, judgeBy, silent } from '../tester.ts';
 

@@ -1,4 +1,4 @@
-import type { Severity } from '../../../src/note/finding.ts';
+import type { Severity } from '../../../src/note/tree/finding.ts';
 import { flags, silent } from '../tester.ts';
 
 const note = (method: string, line: string): string =>

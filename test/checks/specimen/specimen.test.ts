@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { checkOf } from '../../../src/checks/index.ts';
-import type { Severity } from '../../../src/note/finding.ts';
+import type { Severity } from '../../../src/note/tree/finding.ts';
 import { referenceTables } from '../../../src/practice/tables.ts';
 import { flags, judgeBy, silent } from '../tester.ts';
 

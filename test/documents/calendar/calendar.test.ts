@@ -4,7 +4,7 @@ import ICAL from 'ical.js';
 import ical, { type VEvent } from 'node-ical';
 import { calendarOf, type CalendarItem } from '../../../src/documents/calendar/calendar.ts';
 import { plain } from '../../../src/documents/plain.ts';
-import { addDays } from '../../../src/note/days.ts';
+import { addDays } from '../../../src/note/values/days.ts';
 import { hostileText } from '../hostile.ts';
 
 const now = new Date('2026-03-02T10:05:09.123Z');

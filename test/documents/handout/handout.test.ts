@@ -6,7 +6,7 @@ import { handoutForms } from '../../../src/documents/handout/index.ts';
 import { placeNames } from '../../../src/documents/handout/places.ts';
 import { argumentsIn, catalogue } from '../../../src/documents/handout/sentences/index.ts';
 import { dateWords, languageOf, listed } from '../../../src/documents/handout/language.ts';
-import { addDays } from '../../../src/note/days.ts';
+import { addDays } from '../../../src/note/values/days.ts';
 import { citation } from '../../../src/reference/sources/index.ts';
 import { sites } from '../../../src/reference/sites.ts';
 import { hostile, hostileText } from '../hostile.ts';

@@ -7,9 +7,9 @@ import { canonical } from '../../../src/documents/signature/canonical.ts';
 import { sha256 } from '../../../src/documents/signature/digests.ts';
 import { signatureEdit } from '../../../src/documents/signature/sign.ts';
 import { verify, type Verification } from '../../../src/documents/signature/verify.ts';
-import { applyEdits } from '../../../src/note/edit.ts';
+import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { readNote } from '../../../src/note/read.ts';
-import type { Node } from '../../../src/note/tree.ts';
+import type { Node } from '../../../src/note/tree/tree.ts';
 
 const at = '2026-03-02 16:40';
 const note = `wheal: 1

@@ -1,10 +1,10 @@
 /** What is open over all notes: how it is looked at, how it is shown, and how a row that says it is done gets written. */
 import * as vscode from 'vscode';
 import { signatureEdit } from '../../../src/documents/signature/sign.ts';
-import { OpenList, type OpenHome } from '../../../src/editor/open-list.ts';
-import { OpenStore } from '../../../src/editor/open-store.ts';
-import { headingsOf, rowsBelow, treeItemOf, type OpenRow } from '../../../src/editor/open-tree.ts';
-import { localDate } from '../../../src/editor/clock.ts';
+import { OpenList, type OpenHome } from '../../../src/editor/open-items/list.ts';
+import { OpenStore } from '../../../src/editor/open-items/store.ts';
+import { headingsOf, rowsBelow, treeItemOf, type OpenRow } from '../../../src/editor/open-items/tree.ts';
+import { localDate } from '../../../src/editor/host/clock.ts';
 import { readNote, readPractice } from '../../../src/note/read.ts';
 import { referenceTables, tablesOf } from '../../../src/practice/tables.ts';
 import { closeAll, equal, inWorkspace, ok, open, pause, until } from './help.ts';

@@ -1,0 +1,26 @@
+import * as vscode from 'vscode';
+import { summaryForms, summaryOf, type SummaryFormat } from '../../documents/index.ts';
+import { readNote } from '../../note/read.ts';
+import type { Notes } from '../notes/notes.ts';
+import type { OpenNote } from '../notes/open-note.ts';
+
+export interface WrittenSummary {
+  readonly text: string;
+  /** Whether the note has errors; the summary then says so at its top. */
+  readonly unfit: boolean;
+}
+
+/** The chart summary of a note as it stands, or why there is none. */
+export async function summaryOfNote(
+  { analysis, document }: OpenNote,
+  notes: Notes,
+  format: SummaryFormat,
+): Promise<WrittenSummary | { readonly why: string }> {
+  const practice = await notes.practiceOf(document.uri);
+  const model = summaryOf(readNote(analysis.text), analysis.judgement, {
+    tables: analysis.context.tables,
+    practice: practice === undefined ? undefined : vscode.workspace.asRelativePath(practice),
+  });
+  if (!model.readable) return { why: model.why };
+  return { text: summaryForms[format](model), unfit: model.alerts.length > 0 };
+}

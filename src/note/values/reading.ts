@@ -1,0 +1,77 @@
+import type { Args } from '../tree/finding.ts';
+
+/** A fault or remark about a text, at characters `from` to `to` of it. */
+export interface Remark {
+  readonly code: string;
+  readonly form?: string;
+  readonly args?: Args;
+  readonly from?: number;
+  readonly to?: number;
+  readonly data?: unknown;
+}
+
+/** What a reader makes of a text; a text may be readable and still deserve a remark. */
+export interface Reading<T> {
+  readonly value: T | undefined;
+  readonly remarks: readonly Remark[];
+}
+
+/** The data of a remark that a spelling fix can mend: what could stand instead of the characters marked. */
+export interface Respelling {
+  readonly typed: string;
+  readonly instead: readonly string[];
+  /** Whether `instead` is the one right answer. */
+  readonly sure: boolean;
+}
+
+/** Texts longer than this are no quantity; they are refused unread, so that no text costs more than a glance. */
+export const longestRead = 200;
+
+export const noRemarks: readonly Remark[] = [];
+
+/** A stretch of a text: its characters and where they begin. */
+export interface Stretch {
+  readonly typed: string;
+  readonly from: number;
+}
+
+interface Detail {
+  readonly form?: string;
+  readonly args?: Args;
+  readonly instead?: readonly string[];
+  readonly sure?: boolean;
+}
+
+/** A remark about a stretch, with what could stand there instead where that is known. */
+export function remarkOn({ typed, from }: Stretch, code: string, detail: Detail = {}): Remark {
+  const { form, args, instead, sure = false } = detail;
+  const data: Respelling | undefined =
+    instead === undefined || instead.length === 0 ? undefined : { typed, instead, sure };
+  return {
+    code,
+    ...(form === undefined ? {} : { form }),
+    args: { typed: shorten(typed), ...args },
+    from,
+    to: from + typed.length,
+    ...(data === undefined ? {} : { data }),
+  };
+}
+
+export const unread = (remark: Remark): Reading<never> => ({ value: undefined, remarks: [remark] });
+
+/** A text without the blanks around it. */
+export function trimmed(text: string): Stretch {
+  const typed = text.trim();
+  return { typed, from: typed === '' ? 0 : text.indexOf(typed) };
+}
+
+/** A part of a stretch. */
+export function part({ typed, from }: Stretch, start: number, end: number = typed.length): Stretch {
+  return { typed: typed.slice(start, end), from: from + start };
+}
+
+const shownAtMost = 60;
+
+function shorten(text: string): string {
+  return text.length <= shownAtMost ? text : `${text.slice(0, shownAtMost)}…`;
+}

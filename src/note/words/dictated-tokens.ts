@@ -1,0 +1,86 @@
+import { unitOf, type Kind } from '../values/units.ts';
+
+/** A piece of a dictated line, at characters `from` to `to` of it. */
+export interface Token {
+  readonly kind: 'quantity' | 'ratio' | 'number' | 'word' | 'mark';
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+  /** Of a quantity: what its unit measures. */
+  readonly of?: Kind;
+}
+
+const blanks = /\s*/y;
+/** `1:100,000`, `9:1`, `10:13`, `1 in 100,000`; only thousands may stand behind a blank. */
+const ratio =
+  /\d{1,4}(?:\s?:\s?|\s+in\s+)\d+(?:(?:[,.'\u00a0\u202f]\d{3}|\s000)(?!\d))*(?:k\b)?(?:\s?[ap]\.?m\b\.?)?/iy;
+/** A number, or two with a sign of a range or fraction between them: the reader of the quantity says what is wrong with that. */
+const number =
+  /(?:(?:\d+\s?)?[½¼¾](?!\d)|\d(?:[\d.,]*\d)?|[.,]\d+)(?:\s?[-–/]\s?(?:\d(?:[\d.,]*\d)?|[.,]\d+))?/y;
+const unit = /\s?(%|[a-zµμ]+(?:\s?\/\s?|\s+per\s+)[a-z]+|(?:sq|square)\s+[a-z]+|per\s?cent|[a-zµμ]+[2²]?)/iy;
+const shortUnit = /\s?([a-zµμ]+)/iy;
+const word = /[wW]\/(?:[oO]\b)?|[\p{L}][\p{L}\d]*(?:['’-]\p{L}+)*\d*/uy;
+/** Names such as 2-chloroprocaine. */
+const wordWithLocant = /\d-[A-Za-z]{3,}/y;
+
+/** The kinds of amount that an injection can have. `cm` and `mm` are none of them. */
+const amounts: readonly Kind[] = ['volume', 'amount', 'concentration', 'area'];
+
+const usualUnits: ReadonlyMap<string, Kind> = new Map([
+  ['mL', 'volume'],
+  ['ml', 'volume'],
+  ['%', 'concentration'],
+  ['mg/mL', 'concentration'],
+  ['g', 'amount'],
+]);
+
+/** Cuts a line into quantities, ratios, numbers, words and marks. Nothing but blanks is left out. */
+export function tokensOf(text: string): readonly Token[] {
+  const tokens: Token[] = [];
+  let at = matchAt(blanks, text, 0)?.length ?? 0;
+  while (at < text.length) {
+    const token = tokenAt(text, at);
+    tokens.push(token);
+    at = token.to + (matchAt(blanks, text, token.to)?.length ?? 0);
+  }
+  return tokens;
+}
+
+function tokenAt(text: string, at: number): Token {
+  if (!/[\d.,½¼¾]/.test(text[at]!)) {
+    const wordText = matchAt(word, text, at);
+    return token(wordText === undefined ? 'mark' : 'word', text, at, wordText?.length ?? 1);
+  }
+  const ratioText = matchAt(ratio, text, at);
+  if (ratioText !== undefined) return token('ratio', text, at, ratioText.length);
+  const name = matchAt(wordWithLocant, text, at);
+  if (name !== undefined) return token('word', text, at, name.length);
+  const numberText = matchAt(number, text, at);
+  if (numberText === undefined) return token('mark', text, at, 1);
+  return quantityAt(text, at, numberText.length) ?? token('number', text, at, numberText.length);
+}
+
+function quantityAt(text: string, at: number, numberLength: number): Token | undefined {
+  for (const form of [unit, shortUnit]) {
+    const typed = matchAt(form, text, at + numberLength);
+    const of = typed && kindOf(typed.trim());
+    if (of) return { ...token('quantity', text, at, numberLength + typed.length), of };
+  }
+  return undefined;
+}
+
+function kindOf(unitText: string): Kind | undefined {
+  const known = usualUnits.get(unitText);
+  if (known !== undefined) return known;
+  const words = unitText.replace(/\s+/g, ' ');
+  return amounts.find((kind) => unitOf(kind, words) !== undefined);
+}
+
+function token(kind: Token['kind'], text: string, from: number, length: number): Token {
+  return { kind, text: text.slice(from, from + length), from, to: from + length };
+}
+
+function matchAt(form: RegExp, text: string, at: number): string | undefined {
+  form.lastIndex = at;
+  return form.exec(text)?.[0];
+}

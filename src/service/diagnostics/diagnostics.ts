@@ -1,0 +1,48 @@
+import { checkOf, messageOf } from '../../checks/index.ts';
+import type { Judgement } from '../../checks/run.ts';
+import type { Finding, Severity } from '../../note/tree/finding.ts';
+import { Lines, type Position } from '../../note/text/lines.ts';
+
+export interface LineRange {
+  readonly start: Position;
+  readonly end: Position;
+}
+
+/** A finding as an editor shows it: plain data, with lines and characters from 0. */
+export interface Diagnostic {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly range: LineRange;
+  readonly related: readonly { readonly message: string; readonly range: LineRange }[];
+}
+
+/** What an editor shows of a judgement. */
+export function diagnosticsOf(text: string, judgement: Judgement): readonly Diagnostic[] {
+  const lines = new Lines(text);
+  const place = ({ start, end }: { start: number; end: number }): LineRange => ({
+    start: lines.at(start),
+    end: lines.at(end),
+  });
+  return judgement.findings
+    .filter(({ code }) => checkOf(code) !== undefined)
+    .map((finding) => ({
+      code: finding.code,
+      severity: finding.severity,
+      message: wordsOf(finding),
+      range: place(finding),
+      related: finding.related.map((related) => ({
+        message: messageOf({ ...related, code: finding.code }),
+        range: place(related),
+      })),
+    }));
+}
+
+/** The words of a finding, and who accepted it and why: it shows for as long as it stands, so that nobody overlooks either. */
+function wordsOf(finding: Finding): string {
+  const message = messageOf(finding);
+  const { accepted } = finding;
+  return accepted === undefined
+    ? message
+    : `${message} Accepted by ${accepted.by || 'nobody named'}: ${accepted.reason}`;
+}

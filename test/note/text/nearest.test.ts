@@ -1,0 +1,79 @@
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { nearest } from '../../../src/note/text/nearest.ts';
+
+const keys = ['site', 'size', 'method', 'margin', 'hemostasis', 'specimen', 'constructor'];
+
+describe('nearest match', () => {
+  for (const [typed, word] of [
+    ['sit', 'site'],
+    ['methdo', 'method'],
+    ['Method', 'method'],
+    ['hemostassis', 'hemostasis'],
+    ['speciemn', 'specimen'],
+    ['specimens', 'specimen'],
+  ] as const)
+    it(`takes ${typed} for ${word}`, () => {
+      assert.deepEqual(nearest(typed, keys), { word, sure: true });
+    });
+
+  it('is not sure between two words that are equally near', () => {
+    assert.equal(nearest('sixe', keys)?.sure, false);
+    assert.equal(nearest('methot', keys)?.sure, true);
+  });
+
+  it('is not sure of a short word with two slips', () => {
+    assert.deepEqual(nearest('margee', ['margin']), { word: 'margin', sure: false });
+  });
+
+  it('takes no number for another', () => {
+    for (const typed of ['lido 2% epi', 'lido 10% epi', 'lido % epi'])
+      assert.equal(nearest(typed, ['lido 1% epi']), undefined, typed);
+    assert.deepEqual(nearest('lido 1% ep', ['lido 2% epi', 'lido 1% epi']), {
+      word: 'lido 1% epi',
+      sure: true,
+    });
+  });
+
+  it('finds nothing for a word that is not near, or too short to tell', () => {
+    assert.equal(nearest('bandage', keys), undefined);
+    assert.equal(nearest('on', ['by']), undefined);
+    assert.equal(nearest('__proto__', keys), undefined);
+    assert.equal(nearest('x'.repeat(100_000), keys), undefined);
+  });
+
+  it('finds any word with one letter left out, whatever else is known', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...keys), fc.nat(), (word, at) => {
+        const cut = at % word.length;
+        assert.equal(nearest(word.slice(0, cut) + word.slice(cut + 1), [word])?.word, word);
+      }),
+    );
+  });
+
+  it('counts slips as the whole table of them does', () => {
+    const letters = (...some: readonly string[]): fc.Arbitrary<string> =>
+      fc.string({ unit: fc.constantFrom(...some), minLength: 1, maxLength: 8 });
+    const word = fc.oneof(letters('a', 'b', 'c'), letters('a', 'b', 'c', 'd', 'e', 'f', 'q', ' ', '-'));
+    fc.assert(
+      fc.property(word, word, (typed, known) => {
+        const allowed = typed.length < 3 ? 0 : typed.length < 6 ? 1 : 2;
+        assert.equal(nearest(typed, [known]) !== undefined, slipsBetween(typed, known) <= allowed);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+/** Letters left out, added, changed or swapped with their neighbor, each cell worked out from those before it. */
+function slipsBetween(a: string, b: string): number {
+  const cells = new Map<string, number>();
+  const at = (i: number, j: number): number => cells.get(`${i} ${j}`) ?? Math.max(i, j);
+  for (let i = 1; i <= a.length; i++)
+    for (let j = 1; j <= b.length; j++) {
+      const swapped = a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? at(i - 2, j - 2) + 1 : Infinity;
+      const changed = at(i - 1, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      cells.set(`${i} ${j}`, Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, changed, swapped));
+    }
+  return at(a.length, b.length);
+}

@@ -1,0 +1,95 @@
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { readInjectionLine } from '../../../src/note/words/dictated.ts';
+import { readers } from '../../../src/note/values/readers.ts';
+
+const pieces = fc.constantFrom(
+  ...[
+    '1',
+    '0',
+    '.',
+    ',',
+    ':',
+    ' ',
+    '-',
+    '/',
+    'x',
+    'mL',
+    'kg',
+    '%',
+    'mg',
+    'cm',
+    'µ',
+    'years',
+    'to',
+    '2026',
+    '03',
+    'am',
+  ],
+  ...[
+    'yes',
+    'no',
+    'epi',
+    'lidocaine',
+    'lot',
+    'w/',
+    '\u00a0',
+    '\n',
+    '𝟙',
+    '(',
+    '__proto__',
+    'in',
+    'at',
+    '9:1',
+    '"',
+    "'",
+  ],
+);
+const texts = fc.oneof(
+  fc.string(),
+  fc.array(pieces, { maxLength: 12 }).map((parts) => parts.join('')),
+);
+
+describe('every reader', () => {
+  for (const [name, reader] of readers) {
+    it(`answers any text: ${name}`, () => {
+      fc.assert(
+        fc.property(texts, fc.constantFrom('volume', 'amount', 'height', 'constructor'), (text, key) => {
+          const { value, remarks } = reader(text, key);
+          assert.ok(value !== undefined || remarks.length > 0, 'it has no value and says nothing');
+          for (const { from = 0, to = text.length } of remarks)
+            assert.ok(from >= 0 && from <= to && to <= text.length, 'a remark outside of the text');
+        }),
+      );
+    });
+  }
+
+  // A regular expression that goes back over the text for each of its characters takes far longer than the timeout.
+  it('answers very long texts at once', () => {
+    const repeated = '1|1,|1.| |1 x |1:|a|mL |1 mL |-|\u00a0|0|x|1-|no |20|jan '.split('|');
+    for (const piece of repeated) {
+      const body = piece.repeat(100_000 / piece.length);
+      for (const text of [body, `1${body}!`, `1 ${body}mL`, `${body}!`]) {
+        for (const [name, reader] of readers) {
+          const { value, remarks } = reader(text, 'volume');
+          assert.ok(value !== undefined || remarks.length > 0, name);
+        }
+        const { fields, remarks } = readInjectionLine(text);
+        assert.ok(fields.length + remarks.length > 0);
+      }
+    }
+  });
+});
+
+describe('a dictated line of any words', () => {
+  it('states parts of the text, each key once, and remarks on parts of it', () => {
+    fc.assert(
+      fc.property(texts, (text) => {
+        const { fields, remarks } = readInjectionLine(text);
+        assert.equal(new Set(fields.map(({ key }) => key)).size, fields.length);
+        for (const { from = -1, to = -1 } of [...fields, ...remarks])
+          assert.ok(from >= 0 && from <= to && to <= text.length);
+      }),
+    );
+  });
+});

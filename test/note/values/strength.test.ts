@@ -1,0 +1,45 @@
+import assert from 'node:assert/strict';
+import { readStrength } from '../../../src/note/values/strength.ts';
+
+const codes = (text: string): readonly string[] => readStrength(text).remarks.map(({ code }) => code);
+
+describe('the strength of a drug that is no anesthetic', () => {
+  for (const text of [
+    '10 mg/mL',
+    '2.5 mg/mL',
+    '1%',
+    '1 unit/mL',
+    '150 units/mL',
+    '3 units per mL',
+    '8.4 mEq/mL',
+    ' 1 unit/mL ',
+  ])
+    it(`is read from ${text}`, () => {
+      assert.deepEqual(readStrength(text), { value: text, remarks: [] });
+    });
+
+  it('keeps what is asked of every amount', () => {
+    assert.deepEqual(codes('10'), ['quantity/unit-missing']);
+    assert.deepEqual(codes('1,5 mg/mL'), ['quantity/decimal-comma']);
+    assert.deepEqual(codes('1,5 units/mL'), ['quantity/decimal-comma']);
+    assert.deepEqual(codes('.5 units/mL'), ['quantity/leading-zero']);
+    assert.deepEqual(codes('10 mL'), ['quantity/wrong-unit']);
+    assert.deepEqual(codes('strong'), ['quantity/unreadable']);
+    assert.equal(readStrength('strong').value, undefined);
+    assert.equal(readStrength('x'.repeat(500)).value, undefined);
+  });
+
+  it('asks for units to be written out: U and IU are misread', () => {
+    for (const [text, typed] of [
+      ['100 U/mL', 'U'],
+      ['100 IU/mL', 'IU'],
+    ] as const) {
+      const { value, remarks } = readStrength(text);
+      assert.equal(value, text);
+      assert.deepEqual(
+        remarks.map(({ code, from, to }) => [code, text.slice(from, to)]),
+        [['quantity/misread-unit', typed]],
+      );
+    }
+  });
+});
