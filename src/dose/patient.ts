@@ -1,7 +1,7 @@
 import type { Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import { adultMonths, monthsOrAdult, type Facts } from '../limits/ceilings.ts';
-import type { WeightRange } from '../reference/limits.ts';
+import type { WeightRange } from '../reference/weights-for-age.ts';
 import { isOver } from './arithmetic.ts';
 
 /** Below this weight an adult can't be taken for granted. */
@@ -41,9 +41,12 @@ export function monthsBetween(from: IsoDate, to: IsoDate): number {
 export const isOutside = (kg: number, { minKg, maxKg }: WeightRange): boolean =>
   isOver(minKg, kg) || isOver(kg, maxKg);
 
+/** The range of the age; undefined where the age is not known. */
+export const rangeOf = ({ months }: Facts, ranges: readonly WeightRange[]): WeightRange | undefined =>
+  months === undefined ? undefined : ranges.findLast(({ fromMonths }) => months >= fromMonths);
+
 /** The range of the age that the weight misses; undefined where it fits, or where one of the two is not known. */
-export function missedRange({ kg, months }: Facts, ranges: readonly WeightRange[]): WeightRange | undefined {
-  if (kg === undefined || months === undefined) return undefined;
-  const range = ranges.findLast(({ fromMonths }) => months >= fromMonths);
-  return range !== undefined && isOutside(kg, range) ? range : undefined;
+export function missedRange(facts: Facts, ranges: readonly WeightRange[]): WeightRange | undefined {
+  const range = rangeOf(facts, ranges);
+  return facts.kg !== undefined && range !== undefined && isOutside(facts.kg, range) ? range : undefined;
 }

@@ -34,7 +34,7 @@ import { abbreviations } from '../reference/abbreviations.ts';
 import { laboratoryTests, type TestRow } from '../reference/laboratory-tests.ts';
 import { layers } from '../reference/layers.ts';
 import { lesions, type LesionRow } from '../reference/lesions.ts';
-import { infantReduction, limits, weightRanges, type LimitRow } from '../reference/limits.ts';
+import { infantReduction, limits, type LimitRow } from '../reference/limits.ts';
 import { materials, type MaterialRow } from '../reference/materials.ts';
 import { media, type MediumRow } from '../reference/media.ts';
 import { methods, type MethodRow } from '../reference/methods.ts';
@@ -53,6 +53,7 @@ import {
 } from '../reference/suture-windows.ts';
 import { openPunch, sutureSizes } from '../reference/suture-sizes.ts';
 import type { WordRow } from '../reference/types.ts';
+import { weightRanges } from '../reference/weights-for-age.ts';
 import { WordTable } from '../note/words/word-table.ts';
 import { closedDaysOf, weekend, type ClosedDays } from './closed-days.ts';
 import { Faults } from './faults.ts';

@@ -327,31 +327,3 @@ export const infantReduction = {
   mark: 'Q2',
   asOf: '2019',
 } as const;
-
-/** Weights that a person of an age can have, in kg, from `fromMonths` on: wide, to catch pounds typed as kilograms and slips of the point. */
-export interface WeightRange {
-  readonly fromMonths: number;
-  readonly minKg: number;
-  readonly maxKg: number;
-}
-
-export const weightRanges: readonly WeightRange[] = [
-  { fromMonths: 0, minKg: 1.5, maxKg: 9 },
-  { fromMonths: 3, minKg: 3, maxKg: 12 },
-  { fromMonths: 6, minKg: 4, maxKg: 15 },
-  { fromMonths: 12, minKg: 5.5, maxKg: 20 },
-  { fromMonths: 24, minKg: 7, maxKg: 24 },
-  { fromMonths: 36, minKg: 8, maxKg: 29 },
-  { fromMonths: 48, minKg: 9, maxKg: 34 },
-  { fromMonths: 60, minKg: 10, maxKg: 39 },
-  { fromMonths: 72, minKg: 11, maxKg: 45 },
-  { fromMonths: 84, minKg: 12, maxKg: 52 },
-  { fromMonths: 96, minKg: 13, maxKg: 60 },
-  { fromMonths: 108, minKg: 15, maxKg: 69 },
-  { fromMonths: 120, minKg: 16, maxKg: 80 },
-  { fromMonths: 132, minKg: 18, maxKg: 95 },
-  { fromMonths: 144, minKg: 20, maxKg: 115 },
-  { fromMonths: 168, minKg: 24, maxKg: 160 },
-  { fromMonths: 192, minKg: 26, maxKg: 200 },
-  { fromMonths: 216, minKg: 28, maxKg: 250 },
-];

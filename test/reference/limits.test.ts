@@ -3,7 +3,8 @@ import { agents } from '../../src/reference/agents.ts';
 import { authorities } from '../../src/reference/authorities.ts';
 import { creams } from '../../src/reference/creams.ts';
 import { epinephrine } from '../../src/reference/epinephrine.ts';
-import { infantReduction, limits, weightRanges, type LimitRow } from '../../src/reference/limits.ts';
+import { infantReduction, limits, type LimitRow } from '../../src/reference/limits.ts';
+import { weightRanges, weightsForAge } from '../../src/reference/weights-for-age.ts';
 import { citation } from '../../src/reference/sources/index.ts';
 import { rulesOf, advisoryCeilings } from '../../src/dose/rules.ts';
 import { ceilingOf } from '../../src/limits/ceilings.ts';
@@ -101,13 +102,39 @@ describe('the table of limits', () => {
     assert.equal(mgPerKg('lidocaine', false, 144), 4.5);
   });
 
-  it('has ranges of weight that rise with age and have no gap', () => {
+  it('has weights that rise with age and with each percentile', () => {
+    weightsForAge.forEach((row, at) => {
+      for (const sex of ['boys', 'girls'] as const) {
+        const five = row[sex];
+        assert.deepEqual(
+          [...five].sort((a, b) => a - b),
+          [...five],
+        );
+        five.forEach((kg, percentile) => {
+          assert.ok(kg >= (weightsForAge[at - 1]?.[sex][percentile] ?? 0), `${row.months} months`);
+        });
+      }
+    });
+  });
+
+  // CDC growth charts, weight for age, data table; WHO child growth standards, weight for age.
+  it('has the weights of the growth tables', () => {
+    const of = (months: number): readonly number[] => {
+      const row = weightsForAge.find((one) => one.months === months)!;
+      return [row.boys[0], row.boys[2], row.boys[4], row.girls[0], row.girls[2], row.girls[4]];
+    };
+    assert.deepEqual(of(0), [2.5, 3.3, 4.3, 2.4, 3.2, 4.2]);
+    assert.deepEqual(of(12), [7.8, 9.6, 11.8, 7.1, 8.9, 11.3]);
+    assert.deepEqual(of(24), [10.4, 12.7, 15.6, 10, 12.1, 15]);
+    assert.deepEqual(of(120), [24.2, 32.1, 49.4, 24, 33.1, 51.4]);
+    assert.deepEqual(of(216), [51.7, 67.3, 97.2, 44.2, 56.2, 87.4]);
+  });
+
+  it('has ranges of weight without a gap that hold the usual weights', () => {
     assert.equal(weightRanges[0]?.fromMonths, 0);
-    weightRanges.slice(1).forEach((range, at) => {
-      const before = weightRanges[at]!;
-      assert.ok(
-        range.fromMonths > before.fromMonths && range.minKg >= before.minKg && range.maxKg > before.maxKg,
-      );
+    weightRanges.forEach(({ fromMonths, minKg, maxKg, usual }, at) => {
+      assert.ok(fromMonths > (weightRanges[at - 1]?.fromMonths ?? -1));
+      assert.ok(minKg <= usual.low && maxKg >= usual.high);
     });
   });
 });

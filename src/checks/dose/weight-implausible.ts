@@ -1,7 +1,8 @@
-import { isOutside, missedRange } from '../../dose/patient.ts';
+import { isOver } from '../../dose/arithmetic.ts';
+import { isOutside, rangeOf } from '../../dose/patient.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Finding, Fix } from '../../note/tree/finding.ts';
-import type { WeightRange } from '../../reference/limits.ts';
+import type { Bounds, WeightRange } from '../../reference/weights-for-age.ts';
 import type { Check, Report, Subject } from '../check.ts';
 
 const kgPerLb = 0.45359237;
@@ -11,36 +12,54 @@ interface Slip {
   readonly instead: string;
 }
 
-/** The same number with the other unit, where that suits the age. */
-function slipOf(typed: number, unit: string, range: WeightRange): Slip | undefined {
-  const pounds = /^(lb|lbs|pound|pounds)$/i.test(unit);
-  const kg = pounds ? typed : typed * kgPerLb;
-  return !isOutside(kg, range) ? { instead: `${formatNumber(typed)} ${pounds ? 'kg' : 'lb'}` } : undefined;
+interface Typed {
+  readonly amount: number;
+  readonly pounds: boolean;
+}
+
+const isWithin = (kg: number, { low, high }: Bounds): boolean => !isOver(low, kg) && !isOver(kg, high);
+
+const inKg = (amount: number, pounds: boolean): number => (pounds ? amount * kgPerLb : amount);
+
+const swapped = ({ amount, pounds }: Typed): Slip => ({
+  instead: `${formatNumber(amount)} ${pounds ? 'kg' : 'lb'}`,
+});
+
+/** The same number with the other unit, where the weight misses its range and that would not. */
+const slipOf = (typed: Typed, range: WeightRange): Slip | undefined =>
+  isOutside(inKg(typed.amount, !typed.pounds), range) ? undefined : swapped(typed);
+
+/** The same number with the other unit, where that is in the middle of the age and the weight is not even usual. */
+function middleSlip(typed: Typed, { usual, middle }: WeightRange): Slip | undefined {
+  if (middle === undefined) return undefined;
+  const isUnusual = !isWithin(inKg(typed.amount, typed.pounds), usual);
+  return isUnusual && isWithin(inKg(typed.amount, !typed.pounds), middle) ? swapped(typed) : undefined;
 }
 
 const ageText = (months: number): string =>
   months < 24 ? `${Math.floor(months)} months` : `${Math.floor(months / 12)} years`;
 
 function find({ note, dose, tables, problems }: Subject): readonly Report[] {
-  const found: Report[] = [];
   const weight = note.patient?.weight;
-  const range = missedRange(dose.facts, tables.weightRanges);
-  if (weight?.value === undefined || range === undefined) return found;
+  const range = rangeOf(dose.facts, tables.weightRanges);
+  if (weight?.value === undefined || range === undefined || dose.facts.kg === undefined) return [];
   if (problems('quantity/implausible').some(({ start }) => start >= weight.start && start < weight.end))
-    return found;
-  const slip = slipOf(weight.value.typedAmount, weight.value.typedUnit, range);
+    return [];
+  const { typedAmount: amount, typedUnit } = weight.value;
+  const typed = { amount, pounds: /^(lb|lbs|pound|pounds)$/i.test(typedUnit) };
+  const isMissed = isOutside(dose.facts.kg, range);
+  const slip = isMissed ? slipOf(typed, range) : middleSlip(typed, range);
+  if (!isMissed && slip === undefined) return [];
+  const { low, high } = range.usual;
   const args = {
     weight: weight.text,
     age: ageText(dose.facts.months ?? 0),
-    low: formatNumber(range.minKg),
-    high: formatNumber(range.maxKg),
+    low: formatNumber(low),
+    high: formatNumber(high),
   };
-  found.push(
-    slip === undefined
-      ? { at: weight, args }
-      : { at: weight, form: 'unit', args: { ...args, ...slip }, data: slip },
-  );
-  return found;
+  return slip === undefined
+    ? [{ at: weight, args }]
+    : [{ at: weight, form: 'unit', args: { ...args, ...slip }, data: slip }];
 }
 
 export const checks: readonly Check[] = [
@@ -48,9 +67,10 @@ export const checks: readonly Check[] = [
     code: 'dose/weight-implausible',
     severity: 'warning',
     title: 'A weight that does not fit the age',
-    why: 'Pounds typed as kilograms more than double the limit.',
+    why: 'Pounds typed as kilograms more than double the limit. Usual is from the 3rd to the 97th percentile of the growth tables; how far outside is asked about, and that a number that would be in the middle with the other unit is, are Wheal’s own.',
     sources: [
-      { source: 'weight-for-age', mark: 'format' },
+      { source: 'who-weight-for-age', mark: 'Q' },
+      { source: 'cdc-weight-for-age', mark: 'Q' },
       { source: 'format', mark: 'format' },
     ],
     messages: {

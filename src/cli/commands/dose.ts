@@ -92,7 +92,7 @@ function remarksOn(query: DoseQuery, tables: Tables): readonly string[] {
   return range === undefined
     ? []
     : [
-        `Check weight and age: ${formatNumber(range.minKg)} to ${formatNumber(range.maxKg)} kg is usual at that age.`,
+        `Check weight and age: ${formatNumber(range.usual.low)} to ${formatNumber(range.usual.high)} kg is usual at that age.`,
       ];
 }
 

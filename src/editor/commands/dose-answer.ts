@@ -46,7 +46,7 @@ function detailOf(query: DoseQuery, max: MaxDose, tables: Tables): readonly stri
     ...(range === undefined
       ? []
       : [
-          `Check weight and age: ${formatNumber(range.minKg)} to ${formatNumber(range.maxKg)} kg is usual at that age.`,
+          `Check weight and age: ${formatNumber(range.usual.low)} to ${formatNumber(range.usual.high)} kg is usual at that age.`,
         ]),
     ...(max.assumedAdult ? ['No age was given: an adult is assumed.'] : []),
     'This holds for a healthy patient who has had no other local anesthetic today. The treating clinician, local protocol and the current label decide.',

@@ -99,5 +99,8 @@ export const doseSources = {
     'text on adult circumcision: two injections of 5 mL at the base of the penis, and a ring of about 10 mL where it is needed',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
   practice: 'the practice’s own limit, in its practice file',
-  'weight-for-age': 'Weights by age of the note format, wide on purpose; no growth chart is copied',
+  'cdc-weight-for-age':
+    'CDC growth charts: United States (2000), data table of weight for age, 2 to 20 years, read in a stored copy of the published file',
+  'who-weight-for-age':
+    'WHO child growth standards (2006), weight for age from birth to 2 years, worked out from the published L, M and S',
 };

@@ -26,15 +26,32 @@ describe('dose/weight-implausible', () => {
 
   it('asks about what fits in neither unit', () => {
     const [finding] = flags('dose/weight-implausible', of('⟦4.4 kg⟧', '5 years'));
-    assert.match(messageOf(finding!), /10 to 39 kg is usual/);
+    assert.match(messageOf(finding!), /14\.3 to 28\.9 kg is usual/);
+  });
+
+  it('asks about a number that would be in the middle of the age with the other unit', () => {
+    // 71 lb are 32.2 kg; newborns weigh 3.3 kg in the middle, 7.5 lb are 3.4 kg.
+    for (const [weight, age, instead] of [
+      ['71 kg', '10 years', '71 lb'],
+      ['7.5 kg', '2 days', '7.5 lb'],
+      ['33 lb', '10 years', '33 kg'],
+      ['140 kg', '17 years', '140 lb'],
+    ] as const) {
+      const [finding] = flags('dose/weight-implausible', of(`⟦${weight}⟧`, age));
+      assert.ok(messageOf(finding!).includes(`Was it ${instead}?`));
+    }
+    // 46 kg is heavy at 8 years, and 46 lb light: 20.9 kg.
+    silent('dose/weight-implausible', of('46 kg', '8 years'));
   });
 
   it('is silent for the light and the heavy of an age, and without an age', () => {
-    // CDC growth charts: a boy of 10 years weighs 32.5 kg in the middle.
+    // CDC growth charts: a boy of 10 years weighs 32.1 kg in the middle.
     for (const [weight, age] of [
       ['32.5 kg', '10 years'],
       ['10 kg', '5 years'],
-      ['39 kg', '5 years'],
+      ['31 kg', '5 years'],
+      ['58 kg', '10 years'],
+      ['100 kg', '17 years'],
       ['180 kg', '50 years'],
       ['3.4 kg', '1 day'],
     ])
