@@ -1,6 +1,6 @@
 import type { Fact } from './facts.ts';
 import type { Row, Topic } from './files.ts';
-import { creamKey, effectKey, limitKey, windowKey } from './of-tables.ts';
+import { creamKey, effectKey, limitKey, percentiles, weightKey, windowKey } from './of-tables.ts';
 
 /** The product's name of who publishes, where it is another. */
 const authorities: Readonly<Record<string, string>> = {
@@ -225,6 +225,19 @@ const testsOf: Readonly<Record<string, readonly string[]>> = {
   histology: ['routine histology'],
   culture: ['bacterial culture', 'fungal culture', 'mycobacterial culture'],
   'polymerase chain reaction': ['PCR'],
+  // What the sheet of a medium for one test says of the others; polymerase chain reaction has a source of its own.
+  'every other test': [
+    'routine histology',
+    'special stains',
+    'immunohistochemistry',
+    'bacterial culture',
+    'fungal culture',
+    'mycobacterial culture',
+    'viral culture',
+    'electron microscopy',
+    'frozen section',
+    'gene rearrangement',
+  ],
 };
 
 const mediumOf: Readonly<Record<string, string>> = { michel: 'Michel', frozen: 'snap-frozen' };
@@ -274,6 +287,13 @@ function ofNamed(topic: string, row: Row): Fact {
   return { key: `${topic} / ${row['id']}`, value: `${row['value']} ${row['unit']}`.trim() };
 }
 
+/** The tables have the percentiles of `percentiles`, up to 18 years. */
+function ofWeight({ age_years: years, sex, quantity, value }: Row): readonly Fact[] {
+  const percentile = Number(/\d+$/.exec(quantity!)![0]);
+  if (Number(years) > 18 || !percentiles.includes(percentile)) return [];
+  return [{ key: weightKey(monthsOf(years!), sex!, percentile), value: Number(value).toFixed(1) }];
+}
+
 /** Every number of a file, under the key that its twin in the tables has. */
 export function factsOfFile(topic: Topic, rows: readonly Row[]): readonly Fact[] {
   switch (topic) {
@@ -290,7 +310,7 @@ export function factsOfFile(topic: Topic, rows: readonly Row[]): readonly Fact[]
     case 'media':
       return rows.flatMap(ofMedium);
     case 'weights':
-      return [];
+      return rows.flatMap(ofWeight);
     case 'follow-up':
     case 'epinephrine':
       return rows.map((row) => ofNamed(topic, row));

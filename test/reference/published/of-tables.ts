@@ -10,6 +10,7 @@ import {
   sutureWindows,
   type SutureWindowRow,
 } from '../../../src/reference/suture-windows.ts';
+import { weightsForAge } from '../../../src/reference/weights-for-age.ts';
 import type { Mark } from '../../../src/reference/types.ts';
 import { usualOverdue } from '../../../src/practice/settings.ts';
 import { readDilution } from '../../../src/note/values/ratios.ts';
@@ -162,6 +163,20 @@ const ofEpinephrine = (): readonly Fact[] => [
   })),
 ];
 
+/** In the order of the tables. */
+export const percentiles: readonly number[] = [3, 25, 50, 75, 97];
+
+export const weightKey = (months: number, sex: string, percentile: number): string =>
+  `weights / ${months} months / ${sex} / ${percentile}`;
+
+const ofWeights = (): readonly Fact[] =>
+  weightsForAge.flatMap(({ months, boys, girls }) =>
+    percentiles.flatMap((percentile, at) => [
+      { key: weightKey(months, 'male', percentile), value: boys[at]!.toFixed(1) },
+      { key: weightKey(months, 'female', percentile), value: girls[at]!.toFixed(1) },
+    ]),
+  );
+
 /** Every number of the tables that judges, by topic. */
 export function factsOfTables(topic: Topic, spoken: Spoken): readonly Fact[] {
   switch (topic) {
@@ -178,7 +193,7 @@ export function factsOfTables(topic: Topic, spoken: Spoken): readonly Fact[] {
     case 'media':
       return ofMedia(spoken);
     case 'weights':
-      return [];
+      return ofWeights();
     case 'follow-up':
       return ofFollowUp(spoken);
     case 'epinephrine':
