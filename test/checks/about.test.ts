@@ -4,12 +4,15 @@ import { runChecks } from '../../src/checks/run.ts';
 import { noteShapes } from '../../src/note/generated/shapes.ts';
 import { readNote } from '../../src/note/read.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
+import { step } from '../share.ts';
 import { pageExamples, samples } from '../service/notes.ts';
 
-/** A note with every 23rd of its rows left out in turn, beginning with one that differs from note to note. */
+const apart = step(23);
+
+/** A note with every 23rd of its lines left out in turn, beginning with one that differs from note to note. */
 const thinned = (text: string, index: number): readonly string[] => {
   const rows = text.split('\n');
-  const places = rows.map((_, at) => at).filter((at) => at % 23 === index % 23);
+  const places = rows.map((_, at) => at).filter((at) => at % apart === index % apart);
   return [text, ...places.map((at) => rows.toSpliced(at, 1).join('\n'))];
 };
 

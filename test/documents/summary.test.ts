@@ -5,6 +5,7 @@ import { summaryForms, summaryOf, type NoSummary, type SummaryModel } from '../.
 import { paragraph } from '../../src/documents/summary/model.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';
 import { referenceTables, tablesOf } from '../../src/practice/tables.ts';
+import { times } from '../share.ts';
 
 function summed(text: string, practice?: string): SummaryModel | NoSummary {
   const source = readNote(text);
@@ -387,7 +388,7 @@ describe('forms of the summary', () => {
           // eslint-disable-next-line no-control-regex -- that is the question
           assert.doesNotMatch(summaryForms[form](any), /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
       }),
-      { numRuns: 50 },
+      { numRuns: times(50) },
     );
   });
 });

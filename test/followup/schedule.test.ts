@@ -6,6 +6,7 @@ import { scheduleOf, type DueItem, type Schedule } from '../../src/followup/sche
 import { timeIn } from '../../src/followup/times.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';
 import { referenceTables, tablesOf } from '../../src/practice/tables.ts';
+import { times } from '../share.ts';
 
 function on(today: string, text: string, practice?: string): Schedule {
   const { value } = readNote(text);
@@ -242,7 +243,7 @@ describe('schedule', () => {
             assert.ok(item.reason !== '' && item.source !== '');
           }
         }),
-        { numRuns: 200 },
+        { numRuns: times(200) },
       );
     });
 

@@ -10,6 +10,7 @@ import {
   workingDaysBetween,
 } from '../../src/followup/working-days.ts';
 import { weekend, type ClosedDays } from '../../src/practice/closed-days.ts';
+import { times } from '../share.ts';
 
 const closedOn = (weekdays: readonly number[], ...dates: readonly string[]): ClosedDays => ({
   weekdays: new Set(weekdays),
@@ -47,7 +48,7 @@ describe('calendar days', () => {
             assert.equal(addDays(from, days), there);
             assert.equal(daysBetween(from, there), days);
           }),
-          { numRuns: 40 },
+          { numRuns: times(40) },
         );
       });
     }
@@ -144,7 +145,7 @@ describe('working days', () => {
         }
         assert.equal(workingDaysBetween(from, isoOf(start.plus({ days })), closed), open);
       }),
-      { numRuns: 60 },
+      { numRuns: times(60) },
     );
   });
 

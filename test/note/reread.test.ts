@@ -7,6 +7,7 @@ import type { TextEdit } from '../../src/note/tree/finding.ts';
 import { readNote } from '../../src/note/read.ts';
 import { reread } from '../../src/note/reread.ts';
 import type { Node, TextNode } from '../../src/note/tree/tree.ts';
+import { times } from '../share.ts';
 
 const notes = ['samples', 'test/fixtures'].flatMap((folder) =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -100,7 +101,7 @@ describe('a note with another value', () => {
         const edit = { start: first, end: first + (length % (end - first + 1)), text };
         agrees(note, whole ? { start, end, text } : edit);
       }),
-      { numRuns: 400 },
+      { numRuns: times(400) },
     );
   });
 

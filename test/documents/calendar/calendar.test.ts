@@ -6,6 +6,7 @@ import { calendarOf, type CalendarItem } from '../../../src/documents/calendar/c
 import { plain } from '../../../src/documents/plain.ts';
 import { addDays } from '../../../src/note/values/days.ts';
 import { hostileText } from '../hostile.ts';
+import { times } from '../../share.ts';
 
 const now = new Date('2026-03-02T10:05:09.123Z');
 const item: CalendarItem = {
@@ -132,7 +133,7 @@ describe('calendar', () => {
         }
         assert.equal(events(text).length, items.length);
       }),
-      { numRuns: 150 },
+      { numRuns: times(150) },
     );
   });
 

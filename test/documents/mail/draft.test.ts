@@ -5,6 +5,7 @@ import PostalMime, { type Email } from 'postal-mime';
 import { plain } from '../../../src/documents/plain.ts';
 import { mailAddress, mailDate, mailDraft, type Draft } from '../../../src/documents/mail/draft.ts';
 import { hostileText } from '../hostile.ts';
+import { times } from '../../share.ts';
 
 const base: Draft = {
   subject: 'Cuidado después del procedimiento – Ejemplo',
@@ -101,7 +102,7 @@ describe('mail draft', () => {
         }
         assert.equal(body(postal.text), body(whole(text)));
       }),
-      { numRuns: 150 },
+      { numRuns: times(150) },
     );
   });
 });

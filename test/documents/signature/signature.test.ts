@@ -10,6 +10,7 @@ import { verify, type Verification } from '../../../src/documents/signature/veri
 import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { readNote } from '../../../src/note/read.ts';
 import type { Node } from '../../../src/note/tree/tree.ts';
+import { times } from '../../share.ts';
 
 const at = '2026-03-02 16:40';
 const note = `wheal: 1
@@ -84,7 +85,7 @@ describe('canonical form', () => {
       fc.property(value, (json) => {
         assert.deepEqual(JSON.parse(canonical(nodeOf(json))), JSON.parse(JSON.stringify(json)));
       }),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 });

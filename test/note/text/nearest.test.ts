@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { nearest } from '../../../src/note/text/nearest.ts';
+import { times } from '../../share.ts';
 
 const keys = ['site', 'size', 'method', 'margin', 'hemostasis', 'specimen', 'constructor'];
 
@@ -60,7 +61,7 @@ describe('nearest match', () => {
         const allowed = typed.length < 3 ? 0 : typed.length < 6 ? 1 : 2;
         assert.equal(nearest(typed, [known]) !== undefined, slipsBetween(typed, known) <= allowed);
       }),
-      { numRuns: 2000 },
+      { numRuns: times(2000) },
     );
   });
 });

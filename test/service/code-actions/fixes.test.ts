@@ -4,6 +4,7 @@ import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { catalogue } from '../../../src/checks/index.ts';
 import { fixAll, fixesAt, type OfferedFix } from '../../../src/service/index.ts';
 import { analysed } from '../notes.ts';
+import { times } from '../../share.ts';
 
 const offered = (text: string): readonly OfferedFix[] => fixesAt(analysed(text), 0, text.length);
 
@@ -232,7 +233,7 @@ describe('fixes', () => {
         for (const { edits } of fixesAt(analysis, 0, text.length)) applyEdits(text, edits);
         applyEdits(text, fixAll(analysis));
       }),
-      { numRuns: 300 },
+      { numRuns: times(300) },
     );
   });
 });

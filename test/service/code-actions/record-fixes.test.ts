@@ -7,6 +7,7 @@ import { signatureEdit } from '../../../src/documents/signature/sign.ts';
 import { correctable } from '../../../src/service/code-actions/record-fixes.ts';
 import { analyse, fixAll, fixesAt, type OfferedFix } from '../../../src/service/index.ts';
 import { sampleTables } from '../notes.ts';
+import { times } from '../../share.ts';
 
 const today = '2026-04-30';
 
@@ -77,7 +78,7 @@ describe('correcting the record', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: times(60) },
     );
   });
 

@@ -1,0 +1,87 @@
+// `npm run test:core` and `npm run test:one -- FILE`: runs tests from one bundle made by esbuild, since a translator of
+// TypeScript would take longer than the tests of one file. Prints the CPU time that this process has used.
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+import Mocha from 'mocha';
+import { root } from './setup.mjs';
+
+const out = join(root, 'node_modules', '.cache', `tests-${process.pid}`);
+const given = process.argv.slice(2);
+if (given.length === 0) {
+  console.error('Name the test files to run: npm run test:one -- test/dose/published.test.ts');
+  process.exit(2);
+}
+const isCore = given[0] === 'core';
+const named = given.map((file) => relative(root, resolve(file)));
+// Paths of tests are those of the project, wherever the command was given.
+process.chdir(root);
+// The whole suite tries every case; the core's run a share of those that are tried many times.
+if (isCore) process.env.WHEAL_TEST_SHARE ??= '0.2';
+
+/** Those without the command line, the editor, the bundles, and the states of every sample. */
+const coreTests = () =>
+  readdirSync('test', { recursive: true })
+    .map((name) => `test/${name.replaceAll('\\', '/')}`)
+    .filter((name) => name.endsWith('.test.ts') && !/^test\/(build|cli|editor|host)\//.test(name))
+    .filter((name) => name !== 'test/note/any-text.test.ts')
+    .sort();
+
+/** A bundled file keeps the place of its source. */
+const places = {
+  name: 'places',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /[\\/](src|test)[\\/].*\.ts$/ }, ({ path }) => {
+      const text = readFileSync(path, 'utf8');
+      if (!text.includes('import.meta.')) return undefined;
+      const contents = text
+        .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href))
+        .replaceAll('import.meta.dirname', JSON.stringify(dirname(path)))
+        .replaceAll('import.meta.filename', JSON.stringify(path));
+      return { loader: 'ts', contents };
+    }),
+};
+
+const bundle = (entryPoints) =>
+  build({
+    absWorkingDir: root,
+    entryPoints,
+    outdir: out,
+    outbase: '.',
+    outExtension: { '.js': '.mjs' },
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    packages: 'external',
+    sourcemap: 'linked',
+    logLevel: 'warning',
+    plugins: [places],
+  });
+const bundled = (file) => join(out, file.replace(/\.ts$/, '.mjs'));
+
+async function main() {
+  await bundle(['src/build/generate.ts']);
+  (await import(pathToFileURL(bundled('src/build/generate.ts')).href)).generate();
+  const files = isCore ? coreTests() : named;
+  await bundle(files);
+  process.setSourceMapsEnabled(true);
+  const mocha = new Mocha({
+    ...JSON.parse(readFileSync('.mocharc.json', 'utf8')),
+    reporter: isCore ? 'dot' : 'spec',
+  });
+  for (const file of files) mocha.addFile(bundled(file));
+  await mocha.loadFilesAsync();
+  return await new Promise((done) => mocha.run(done));
+}
+
+try {
+  const failures = await main();
+  const { user, system } = process.cpuUsage();
+  console.log(`${((user + system) / 1e6).toFixed(1)} s of CPU`);
+  process.exitCode = failures > 0 ? 1 : 0;
+} finally {
+  rmSync(out, { recursive: true, force: true });
+}

@@ -1,0 +1,72 @@
+import type { Main } from './command-line.ts';
+import type { Console } from './console.ts';
+import { exit } from './exit.ts';
+import { standardOutput } from './standard-output.ts';
+
+const now = new Date();
+const two = (part: number): string => String(part).padStart(2, '0');
+
+// Whoever reads the output may have read enough (`| head`); that is no fault to complain about.
+const output = standardOutput((error) => {
+  if (error.code !== 'EPIPE') process.stderr.write(`wheal: the output can't be written: ${error.message}\n`);
+  process.exit(exit.nothing);
+});
+
+async function readInput(limit: number): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  let length = 0;
+  for await (const chunk of process.stdin as AsyncIterable<Buffer>) {
+    chunks.push(chunk);
+    length += chunk.length;
+    if (length > limit) break;
+  }
+  return Buffer.concat(chunks);
+}
+
+async function ask(question: string): Promise<boolean> {
+  const { createInterface } = await import('node:readline/promises');
+  const lines = createInterface({ input: process.stdin, output: process.stderr });
+  try {
+    return /^y(es)?$/i.test((await lines.question(`${question} [y/N] `)).trim());
+  } finally {
+    lines.close();
+  }
+}
+
+let complained = false;
+
+const console: Console = {
+  write: output.write,
+  error(text) {
+    complained = true;
+    process.stderr.write(text);
+  },
+  color: output.isTerminal && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
+  // Asked for only where it matters: to open a stream takes a while.
+  get errorIsTerminal() {
+    return process.stderr.isTTY;
+  },
+  readInput,
+  get ask() {
+    return process.stdin.isTTY && process.stderr.isTTY ? ask : undefined;
+  },
+  today: () => `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
+  now: () => now,
+  cache: process.env['WHEAL_CACHE'],
+  cwd: process.cwd(),
+};
+
+/** Runs the command that this process was started with, in its terminal, and ends with its exit code. */
+export function runCommand(main: Main): void {
+  main(process.argv.slice(2), console).then(
+    (code) => {
+      // Where no stream was opened nothing is left to be done, and to put everything away would take a while.
+      if (output.isEmpty && !complained) process.exit(code);
+      process.exitCode = code;
+    },
+    (error: unknown) => {
+      process.stderr.write(`wheal: this should not have happened: ${String(error)}\n`);
+      process.exitCode = exit.nothing;
+    },
+  );
+}
