@@ -10,7 +10,7 @@ import { cautions, toleranceFrom, weightAges, type CautionRow } from '../referen
 import { closures, type ClosureRow } from '../reference/closures.ts';
 import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
-import { depths } from '../reference/depths.ts';
+import { depths, type DepthRow } from '../reference/depths.ts';
 import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
@@ -30,6 +30,10 @@ import {
 import { helpers } from '../reference/helpers.ts';
 import { hemostasis, type HemostasisRow } from '../reference/hemostasis.ts';
 import { implants, type ImplantRow } from '../reference/implants.ts';
+import { otherConditions } from '../reference/conditions.ts';
+import { instruments } from '../reference/instruments.ts';
+import { otherMedicines } from '../reference/medicines.ts';
+import { techniques } from '../reference/techniques.ts';
 import { abbreviations } from '../reference/abbreviations.ts';
 import { laboratoryTests, type TestRow } from '../reference/laboratory-tests.ts';
 import { layers } from '../reference/layers.ts';
@@ -95,7 +99,7 @@ export interface Tables {
   readonly closures: WordTable<ClosureRow>;
   readonly consents: WordTable<WordRow>;
   readonly creams: readonly CreamRow[];
-  readonly depths: WordTable<WordRow>;
+  readonly depths: WordTable<DepthRow>;
   /** Diseases that need a sample of a certain kind. */
   readonly diagnoses: WordTable<DiagnosisRow>;
   readonly dressings: WordTable<DressingRow>;
@@ -104,6 +108,11 @@ export interface Tables {
   /** What says that nobody helps at home. */
   readonly helpers: WordTable<WordRow>;
   readonly hemostasis: WordTable<HemostasisRow>;
+  readonly instruments: WordTable<WordRow>;
+  /** Conditions and medicines that are known and that no check judges by. */
+  readonly otherConditions: WordTable<WordRow>;
+  readonly otherMedicines: WordTable<WordRow>;
+  readonly techniques: WordTable<WordRow>;
   readonly implants: WordTable<ImplantRow>;
   readonly layers: WordTable<WordRow>;
   readonly lesions: WordTable<LesionRow>;
@@ -179,6 +188,10 @@ export const referenceTables: Tables = {
   events: new WordTable(events),
   helpers: new WordTable(helpers),
   hemostasis: new WordTable(hemostasis),
+  instruments: new WordTable(instruments),
+  otherConditions: new WordTable(otherConditions),
+  otherMedicines: new WordTable(otherMedicines),
+  techniques: new WordTable(techniques),
   implants: new WordTable(implants),
   layers: new WordTable(layers),
   lesions: new WordTable(lesions),

@@ -23,10 +23,15 @@ const blocker = { anyAmount: false, source: 'beta-blocker-interactions', mark: '
 const digits: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail']);
 const extremities: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail', 'ear', 'nose']);
 
+/** Medicines by their generic names or class, with commas between them; behind bars other words for the same. */
 const medicines = (
   effect: Pick<CautionRow, 'epinephrine' | 'methemoglobin'>,
   names: string,
-): readonly CautionRow[] => names.split(', ').map((name) => ({ name, synonyms: [], ...effect }));
+): readonly CautionRow[] =>
+  names.split(', ').map((one) => {
+    const [name = '', ...synonyms] = one.split('|');
+    return { name, synonyms, ...effect };
+  });
 
 const oxidant = (source: string): Pick<CautionRow, 'methemoglobin'> => ({
   methemoglobin: { by: 'medicine', source, mark: 'Q' },
@@ -35,12 +40,24 @@ const oxidant = (source: string): Pick<CautionRow, 'methemoglobin'> => ({
 const conditions: readonly CautionRow[] = [
   {
     name: 'pheochromocytoma',
-    synonyms: ['phaeochromocytoma', 'paraganglioma'],
+    synonyms: ['phaeochromocytoma', 'paraganglioma', 'pheo', 'phaeo'],
     epinephrine: { anyAmount: true, source: 'epinephrine-conditions', mark: 'Q' },
   },
   {
     name: 'hyperthyroidism',
-    synonyms: ['hyperthyroid', 'thyrotoxicosis', 'overactive thyroid', 'thyroid storm'],
+    synonyms: [
+      'hyperthyroid',
+      'thyrotoxicosis',
+      'overactive thyroid',
+      'thyroid storm',
+      'Graves disease',
+      "Graves' disease",
+      'Graves',
+      'toxic goiter',
+      'uncontrolled hyperthyroidism',
+      'toxic nodular goiter',
+      'toxic multinodular goiter',
+    ],
     epinephrine: { anyAmount: false, source: 'epinephrine-conditions', mark: 'Q' },
   },
   {
@@ -52,6 +69,10 @@ const conditions: readonly CautionRow[] = [
       "Raynaud's disease",
       'Raynaud syndrome',
       'Raynaud disease',
+      "Raynaud's phenomenon",
+      "Raynaud's syndrome",
+      'Raynauds phenomenon',
+      'Raynauds disease',
     ],
     endArtery: { regions: extremities, source: 'digit-raynaud-2022', mark: 'Q' },
   },
@@ -71,6 +92,23 @@ const conditions: readonly CautionRow[] = [
       'systemic sclerosis',
       'scleroderma',
       'CREST',
+      'CLI',
+      'CLTI',
+      'arterial insufficiency',
+      'intermittent claudication',
+      'vascular claudication',
+      "Buerger's disease",
+      'chronic limb-threatening ischemia',
+      'peripheral arterial occlusive disease',
+      'arterial ulcer',
+      'fem-pop bypass',
+      'femoropopliteal bypass',
+      'CREST syndrome',
+      'digital ischemia',
+      'poor circulation in feet',
+      'limited scleroderma',
+      'SSc',
+      'diffuse scleroderma',
     ],
     endArtery: { regions: digits, source: 'us-label-end-arteries', mark: 'Q' },
   },
@@ -85,6 +123,31 @@ const conditions: readonly CautionRow[] = [
       'cirrhosis',
       'liver cirrhosis',
       'hepatitis',
+      'ESLD',
+      'end-stage liver disease',
+      'end stage liver disease',
+      'NASH',
+      'MASH',
+      'cirrhotic',
+      'hepatitis B',
+      'hepatitis C',
+      'hep B',
+      'hep C',
+      'HBV',
+      'HCV',
+      'alcoholic cirrhosis',
+      'alcoholic liver disease',
+      'portal hypertension',
+      'primary biliary cholangitis',
+      'PBC',
+      'autoimmune hepatitis',
+      'chronic liver disease',
+      'CLD',
+      'hepatic cirrhosis',
+      'decompensated cirrhosis',
+      'hepatic insufficiency',
+      'liver dysfunction',
+      'alcoholic hepatitis',
     ],
     tolerance: label,
   },
@@ -97,12 +160,40 @@ const conditions: readonly CautionRow[] = [
       'CHF',
       'congestive heart failure',
       'heart block',
+      'HF',
+      'HFrEF',
+      'HFpEF',
+      'HFmrEF',
+      'CCF',
+      'systolic heart failure',
+      'diastolic heart failure',
+      'AV block',
+      'complete heart block',
+      'low ejection fraction',
+      'low EF',
+      'reduced ejection fraction',
+      'reduced EF',
+      'third-degree heart block',
     ],
     tolerance: label,
   },
   {
     name: 'frailty',
-    synonyms: ['frail', 'debilitated', 'debility', 'cachexia', 'cachectic', 'malnourished', 'acutely ill'],
+    synonyms: [
+      'frail',
+      'debilitated',
+      'debility',
+      'cachexia',
+      'cachectic',
+      'malnourished',
+      'acutely ill',
+      'failure to thrive',
+      'malnutrition',
+      'hospice',
+      'bedbound',
+      'bedridden',
+      'end of life',
+    ],
     tolerance: label,
   },
   {
@@ -120,6 +211,13 @@ const conditions: readonly CautionRow[] = [
       'expecting a baby',
       'expecting a child',
       'expectant mother',
+      'currently pregnant',
+      '1st trimester',
+      '2nd trimester',
+      '3rd trimester',
+      'intrauterine pregnancy',
+      'pregnant patient',
+      'gestation',
     ],
     pregnancy: { source: 'aad-2016-summary', mark: 'Q' },
   },
@@ -132,6 +230,10 @@ const conditions: readonly CautionRow[] = [
       'idiopathic methemoglobinemia',
       'cytochrome b5 reductase deficiency',
       'hemoglobin M disease',
+      'acquired methemoglobinemia',
+      'prior methemoglobinemia',
+      'MetHb',
+      'methemoglobin',
     ],
     methemoglobin: { by: 'disease', source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
   },
@@ -143,6 +245,9 @@ const conditions: readonly CautionRow[] = [
       'G-6-PD deficiency',
       'glucose-6-phosphate dehydrogenase deficiency',
       'favism',
+      'G6PD def',
+      'G-6-PD',
+      'glucose-6-phosphate dehydrogenase',
     ],
     methemoglobin: { by: 'enzyme', source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
   },
@@ -153,17 +258,22 @@ export const cautions: readonly CautionRow[] = [
   ...conditions,
   ...medicines(
     { epinephrine: blocker },
-    'propranolol, nadolol, timolol, sotalol, pindolol, penbutolol, carvedilol, labetalol, non-selective beta blocker',
+    'propranolol, nadolol, timolol, sotalol, pindolol, penbutolol, carvedilol, labetalol, non-selective beta blocker|nonselective beta blocker|non-selective beta blockers|NSBB',
   ),
   ...medicines(
     { epinephrine: small },
     'amitriptyline, nortriptyline, imipramine, desipramine, clomipramine, doxepin, trimipramine, protriptyline, ' +
-      'tricyclic antidepressant, tricyclic, TCA, phenelzine, tranylcypromine, isocarboxazid, MAOI, MAO inhibitor, ' +
+      'tricyclic antidepressant|tricyclic antidepressants|tricyclic|tricyclics|TCA|TCAs, amoxapine, phenelzine, tranylcypromine, isocarboxazid, MAO inhibitor|MAOI|MAOIs|MAO inhibitors|monoamine oxidase inhibitor, ' +
       'chlorpromazine, promethazine, prochlorperazine, perphenazine, fluphenazine, thioridazine, phenothiazine, cocaine',
   ),
   ...medicines(
+    // Of the second kind of monoamine oxidase; whether the caution holds for them was not read.
+    { epinephrine: { ...small, mark: 'M' } },
+    'selegiline, rasagiline, safinamide',
+  ),
+  ...medicines(
     oxidant('methemoglobin-drugs-australia'),
-    'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole, co-trimoxazole, sulfadiazine, sulfonamide, ' +
+    'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole|co-trimoxazole|TMP-SMX|TMP/SMX|SMX-TMP|SMX/TMP|sulfamethoxazole-trimethoprim|trimethoprim/sulfamethoxazole, sulfadiazine, sulfonamide|sulfonamides|sulfa drug, ' +
       'chloroquine, primaquine, nitroglycerin, glyceryl trinitrate, isosorbide dinitrate, isosorbide mononitrate, ' +
       'nitroprusside, amyl nitrite, nitrate',
   ),

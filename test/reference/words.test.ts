@@ -3,6 +3,12 @@ import { PhraseTable } from '../../src/note/words/phrases.ts';
 import { WordTable } from '../../src/note/words/word-table.ts';
 import { allergens, reactions } from '../../src/reference/allergens.ts';
 import { closures } from '../../src/reference/closures.ts';
+import { bloodThinners } from '../../src/reference/blood-thinners.ts';
+import { cautions } from '../../src/reference/cautions.ts';
+import { otherConditions } from '../../src/reference/conditions.ts';
+import { instruments } from '../../src/reference/instruments.ts';
+import { otherMedicines } from '../../src/reference/medicines.ts';
+import { techniques } from '../../src/reference/techniques.ts';
 import { consents } from '../../src/reference/consents.ts';
 import { depths } from '../../src/reference/depths.ts';
 import { diagnoses } from '../../src/reference/diagnoses.ts';
@@ -22,6 +28,8 @@ import type { WordRow } from '../../src/reference/types.ts';
 
 const tables: Readonly<Record<string, readonly WordRow[]>> = {
   allergens,
+  bloodThinners,
+  cautions,
   closures,
   consents,
   depths,
@@ -30,14 +38,18 @@ const tables: Readonly<Record<string, readonly WordRow[]>> = {
   events,
   hemostasis,
   implants,
+  instruments,
   laboratoryTests,
   layers,
   materials,
   media,
   methods,
+  otherConditions,
+  otherMedicines,
   preparations,
   reactions,
   relations,
+  techniques,
 };
 
 /** Words of the trade that a note may use, and the row that each belongs to. */
@@ -145,8 +157,14 @@ describe('what products contain', () => {
 
 describe('media', () => {
   it('say of every test whether they serve it', () => {
+    const judged = laboratoryTests.filter(({ like, tissue }) => like === undefined && tissue !== false);
     for (const { name, effects = {} } of media)
-      assert.deepEqual(Object.keys(effects).sort(), laboratoryTests.map((test) => test.name).sort(), name);
+      assert.deepEqual(Object.keys(effects).sort(), judged.map((test) => test.name).sort(), name);
+  });
+
+  it('do to a stain what they do to the test that it is like', () => {
+    const known = new Set(Object.keys(media[0]?.effects ?? {}));
+    for (const { name, like } of laboratoryTests) assert.ok(like === undefined || known.has(like), name);
   });
 
   it('that fix destroy what needs living or unaltered tissue', () => {

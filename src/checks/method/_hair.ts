@@ -54,6 +54,6 @@ function alone(procedure: Procedure, { note, tables }: Subject): Report | undefi
 
 function shallow(depth: Leaf<string>, { tables }: Subject): Report | undefined {
   const [row] = rowsIn(tables.depths, depth);
-  if (row === undefined || row.name === 'subcutis') return undefined;
+  if (row === undefined || row.reaches === 'subcutis') return undefined;
   return { at: depth, form: 'depth', severity: 'information', args: { depth: row.name } };
 }

@@ -14,12 +14,12 @@ function depthReport({ depth, method }: Procedure, tables: Tables): Report | und
   const [reached] = rowsIn(tables.depths, depth);
   if (depth === undefined || method === undefined || row === undefined || reached === undefined)
     return undefined;
-  const severity = row.odd?.[reached.name];
+  const severity = reached.reaches && row.odd?.[reached.reaches];
   if (severity === undefined) return undefined;
   return {
     at: depth,
     severity,
-    form: upper.has(reached.name) ? 'shallow' : 'deep',
+    form: upper.has(reached.reaches ?? '') ? 'shallow' : 'deep',
     args: { method: row.name, depth: reached.name },
     related: [{ start: method.start, end: method.end, form: 'method', args: {} }],
   };

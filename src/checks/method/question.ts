@@ -5,7 +5,7 @@ import type { Check, Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
 import { hair } from './_hair.ts';
-import { depthName, methodName, superficial } from './_sample.ts';
+import { depthOf, methodName, superficial } from './_sample.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
 
 const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth']);
@@ -44,7 +44,7 @@ const melanoma: Judge = (procedure, subject) => {
   if (method === undefined || isExempt(procedure, subject)) return undefined;
   const name = methodName(procedure, subject);
   if (!superficial.has(name)) return partial(procedure, subject);
-  const deep = deepEnough.has(depthName(procedure, subject));
+  const deep = deepEnough.has(depthOf(procedure, subject)?.reaches);
   return deep ? undefined : { at: method, args: { method: name ?? '' } };
 };
 
@@ -66,9 +66,9 @@ function partial(procedure: Procedure, subject: Subject): Report | undefined {
 
 const fat: Judge = (procedure, subject) => {
   const { method, depth } = procedure;
-  const reached = depthName(procedure, subject);
+  const reached = depthOf(procedure, subject);
   if (depth !== undefined && reached !== undefined)
-    return reached === 'subcutis' ? undefined : { at: depth, args: { reached } };
+    return reached.reaches === 'subcutis' ? undefined : { at: depth, args: { reached: reached.name } };
   const name = methodName(procedure, subject);
   if (method === undefined || (!superficial.has(name) && name !== 'deep shave')) return undefined;
   return { at: method, args: { reached: `depth of a ${name ?? ''}` } };

@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 
 /** Below this age a guardian consents nearly everywhere, in months. */
 const alone = 16 * 12;
-const own: ReadonlySet<string | undefined> = new Set(['written', 'verbal']);
+const own: ReadonlySet<string | undefined> = new Set(['written', 'verbal', 'obtained', 'assent']);
 
 export const checks: readonly Check[] = [
   {

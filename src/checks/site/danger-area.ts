@@ -8,13 +8,13 @@ const deep: ReadonlySet<string> = new Set(['deep dermis', 'subcutis']);
 function goesDeep({ method, depth }: Procedure, { methods, depths }: Tables): boolean {
   const how = methods.find(method?.value ?? '');
   const fullThickness = how?.takesTissue === true && how.wantsClosure;
-  const far = depths.find(depth?.value ?? '')?.name;
+  const far = depths.find(depth?.value ?? '')?.reaches;
   if (far === undefined) return fullThickness;
   return far === 'subcutis' || (fullThickness && deep.has(far));
 }
 
 const intoFat = ({ depth }: Procedure, { depths }: Tables): boolean =>
-  depths.find(depth?.value ?? '')?.name === 'subcutis';
+  depths.find(depth?.value ?? '')?.reaches === 'subcutis';
 
 export const checks: readonly Check[] = [
   {

@@ -29,8 +29,8 @@ function harms(specimen: Specimen, tables: Tables): Harm[] {
   if (medium === undefined) return [];
   const found: Harm[] = [];
   for (const leaf of specimen.tests ?? [])
-    for (const { name } of rowsIn(tables.tests, leaf)) {
-      const effect = medium.effects?.[name];
+    for (const { name, like } of rowsIn(tables.tests, leaf)) {
+      const effect = medium.effects?.[like ?? name];
       if (effect !== undefined && effect.on !== 'serves')
         found.push({ leaf, test: name, effect, severity: severityOf(effect) });
     }
