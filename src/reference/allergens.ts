@@ -68,8 +68,7 @@ export const allergens: readonly AllergenRow[] = [
       'NKMA',
       'none reported',
       'none listed',
-      'no allergy',
-      'not allergic',
+
       'no known medication allergy',
       'no reported allergies',
       'denies any allergies',
@@ -227,7 +226,7 @@ export const allergens: readonly AllergenRow[] = [
       mild: true,
     },
   ),
-  substance('benzyl alcohol', ['benzyl alcohol preservative', 'bacteriostatic saline']),
+  substance('benzyl alcohol', ['benzyl alcohol preservative']),
   substance('sulfite', [
     'metabisulfite',
     'sodium metabisulfite',

@@ -500,7 +500,6 @@ export const media: readonly MediumRow[] = [
       'culture medium swab',
       'Amies transport medium',
       'liquid Amies',
-      'transport medium',
       'anaerobic transport tube',
       'aerobic transport swab',
       'gel swab',
@@ -524,8 +523,8 @@ export const media: readonly MediumRow[] = [
         'frozen section',
         'flow cytometry',
         'gene rearrangement',
+        'routine histology',
       ),
-      ...effect('poor', 'histology-manuals', 'Q', 'routine histology'),
     },
   },
 ];

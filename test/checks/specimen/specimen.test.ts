@@ -115,6 +115,7 @@ const verdicts: Readonly<Record<string, string>> = {
   'viral transport medium': 'wiiiiii--iii-',
   'cell culture medium': 'wii-iii--i---',
   'snap-frozen': 'wii-iiii-i-i-',
+  'bacterial transport medium': 'iiii--ii-iiii',
 };
 const meaning: Readonly<Record<string, Severity | undefined>> = {
   i: 'information',
