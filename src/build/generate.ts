@@ -169,13 +169,19 @@ function catalogueText(): string {
       .sort()
       .map((name) => `${family.name}/${name}`),
   );
-  const imports = modules.map((module, index) => `import { checks as c${index} } from '../${module}';`);
+  const exportsOf = modules.map((module) =>
+    /^export const check\b/m.test(readFileSync(join(base, module), 'utf8')) ? 'check' : 'checks',
+  );
+  const imports = modules.map(
+    (module, index) => `import { ${exportsOf[index]!} as c${index} } from '../${module}';`,
+  );
+  const list = modules.map((_, index) => (exportsOf[index] === 'check' ? `c${index}` : `...c${index}`));
   return [
     '// Generated from the folders of checks. Do not edit.',
     "import type { Check } from '../check.ts';",
     ...imports,
     '',
-    `export const catalogue: readonly Check[] = [${modules.map((_, index) => `...c${index}`).join(', ')}];`,
+    `export const catalogue: readonly Check[] = [${list.join(', ')}];`,
     '',
   ].join('\n');
 }

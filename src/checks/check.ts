@@ -58,16 +58,6 @@ export interface Check {
   readonly messages: Readonly<Record<string, string>>;
   /** Severities of forms that are less grave than the check. */
   readonly milder?: Readonly<Partial<Record<string, Severity>>>;
-  /**
-   * Keys of which the note must have one that says something else than `none`, so that there can be anything to find:
-   * other notes are not asked. Absent where every note is.
-   */
-  readonly about?: readonly string[];
-  /**
-   * What must be so of a note for there to be anything to find; asked once for all checks that share it. Absent where
-   * nothing must.
-   */
-  readonly when?: (subject: Subject) => boolean;
   /** Absent where the check only gives words and severity to what reading noticed under its code. */
   readonly find?: (subject: Subject) => readonly Report[];
   /** The key whose absence a finding of this check reports, so that it can be put in as `??`. */

@@ -5,7 +5,6 @@ import { within } from '../note/tree/tree.ts';
 import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { HemostasisRow, Stops } from '../reference/hemostasis.ts';
-import type { Subject } from './check.ts';
 import { rowsIn } from './words.ts';
 
 /** A word of a procedure that says that current, heat or one of both was used. */
@@ -49,10 +48,6 @@ export interface Current {
   readonly procedure: Procedure | undefined;
   readonly energy: Energy;
 }
-
-/** Whether a procedure of the note says that tissue was heated or current was used. */
-export const isEnergyUsed = ({ note, tables }: Subject): boolean =>
-  note.procedures?.some((procedure) => energiesOf(procedure, tables).length > 0) === true;
 
 /** Every word of a note that says that current may have passed through the patient, at the visit or later. */
 export function currentsOf(note: Note, tables: Tables): readonly Current[] {

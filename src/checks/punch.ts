@@ -1,12 +1,7 @@
 import type { Procedure } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import type { Tables } from '../practice/tables.ts';
-import type { Subject } from './check.ts';
 import { rowsIn } from './words.ts';
-
-/** Whether a punch was used anywhere. */
-export const isPunchUsed = ({ note, tables }: Subject): boolean =>
-  note.procedures?.some((procedure) => punchOf(procedure, tables) !== undefined) === true;
 
 /** The diameter of a punch in mm, and where it stands; undefined where the method is another one. */
 export function punchOf(

@@ -10,7 +10,7 @@ import { shapeProblems } from '../schema/validate.ts';
 import { acceptancesOf, withAcceptance } from './acceptance.ts';
 import type { Check, Report, Subject } from './check.ts';
 import { familyOf, isFixed, refusals } from './danger.ts';
-import { checkFailed, moreFindings } from './record/not-whole.ts';
+import { checkFailed, moreFindings } from './record/judging.ts';
 
 export interface Context {
   readonly tables: Tables;
@@ -112,27 +112,17 @@ function stillAsked(
   return reasons.length > 0 ? reasons : catalogue.filter(({ code }) => /^(yaml|shape)$/.test(familyOf(code)));
 }
 
+/** The checks of a list by how they report. */
+interface Asked {
+  readonly finders: readonly Finder[];
+  /** Those that only give words to what reading noticed, by their code. */
+  readonly words: ReadonlyMap<string, Check>;
+}
+
 /** A check that looks for itself. All are made alike, since the engine is slow with objects that are not. */
 interface Finder {
   readonly check: Check;
   readonly find: NonNullable<Check['find']>;
-  /** Its place in the list of gates. */
-  readonly gate: number;
-}
-
-/** What must be so of a note for some finders to be asked. */
-interface Gate {
-  readonly about: Check['about'];
-  readonly when: Check['when'];
-}
-
-/** The checks of a list by what they need to be asked. */
-interface Asked {
-  readonly finders: readonly Finder[];
-  /** The gates of all finders, each once. */
-  readonly gates: readonly Gate[];
-  /** Those that only give words to what reading noticed, by their code. */
-  readonly words: ReadonlyMap<string, Check>;
 }
 
 const asked = new WeakMap<readonly Check[], Asked>();
@@ -143,35 +133,13 @@ function askedOf(checks: readonly Check[]): Asked {
     const words = checks
       .filter(({ find }) => find === undefined)
       .map((check) => [check.code, check] as const);
-    const gates: Gate[] = [];
     const finders = checks.flatMap((check) =>
-      check.find === undefined ? [] : [{ check, find: check.find, gate: placeOf(check, gates) }],
+      check.find === undefined ? [] : [{ check, find: check.find }],
     );
-    own = { finders, gates, words: new Map(words) };
+    own = { finders, words: new Map(words) };
     asked.set(checks, own);
   }
   return own;
-}
-
-/** The place of a check's gate in a list, to which it is added where it is not there yet. */
-function placeOf({ about, when }: Check, gates: Gate[]): number {
-  const same = gates.findIndex((gate) => gate.about?.join() === about?.join() && gate.when === when);
-  return same < 0 ? gates.push({ about, when }) - 1 : same;
-}
-
-function saysAny(said: ReadonlySet<string>, keys: readonly string[]): boolean {
-  for (const key of keys) if (said.has(key)) return true;
-  return false;
-}
-
-/** Whether a gate lets its finders be asked. Where it fails they are, since then they can say that they failed. */
-function isOpen({ about, when }: Gate, subject: Subject): boolean {
-  if (about !== undefined && !saysAny(subject.source.said, about)) return false;
-  try {
-    return when === undefined || when(subject);
-  } catch {
-    return true;
-  }
 }
 
 function reports(
@@ -180,16 +148,14 @@ function reports(
   subject: Subject,
   failures: Failure[],
 ): Finding[] {
-  const { finders, gates, words } = askedOf(checks);
+  const { finders, words } = askedOf(checks);
   const found: Finding[] = [];
   for (const [code, problems] of byCode) {
     const check = words.get(code);
     if (check !== undefined)
       for (const problem of problems) found.push(findingOf(check, { ...problem, at: problem }));
   }
-  const open: boolean[] = [];
-  for (const { check, find, gate } of finders) {
-    if (!(open[gate] ??= isOpen(gates[gate]!, subject))) continue;
+  for (const { check, find } of finders) {
     try {
       const reported = find(subject);
       // Most report nothing, and even to walk over nothing costs as much as some of them do.

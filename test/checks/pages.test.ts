@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { pagePath, renewed } from '../../src/build/pages.ts';
 import { catalogue, checkPractice, messageOf } from '../../src/checks/index.ts';
-import { checkFailed, moreFindings } from '../../src/checks/record/not-whole.ts';
+import { checkFailed, moreFindings } from '../../src/checks/record/judging.ts';
 import type { Finding } from '../../src/note/tree/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
 import { tablesOf } from '../../src/practice/tables.ts';

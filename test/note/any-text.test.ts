@@ -9,7 +9,7 @@ const notes = ['samples', 'test/fixtures']
   .filter((folder) => existsSync(folder))
   .flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .filter((name) => name.endsWith('.wheal.yaml') && !name.endsWith('practice.wheal.yaml'))
+      .filter((name) => /^(?!(?:right|lean|unseen)\b).*(?<!practice)\.wheal\.yaml$/.test(name))
       .map((name) => ({ folder, name, text: readFileSync(join(folder, name), 'utf8') })),
   );
 

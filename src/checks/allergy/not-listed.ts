@@ -1,9 +1,10 @@
+import type { Check } from '../check.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import { within, type Range } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
 import { patientTexts } from '../patient-texts.ts';
 import { allergiesOf, partsOf, type Allergies } from './_allergies.ts';
 
@@ -53,17 +54,14 @@ function notListed(subject: Subject): readonly Report[] {
   return found;
 }
 
-export const checks: readonly Check[] = [
-  {
-    code: 'allergy/not-listed',
-    about: ['conditions', 'medications', 'skin', 'remarks'],
-    severity: 'warning',
-    title: 'An allergy that stands elsewhere, and not under allergies',
-    why: 'Only what stands under `allergies` is compared with drugs, preparations, dressings and sutures. An allergy among conditions or remarks protects nobody.',
-    sources: [{ source: 'format', mark: 'format' }],
-    messages: {
-      main: 'An allergy to {word} is told of here, and `allergies` does not have it, so nothing is compared with it. Write it there too.',
-    },
-    find: notListed,
+export const check: Check = {
+  code: 'allergy/not-listed',
+  severity: 'warning',
+  title: 'An allergy that stands elsewhere, and not under allergies',
+  why: 'Only what stands under `allergies` is compared with drugs, preparations, dressings and sutures. An allergy among conditions or remarks protects nobody.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'An allergy to {word} is told of here, and `allergies` does not have it, so nothing is compared with it. Write it there too.',
   },
-];
+  find: notListed,
+};

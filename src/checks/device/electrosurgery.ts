@@ -1,15 +1,16 @@
+import type { Check } from '../check.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import type { Implant, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import { isAbsent } from '../absent.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
 import { patientTexts } from '../patient-texts.ts';
 import { currentsOf, type Energy } from '../current.ts';
 import { specify } from '../hemostasis/_specify.ts';
 import { rowsIn } from '../words.ts';
 import { distanceTo } from './_place.ts';
+import { isGone } from './_electrosurgery.ts';
 
 interface Device {
   readonly implant: Pick<Implant, 'where' | 'dependent'>;
@@ -33,12 +34,6 @@ interface Verdict {
   readonly severity: Severity;
   readonly form: Form;
 }
-
-const gone = /\b(?:removed|explanted|taken out)\b/i;
-/** "Removed, leads in place", "not removed", "removed, new one placed": something is still there. */
-const stillThere =
-  /\b(?:not|never|to be|will be|planned|scheduled|new|replaced|reimplanted|leads?|wires?)\b|\b(?:removed|explanted|taken out)\b.*\b(?:placed|implanted|inserted|now)\b/i;
-const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThere.test(text);
 
 /** Short words that mean other things among conditions: irritant contact dermatitis, for one. */
 const ambiguous: ReadonlySet<string> = new Set(['ICD', 'PM']);
@@ -132,122 +127,51 @@ function reportOf(energy: Energy, verdicts: readonly Verdict[], site: string): R
 
 const instead = 'Heat cautery, bipolar forceps, aluminum chloride, pressure or a stitch do without.';
 
-export const checks: readonly Check[] = [
-  {
-    code: 'device/electrosurgery',
-    about: ['implants', 'conditions', 'medications', 'remarks'],
-    severity: 'error',
-    title: 'Electrosurgical current in a patient with an implanted device',
-    why: 'Current can stop a pacemaker, set off a defibrillator and run through the leads of a stimulator into nerves. Hot-wire cautery passes no current through the patient, bipolar forceps only between their tips. For a pacemaker far from the site surgeons use short bursts at low power; some sources ask for more care than others, and the maker of the device has the last word.',
-    sources: [
-      { source: 'device-survey-2001', mark: 'Q' },
-      { source: 'device-survey-2019', mark: 'Q' },
-      { source: 'device-advice-2013', mark: 'Q' },
-      { source: 'device-plan-1998', mark: 'Q' },
-      { source: 'procedure-text-agents', mark: 'Q' },
-      { source: 'nerve-stimulators-2019', mark: 'Q' },
-      { source: 'dbs-1999', mark: 'Q' },
-      { source: 'dbs-2019', mark: 'Q' },
-      { source: 'cochlear-2017', mark: 'Q' },
-      { source: 'cochlear-2023', mark: 'Q' },
-      { source: 'device-memory', mark: 'M' },
-    ],
-    messages: {
-      forbidden: `\`{word}\`: no electrosurgical current with {device}.{unsaid} ${instead}`,
-      near: `\`{word}\`: no electrosurgical current on {site}, near the {device} ({where}).{unsaid} ${instead}`,
-      placeUnknown: `\`{word}\`: where the {device} lies relative to this site can't be told, so it counts as near.{unsaid} Write \`where\`, such as left chest, or use heat or bipolar forceps.`,
-      far: '`{word}` with {device} ({where}), away from the site: bursts under 5 seconds at the lowest power, the return pad so that the current does not cross the device.{unsaid} Heat cautery or bipolar forceps are safer.',
-      farDependent:
-        '`{word}` with {device} ({where}), on which the patient depends: use heat cautery or bipolar forceps, or bursts under 5 seconds at the lowest power under monitoring.{unsaid}',
-      cochlear: `\`{word}\`: no monopolar current on head or neck with {device}; makers forbid it.{unsaid} ${instead}`,
-      cochlearFar:
-        '`{word}` with {device}, away from head and neck: keep the return pad below, so that the current does not pass the head.{unsaid}',
-      cochlearUnknown:
-        '`{word}` with {device}: the site is not known here. On head or neck monopolar current is forbidden.{unsaid}',
-      ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
-      device: 'the {device}',
-    },
-    find(subject) {
-      const found: Report[] = [];
-      const devices = devicesOf(subject);
-      if (devices.length === 0) return found;
-      for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
-        const verdicts = devices
-          .map((device) => verdictOn(device, procedure, subject))
-          .filter((one) => one !== undefined)
-          .sort((a, b) => gravity[a.severity] - gravity[b.severity]);
-        if (verdicts.length > 0)
-          found.push(reportOf(energy, verdicts, procedure?.site?.value ?? 'this site'));
-      }
-      return found;
-    },
-    fix: (_, finding) => (finding.data === true ? specify(finding) : []),
+export const check: Check = {
+  code: 'device/electrosurgery',
+  severity: 'error',
+  title: 'Electrosurgical current in a patient with an implanted device',
+  why: 'Current can stop a pacemaker, set off a defibrillator and run through the leads of a stimulator into nerves. Hot-wire cautery passes no current through the patient, bipolar forceps only between their tips. For a pacemaker far from the site surgeons use short bursts at low power; some sources ask for more care than others, and the maker of the device has the last word.',
+  sources: [
+    { source: 'device-survey-2001', mark: 'Q' },
+    { source: 'device-survey-2019', mark: 'Q' },
+    { source: 'device-advice-2013', mark: 'Q' },
+    { source: 'device-plan-1998', mark: 'Q' },
+    { source: 'procedure-text-agents', mark: 'Q' },
+    { source: 'nerve-stimulators-2019', mark: 'Q' },
+    { source: 'dbs-1999', mark: 'Q' },
+    { source: 'dbs-2019', mark: 'Q' },
+    { source: 'cochlear-2017', mark: 'Q' },
+    { source: 'cochlear-2023', mark: 'Q' },
+    { source: 'device-memory', mark: 'M' },
+  ],
+  messages: {
+    forbidden: `\`{word}\`: no electrosurgical current with {device}.{unsaid} ${instead}`,
+    near: `\`{word}\`: no electrosurgical current on {site}, near the {device} ({where}).{unsaid} ${instead}`,
+    placeUnknown: `\`{word}\`: where the {device} lies relative to this site can't be told, so it counts as near.{unsaid} Write \`where\`, such as left chest, or use heat or bipolar forceps.`,
+    far: '`{word}` with {device} ({where}), away from the site: bursts under 5 seconds at the lowest power, the return pad so that the current does not cross the device.{unsaid} Heat cautery or bipolar forceps are safer.',
+    farDependent:
+      '`{word}` with {device} ({where}), on which the patient depends: use heat cautery or bipolar forceps, or bursts under 5 seconds at the lowest power under monitoring.{unsaid}',
+    cochlear: `\`{word}\`: no monopolar current on head or neck with {device}; makers forbid it.{unsaid} ${instead}`,
+    cochlearFar:
+      '`{word}` with {device}, away from head and neck: keep the return pad below, so that the current does not pass the head.{unsaid}',
+    cochlearUnknown:
+      '`{word}` with {device}: the site is not known here. On head or neck monopolar current is forbidden.{unsaid}',
+    ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
+    device: 'the {device}',
   },
-  {
-    code: 'device/implants-not-asked',
-    misses: ({ form }) => (form === 'main' ? 'implants' : undefined),
-    severity: 'warning',
-    title: 'Current used, and nobody asked about implants',
-    why: 'A patient may not mention a pacemaker or a stimulator unless asked. A key that is absent says that nobody asked.',
-    sources: [
-      { source: 'device-advice-2013', mark: 'Q' },
-      { source: 'format', mark: 'format' },
-    ],
-    messages: {
-      main: 'Current counts as used here (`{word}`), and the note does not say whether the patient has an implanted device. Ask, and write `implants`: none, or what and where.',
-      unknown:
-        'Current counts as used here (`{word}`), and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
-      implants: 'what is said of implants',
-    },
-    find(subject) {
-      const found: Report[] = [];
-      const { note, tables } = subject;
-      const { patient } = note;
-      const implants = patient?.implants;
-      const unknown = implants?.find(({ kind }) => rowsIn(tables.implants, kind)[0]?.concern === 'unknown');
-      if (unknown === undefined && patient !== undefined && !isAbsent(subject, patient, 'implants'))
-        return found;
-      for (const { energy } of currentsOf(note, tables)) {
-        const related =
-          unknown === undefined
-            ? []
-            : [{ start: unknown.start, end: unknown.end, form: 'implants', args: {} }];
-        const form = unknown === undefined ? 'main' : 'unknown';
-        found.push({ at: energy.leaf, form, args: { word: energy.leaf.text }, related });
-        return found;
-      }
-      return found;
-    },
+  find(subject) {
+    const found: Report[] = [];
+    const devices = devicesOf(subject);
+    if (devices.length === 0) return found;
+    for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
+      const verdicts = devices
+        .map((device) => verdictOn(device, procedure, subject))
+        .filter((one) => one !== undefined)
+        .sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+      if (verdicts.length > 0) found.push(reportOf(energy, verdicts, procedure?.site?.value ?? 'this site'));
+    }
+    return found;
   },
-  {
-    code: 'device/unknown-implant',
-    about: ['implants'],
-    severity: 'warning',
-    title: 'Current used with an implant that is not known here',
-    why: 'An electronic device can be disturbed by current. What is in no table can not be judged.',
-    sources: [{ source: 'format', mark: 'format' }],
-    messages: {
-      main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
-      current: 'current counts as used here',
-    },
-    find({ note, tables }) {
-      const found: Report[] = [];
-      const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
-        kind?.value !== undefined && !isGone(kind) && isUnknown(kind, tables) ? [kind] : [],
-      );
-      if (unknown.length === 0) return found;
-      for (const { energy } of currentsOf(note, tables)) {
-        const { start, end, text } = energy.leaf;
-        const related = [{ start, end, form: 'current', args: {} }];
-        for (const leaf of unknown)
-          found.push({ at: leaf, args: { implant: leaf.text, word: text }, related });
-        return found;
-      }
-      return found;
-    },
-  },
-];
-
-/** Whether a text names no implant at all, not even to deny it. */
-const isUnknown = (kind: Leaf<string>, { implants }: Subject['tables']): boolean =>
-  rowsIn(implants, kind).length === 0 && !/^(?:no|none|nil|denies|without)\b/i.test(kind.text);
+  fix: (_, finding) => (finding.data === true ? specify(finding) : []),
+};

@@ -1,8 +1,10 @@
+import type { Check } from '../check.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
 const written =
   /^(?:exp\.?\s*)?(?:(?<year>\d{4})[-/.](?<month>\d{1,2})(?:[-/.](?<day>\d{1,2}))?|(?<monthFirst>\d{1,2}|[a-z]{3})[a-z]*[\s/.-]+(?<yearLast>(?:\d{2})?\d{2}))$/i;
 
@@ -34,18 +36,15 @@ function expired({ note, dose }: Subject): readonly Report[] {
   return found;
 }
 
-export const checks: readonly Check[] = [
-  {
-    code: 'dose/expired',
-    about: ['expires'],
-    severity: 'warning',
-    title: 'A vial past its date',
-    why: 'Past the date on the vial nobody stands for what is in it; epinephrine goes first. A month stands for its last day.',
-    sources: [{ source: 'format', mark: 'format' }],
-    messages: {
-      main: 'The vial was in date until {expires}, and was used on {on}. Look at the vial; if it was so, set it aside and tell the clinician.',
-      unread: '“{expires}” cannot be read as a month or a day. Write it as on the vial, such as 2027-04.',
-    },
-    find: expired,
+export const check: Check = {
+  code: 'dose/expired',
+  severity: 'warning',
+  title: 'A vial past its date',
+  why: 'Past the date on the vial nobody stands for what is in it; epinephrine goes first. A month stands for its last day.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'The vial was in date until {expires}, and was used on {on}. Look at the vial; if it was so, set it aside and tell the clinician.',
+    unread: '“{expires}” cannot be read as a month or a day. Write it as on the vial, such as 2027-04.',
   },
-];
+  find: expired,
+};

@@ -1,3 +1,4 @@
+import type { Check } from '../check.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Procedure } from '../../note/generated/types.ts';
@@ -6,7 +7,7 @@ import type { Quantity } from '../../note/values/values.ts';
 import type { SiteReading } from '../../note/words/site.ts';
 import type { SiteVolumeRow, VolumePlace } from '../../reference/site-volumes.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
 
 /** What was injected into one place, as far as the note can be read. */
 interface Filled {
@@ -16,6 +17,7 @@ interface Filled {
 }
 
 const digitRegions: ReadonlySet<string> = new Set(['hand', 'foot', 'nail']);
+
 const otherPlaces: ReadonlyMap<string, VolumePlace> = new Map([
   ['ear', 'ear'],
   ['genital', 'penis'],
@@ -63,42 +65,38 @@ function filledIn(procedures: readonly Procedure[], subject: Subject): Iterable<
   return found.values();
 }
 
-export const checks: readonly Check[] = [
-  {
-    code: 'dose/volume-for-site',
-    severity: 'information',
-    title: 'More in one place than any source injects',
-    why: 'A finger, a toe, an ear and a penis have little room, and a tight one has little blood. Sources differ; the greatest volume that one of them injects to numb the whole of it is followed, and only more than that is told of. For other sites only what is usual was found, and no most.',
-    sources: [
-      { source: 'digital-block-consult', mark: 'Q' },
-      { source: 'digital-block-nsw', mark: 'Q' },
-      { source: 'digital-block-family-notebook', mark: 'Q' },
-      { source: 'ear-block-family-notebook', mark: 'Q' },
-      { source: 'ear-block-wikem', mark: 'Q' },
-      { source: 'penile-block-emergency-text', mark: 'Q' },
-      { source: 'penile-block-circumcision', mark: 'Q' },
-    ],
-    messages: {
-      main: '{ml} mL went into {site}; sources inject at most {most} mL to numb a whole {place}. Check the number, and the color of the {place} before the patient leaves.',
-      also: 'Counts too.',
-    },
-    find(subject) {
-      const found: Report[] = [];
-      const procedures = subject.note.procedures ?? [];
-      let ml = 0;
-      for (const procedure of procedures) ml += millilitersOf(volumesOf(procedure));
-      if (!subject.tables.siteVolumes.some(({ maxMl }) => isOver(ml, maxMl))) return found;
-      for (const { row, site, volumes } of filledIn(procedures, subject)) {
-        const at = volumes.at(-1);
-        const ml = millilitersOf(volumes);
-        if (at === undefined || !isOver(ml, row.maxMl)) continue;
-        const args = { ml: formatNumber(ml), most: row.maxMl, site, place: row.place };
-        const related = volumes
-          .slice(0, -1)
-          .map(({ start, end }) => ({ start, end, form: 'also', args: {} }));
-        found.push({ at, args, related });
-      }
-      return found;
-    },
+export const check: Check = {
+  code: 'dose/volume-for-site',
+  severity: 'information',
+  title: 'More in one place than any source injects',
+  why: 'A finger, a toe, an ear and a penis have little room, and a tight one has little blood. Sources differ; the greatest volume that one of them injects to numb the whole of it is followed, and only more than that is told of. For other sites only what is usual was found, and no most.',
+  sources: [
+    { source: 'digital-block-consult', mark: 'Q' },
+    { source: 'digital-block-nsw', mark: 'Q' },
+    { source: 'digital-block-family-notebook', mark: 'Q' },
+    { source: 'ear-block-family-notebook', mark: 'Q' },
+    { source: 'ear-block-wikem', mark: 'Q' },
+    { source: 'penile-block-emergency-text', mark: 'Q' },
+    { source: 'penile-block-circumcision', mark: 'Q' },
+  ],
+  messages: {
+    main: '{ml} mL went into {site}; sources inject at most {most} mL to numb a whole {place}. Check the number, and the color of the {place} before the patient leaves.',
+    also: 'Counts too.',
   },
-];
+  find(subject) {
+    const found: Report[] = [];
+    const procedures = subject.note.procedures ?? [];
+    let ml = 0;
+    for (const procedure of procedures) ml += millilitersOf(volumesOf(procedure));
+    if (!subject.tables.siteVolumes.some(({ maxMl }) => isOver(ml, maxMl))) return found;
+    for (const { row, site, volumes } of filledIn(procedures, subject)) {
+      const at = volumes.at(-1);
+      const ml = millilitersOf(volumes);
+      if (at === undefined || !isOver(ml, row.maxMl)) continue;
+      const args = { ml: formatNumber(ml), most: row.maxMl, site, place: row.place };
+      const related = volumes.slice(0, -1).map(({ start, end }) => ({ start, end, form: 'also', args: {} }));
+      found.push({ at, args, related });
+    }
+    return found;
+  },
+};

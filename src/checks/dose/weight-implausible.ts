@@ -62,33 +62,31 @@ function find({ note, dose, tables, problems }: Subject): readonly Report[] {
     : [{ at: weight, form: 'unit', args: { ...args, ...slip }, data: slip }];
 }
 
-export const checks: readonly Check[] = [
-  {
-    code: 'dose/weight-implausible',
-    severity: 'warning',
-    title: 'A weight that does not fit the age',
-    why: 'Pounds typed as kilograms more than double the limit. Usual is from the 3rd to the 97th percentile of the growth tables; how far outside is asked about, and that a number that would be in the middle with the other unit is, are Wheal’s own.',
-    sources: [
-      { source: 'who-weight-for-age', mark: 'Q' },
-      { source: 'cdc-weight-for-age', mark: 'Q' },
-      { source: 'format', mark: 'format' },
-    ],
-    messages: {
-      main: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Check the weight and the age: the dose limit goes by both.',
-      unit: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Was it {instead}? The dose limit goes by it.',
-    },
-    find,
-    fix: (_place, { start, end, data }: Finding): readonly Fix[] => {
-      if (data === undefined) return [];
-      const { instead } = data as Slip;
-      return [
-        {
-          title: `correct the record: ${instead}`,
-          kind: 'record',
-          sure: false,
-          edits: [{ start, end, text: instead }],
-        },
-      ];
-    },
+export const check: Check = {
+  code: 'dose/weight-implausible',
+  severity: 'warning',
+  title: 'A weight that does not fit the age',
+  why: 'Pounds typed as kilograms more than double the limit. Usual is from the 3rd to the 97th percentile of the growth tables; how far outside is asked about, and that a number that would be in the middle with the other unit is, are Wheal’s own.',
+  sources: [
+    { source: 'who-weight-for-age', mark: 'Q' },
+    { source: 'cdc-weight-for-age', mark: 'Q' },
+    { source: 'format', mark: 'format' },
+  ],
+  messages: {
+    main: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Check the weight and the age: the dose limit goes by both.',
+    unit: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Was it {instead}? The dose limit goes by it.',
   },
-];
+  find,
+  fix: (_place, { start, end, data }: Finding): readonly Fix[] => {
+    if (data === undefined) return [];
+    const { instead } = data as Slip;
+    return [
+      {
+        title: `correct the record: ${instead}`,
+        kind: 'record',
+        sure: false,
+        edits: [{ start, end, text: instead }],
+      },
+    ];
+  },
+};

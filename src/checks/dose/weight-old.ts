@@ -1,7 +1,8 @@
+import type { Check } from '../check.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import type { Note } from '../../note/generated/types.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
 
 const daysOfWeek = 7;
 
@@ -25,17 +26,14 @@ function old({ note, dose, tables }: Subject): readonly Report[] {
   return found;
 }
 
-export const checks: readonly Check[] = [
-  {
-    code: 'dose/weight-old',
-    about: ['weighed'],
-    severity: 'information',
-    title: 'A dose by an old weight',
-    why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12. From 12 years on a weight may be a year old, and is only asked about once the dose is half of the limit.',
-    sources: [{ source: 'common', mark: 'common' }],
-    messages: {
-      main: 'This weight is {days} days old; at this age it is taken again after {weeks} weeks. Weigh the patient before the dose is worked out.',
-    },
-    find: old,
+export const check: Check = {
+  code: 'dose/weight-old',
+  severity: 'information',
+  title: 'A dose by an old weight',
+  why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12. From 12 years on a weight may be a year old, and is only asked about once the dose is half of the limit.',
+  sources: [{ source: 'common', mark: 'common' }],
+  messages: {
+    main: 'This weight is {days} days old; at this age it is taken again after {weeks} weeks. Weigh the patient before the dose is worked out.',
   },
-];
+  find: old,
+};

@@ -70,15 +70,11 @@ const isSuspected = (text: string, mention: Mention<DiagnosisRow>, subject: Subj
   !isPlace(text, mention) &&
   !isPast(text, mention, subject);
 
-/** Whether the questions of a note suspect anything that wants its own kind of sample. */
-const isAnythingSuspected = (subject: Subject): boolean => questionsOf(subject).length > 0;
-
 /** What a check finds in a procedure whose question suspects a disease; undefined where nothing is wrong. */
 export type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;
 
 /** How every procedure is judged whose question suspects a disease of one kind. */
-export const ofSuspected = (need: SampleNeed, judge: Judge): Pick<Check, 'when' | 'find'> => ({
-  when: isAnythingSuspected,
+export const ofSuspected = (need: SampleNeed, judge: Judge): Pick<Check, 'find'> => ({
   find(subject) {
     const found: Report[] = [];
     for (const { procedure, need: own, disease } of questionsOf(subject)) {

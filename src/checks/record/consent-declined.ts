@@ -1,5 +1,5 @@
-import type { Procedure } from '../../note/generated/types.ts';
 import type { Check } from '../check.ts';
+import type { Procedure } from '../../note/generated/types.ts';
 
 /** A procedure counts as done once its method, an anesthetic or a specimen stands in the note. */
 const done = ({ method, anesthetic = [], specimen = [] }: Procedure): boolean =>
@@ -7,27 +7,25 @@ const done = ({ method, anesthetic = [], specimen = [] }: Procedure): boolean =>
   anesthetic.length > 0 ||
   specimen.some(({ notSent }) => notSent === undefined);
 
-export const checks: readonly Check[] = [
-  {
-    code: 'record/consent-declined',
-    severity: 'error',
-    title: 'Consent declined, and yet a procedure is recorded',
-    why: 'Either the word on consent is wrong, or something was done to a patient who had said no.',
-    sources: [
-      { source: 'format', mark: 'format' },
-      { source: 'time-out-elements', mark: 'Q' },
-    ],
-    messages: {
-      main: 'Consent is recorded as declined, but a procedure is recorded too. If the patient agreed after all, say how; otherwise take out what was not done.',
-      procedure: 'recorded here',
-    },
-    find({ note, tables }) {
-      const { consent, procedures = [] } = note;
-      if (consent?.value === undefined || tables.consents.find(consent.value)?.name !== 'declined') return [];
-      const related = procedures
-        .filter(done)
-        .map(({ head }) => ({ start: head.start, end: head.end, form: 'procedure', args: {} }));
-      return related.length === 0 ? [] : [{ at: consent, related }];
-    },
+export const check: Check = {
+  code: 'record/consent-declined',
+  severity: 'error',
+  title: 'Consent declined, and yet a procedure is recorded',
+  why: 'Either the word on consent is wrong, or something was done to a patient who had said no.',
+  sources: [
+    { source: 'format', mark: 'format' },
+    { source: 'time-out-elements', mark: 'Q' },
+  ],
+  messages: {
+    main: 'Consent is recorded as declined, but a procedure is recorded too. If the patient agreed after all, say how; otherwise take out what was not done.',
+    procedure: 'recorded here',
   },
-];
+  find({ note, tables }) {
+    const { consent, procedures = [] } = note;
+    if (consent?.value === undefined || tables.consents.find(consent.value)?.name !== 'declined') return [];
+    const related = procedures
+      .filter(done)
+      .map(({ head }) => ({ start: head.start, end: head.end, form: 'procedure', args: {} }));
+    return related.length === 0 ? [] : [{ at: consent, related }];
+  },
+};

@@ -1,6 +1,7 @@
+import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../check.ts';
 
 const deep: ReadonlySet<string> = new Set(['deep dermis', 'subcutis']);
 
@@ -16,29 +17,27 @@ function goesDeep({ method, depth }: Procedure, { methods, depths }: Tables): bo
 const intoFat = ({ depth }: Procedure, { depths }: Tables): boolean =>
   depths.find(depth?.value ?? '')?.reaches === 'subcutis';
 
-export const checks: readonly Check[] = [
-  {
-    code: 'site/danger-area',
-    severity: 'information',
-    title: 'A deep cut where a nerve or a tendon lies just under the skin',
-    why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move. From memory, and told of only so, are the eyelid, the nerves at wrist, elbow and fibula, and tendons at wrist, heel and hand; of the hand only where the cut went into the fat.',
-    sources: [
-      { source: 'danger-zones', mark: 'Q' },
-      { source: 'site-anatomy', mark: 'M' },
-    ],
-    messages: {
-      main: 'Under the {site} lies {structure}. A cut through the whole skin can reach it: mind the depth, and record how the area works before and after.',
-    },
-    find({ note, siteOf, tables }) {
-      const found: Report[] = [];
-      for (const procedure of note.procedures ?? []) {
-        const base = siteOf(procedure)?.base;
-        if (procedure.site === undefined || base?.danger === undefined) continue;
-        const reaches = base.danger.inFat === true ? intoFat : goesDeep;
-        if (!reaches(procedure, tables)) continue;
-        found.push({ at: procedure.site, args: { site: base.name, structure: base.danger.structure } });
-      }
-      return found;
-    },
+export const check: Check = {
+  code: 'site/danger-area',
+  severity: 'information',
+  title: 'A deep cut where a nerve or a tendon lies just under the skin',
+  why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move. From memory, and told of only so, are the eyelid, the nerves at wrist, elbow and fibula, and tendons at wrist, heel and hand; of the hand only where the cut went into the fat.',
+  sources: [
+    { source: 'danger-zones', mark: 'Q' },
+    { source: 'site-anatomy', mark: 'M' },
+  ],
+  messages: {
+    main: 'Under the {site} lies {structure}. A cut through the whole skin can reach it: mind the depth, and record how the area works before and after.',
   },
-];
+  find({ note, siteOf, tables }) {
+    const found: Report[] = [];
+    for (const procedure of note.procedures ?? []) {
+      const base = siteOf(procedure)?.base;
+      if (procedure.site === undefined || base?.danger === undefined) continue;
+      const reaches = base.danger.inFat === true ? intoFat : goesDeep;
+      if (!reaches(procedure, tables)) continue;
+      found.push({ at: procedure.site, args: { site: base.name, structure: base.danger.structure } });
+    }
+    return found;
+  },
+};

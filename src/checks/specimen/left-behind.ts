@@ -1,7 +1,8 @@
+import type { Check } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { isAbsent } from '../absent.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 function leftBehind(subject: Subject): readonly Report[] {
@@ -27,20 +28,18 @@ function leftBehind(subject: Subject): readonly Report[] {
   return found;
 }
 
-export const checks: readonly Check[] = [
-  {
-    code: 'specimen/left-behind',
-    severity: 'warning',
-    title: 'Fewer specimens sent than taken',
-    why: 'Specimens are lost on the way out more often than in the laboratory. What was sent is counted against what was taken; where none has a date yet, nothing is said.',
-    sources: [
-      { source: 'insurer-tips', mark: 'Q' },
-      { source: 'closed-loop', mark: 'Q' },
-    ],
-    messages: {
-      main: '{sent} of {count} specimens have a date on which they were sent, and this one has none. Look whether it is still in the house.',
-      sent: 'sent',
-    },
-    find: leftBehind,
+export const check: Check = {
+  code: 'specimen/left-behind',
+  severity: 'warning',
+  title: 'Fewer specimens sent than taken',
+  why: 'Specimens are lost on the way out more often than in the laboratory. What was sent is counted against what was taken; where none has a date yet, nothing is said.',
+  sources: [
+    { source: 'insurer-tips', mark: 'Q' },
+    { source: 'closed-loop', mark: 'Q' },
+  ],
+  messages: {
+    main: '{sent} of {count} specimens have a date on which they were sent, and this one has none. Look whether it is still in the house.',
+    sent: 'sent',
   },
-];
+  find: leftBehind,
+};

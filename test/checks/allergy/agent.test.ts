@@ -1,15 +1,8 @@
 import assert from 'node:assert/strict';
 import { readPractice } from '../../../src/note/read.ts';
 import { tablesOf } from '../../../src/practice/tables.ts';
-import type { Severity } from '../../../src/note/tree/finding.ts';
 import { flags, judgeBy, silent } from '../tester.ts';
-
-const note = (allergies: string, anesthetic: string): string =>
-  `visit: 2026-03-02\npatient: {id: C-1, allergies: ${allergies}}\nprocedures:\n  - site: left cheek\n    anesthetic: ${anesthetic}\n`;
-
-const given = (agent: string): string => `{agent: ${agent}, concentration: 1%, volume: 1 mL}`;
-const withEpinephrine = (agent: string): string =>
-  `{agent: ${agent}, concentration: 1%, epinephrine: "1:100,000", volume: 1 mL}`;
+import { note, given } from './_agent.ts';
 
 const amides = [
   'lidocaine',
@@ -20,7 +13,9 @@ const amides = [
   'prilocaine',
   'articaine',
 ];
+
 const esters = ['procaine', 'chloroprocaine', 'tetracaine'];
+
 const neither = ['diphenhydramine', 'bacteriostatic saline', 'vapocoolant spray'];
 
 /** How the two checks of the agent judge every pair: by identity, then by class. Classes: references in agents.ts. */
@@ -194,116 +189,5 @@ describe('an allergy to an anesthetic', () => {
     for (const entry of ['PABA', 'para-aminobenzoic acid', 'benzocaine'])
       flags('allergy/same-class', note(`[${entry}]`, given('⟦chloroprocaine⟧')), { severity: 'warning' });
     silent('allergy/same-class', note('[PABA]', given('lidocaine')));
-  });
-});
-
-describe('allergy/preservative', () => {
-  const cases: readonly (readonly [entry: string, anesthetic: string, severity: Severity | 'silent'])[] = [
-    ['methylparaben', '{agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL}', 'warning'],
-    ['parabens', '{agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL, preservative-free: no}', 'error'],
-    [
-      'methylparaben',
-      '{agent: lidocaine, concentration: 1%, volume: 1 mL, preservative-free: yes}',
-      'silent',
-    ],
-    ['methylparaben', '{agent: ⟦mepivacaine⟧, concentration: 1%, volume: 1 mL}', 'warning'],
-    [
-      'methylparaben',
-      '{agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL, preservative-free: ??}',
-      'warning',
-    ],
-    ['methylparaben', '{agent: bacteriostatic saline, volume: 1 mL}', 'silent'],
-    ['benzyl alcohol', '{agent: ⟦bacteriostatic saline⟧, volume: 1 mL}', 'warning'],
-    ['benzyl alcohol', '{agent: lidocaine, concentration: 1%, volume: 1 mL}', 'silent'],
-    ['PABA', '{agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL}', 'information'],
-    ['PABA', '{agent: lidocaine, concentration: 1%, volume: 1 mL, preservative-free: yes}', 'silent'],
-    ['sulfite', '{agent: lidocaine, concentration: 1%, volume: 1 mL}', 'silent'],
-  ];
-  for (const [entry, anesthetic, severity] of cases)
-    it(`${entry}: ${anesthetic} is ${severity}`, () => {
-      if (severity === 'silent') silent('allergy/preservative', note(`[${entry}]`, anesthetic));
-      else flags('allergy/preservative', note(`[${entry}]`, anesthetic), { severity });
-    });
-
-  it('goes by what the practice file says of the product', () => {
-    const stock = (more: string): string =>
-      `stock:\n  - {product: blue vial, agent: lidocaine, concentration: 1%, ${more}}\n`;
-    const used = (marked: string): string => note('[methylparaben]', `{product: ${marked}, volume: 1 mL}`);
-    const tables = (more: string): { tables: ReturnType<typeof tablesOf> } => ({
-      tables: tablesOf(readPractice(stock(more)).value),
-    });
-    silent('allergy/preservative', used('blue vial'), tables('preservative-free: yes'));
-    silent('allergy/preservative', used('blue vial'), tables('preservatives: [sodium chloride]'));
-    flags('allergy/preservative', used('⟦blue vial⟧'), {
-      ...tables('preservatives: [methylparaben]'),
-      severity: 'error',
-    });
-  });
-});
-
-describe('allergy/sulfite', () => {
-  it('points at the epinephrine', () => {
-    for (const entry of ['sulfite', 'sodium metabisulphite', '{to: bisulfite, reaction: asthma}'])
-      flags(
-        'allergy/sulfite',
-        note(`[${entry}]`, '{agent: lidocaine, concentration: 1%, epinephrine: ⟦"1:100,000"⟧, volume: 1 mL}'),
-        { severity: 'error' },
-      );
-  });
-
-  it('is a warning where nothing was read about sulfite in that solution', () => {
-    flags(
-      'allergy/sulfite',
-      note(
-        '[sulfite]',
-        '{agent: ropivacaine, concentration: 0.5%, epinephrine: ⟦"1:200,000"⟧, volume: 1 mL}',
-      ),
-      { severity: 'warning' },
-    );
-  });
-
-  it('is silent on plain solutions and on sulfa, sulfate and sulfur', () => {
-    silent('allergy/sulfite', note('[sulfite]', given('lidocaine')));
-    silent(
-      'allergy/sulfite',
-      note('[sulfite]', '{agent: lidocaine, concentration: 1%, epinephrine: none, volume: 1 mL}'),
-    );
-    for (const entry of ['sulfa', 'sulfonamides', 'sulfur', 'sulfate', 'sulfadiazine', 'no sulfite'])
-      silent('allergy/sulfite', note(`[${entry}]`, withEpinephrine('lidocaine')));
-  });
-
-  it('is silent on a product that the practice file calls free of sulfite', () => {
-    const practice =
-      'stock:\n  - {product: clear vial, agent: lidocaine, concentration: 1%, epinephrine: "1:100,000", sulfite: no}\n';
-    silent('allergy/sulfite', note('[sulfite]', '{product: clear vial, volume: 1 mL}'), {
-      tables: tablesOf(readPractice(practice).value),
-    });
-  });
-});
-
-describe('allergy/epinephrine', () => {
-  const anesthetic = '{agent: lidocaine, concentration: 1%, epinephrine: ⟦"1:100,000"⟧, volume: 1 mL}';
-
-  it('is an error, and a warning where it is an intolerance', () => {
-    flags('allergy/epinephrine', note('[adrenaline]', anesthetic), { severity: 'error' });
-    flags('allergy/epinephrine', note('[{to: epinephrine, reaction: hives}]', anesthetic), {
-      severity: 'error',
-    });
-    for (const entry of [
-      '{to: epinephrine, reaction: racing heart}',
-      '{to: epinephrine, tolerates: dilute epinephrine}',
-    ])
-      flags('allergy/epinephrine', note(`[${entry}]`, anesthetic), { severity: 'warning' });
-  });
-
-  it('counts what is typed and can not be read', () => {
-    flags('allergy/epinephrine', note('[epinephrine]', '{agent: lidocaine, epinephrine: ⟦some⟧}'));
-  });
-
-  it('is silent on plain solutions and on what is not yet known', () => {
-    silent('allergy/epinephrine', note('[epinephrine]', given('lidocaine')));
-    silent('allergy/epinephrine', note('[epinephrine]', '{agent: lidocaine, epinephrine: none}'));
-    silent('allergy/epinephrine', note('[epinephrine]', '{agent: lidocaine, epinephrine: ??}'));
-    silent('allergy/epinephrine', note('[lidocaine]', withEpinephrine('lidocaine')));
   });
 });

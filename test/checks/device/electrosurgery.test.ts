@@ -2,11 +2,9 @@ import assert from 'node:assert/strict';
 import type { Severity } from '../../../src/note/tree/finding.ts';
 import { checkOf } from '../../../src/checks/index.ts';
 import { fixed, flags, judgeBy, silent } from '../tester.ts';
+import { note } from './_electrosurgery.ts';
 
 const code = 'device/electrosurgery';
-
-const note = (implants: string, hemostasis: string, site = 'left upper back', more = ''): string =>
-  `visit: 2026-03-02\npatient: {id: C-1, implants: ${implants}}\nprocedures:\n  - site: ${site}\n    method: shave\n    hemostasis: ${hemostasis}\n${more}`;
 
 type Verdict = Severity | '-';
 
@@ -177,56 +175,6 @@ describe(code, () => {
     const text = note('[ICD]', 'electrosurgery');
     const [finding] = judgeBy(code, text);
     assert.deepEqual(finding && checkOf(code)?.fix?.({ text, tables: undefined as never }, finding), []);
-  });
-});
-
-describe('device/implants-not-asked', () => {
-  const asked = (patient: string, hemostasis: string): string =>
-    `visit: 2026-03-02\npatient: {${patient}}\nprocedures:\n  - site: left cheek\n    hemostasis: ${hemostasis}\n`;
-
-  it('flags the word that says current', () => {
-    flags('device/implants-not-asked', asked('id: C-1', '⟦electrodesiccation⟧'), { severity: 'warning' });
-    flags('device/implants-not-asked', asked('id: C-1, implants: unknown', '⟦electrosurgery⟧'));
-  });
-
-  it('says it once for a visit', () => {
-    flags(
-      'device/implants-not-asked',
-      `${asked('id: C-1', '⟦electrosurgery⟧')}  - site: left ear\n    hemostasis: electrosurgery\n`,
-    );
-  });
-
-  it('is silent without current, and where implants are said or pending', () => {
-    silent('device/implants-not-asked', asked('id: C-1', 'heat cautery'));
-    silent('device/implants-not-asked', asked('id: C-1', '[aluminum chloride, bipolar]'));
-    for (const implants of ['none', '[ICD]', '??', '[]'])
-      silent('device/implants-not-asked', asked(`id: C-1, implants: ${implants}`, 'electrosurgery'));
-  });
-});
-
-describe('device/unknown-implant', () => {
-  it('flags an implant that no table knows where current is used', () => {
-    flags('device/unknown-implant', note('[⟦flux capacitor⟧, ICD]', 'electrosurgery'), {
-      severity: 'warning',
-    });
-  });
-
-  it('is silent without current, and on what is known or denied', () => {
-    silent('device/unknown-implant', note('[flux capacitor]', 'heat cautery'));
-    for (const implants of [
-      '[ICD]',
-      'none',
-      '[no electronic devices]',
-      '[flux capacitor removed]',
-      '??',
-      'none (no pacemaker, no ICD)',
-      '"None: no device of any kind"',
-      '[mechanical aortic valve]',
-      '[bioprosthetic mitral valve, porcine valve]',
-      '[total knee arthroplasty]',
-      '[hearing aids, navel piercing]',
-    ])
-      silent('device/unknown-implant', note(implants, 'electrosurgery'));
   });
 });
 

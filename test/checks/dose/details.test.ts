@@ -1,124 +1,8 @@
 import assert from 'node:assert/strict';
-import { messageOf } from '../../../src/checks/index.ts';
 import { readPractice } from '../../../src/note/read.ts';
-import { referenceTables, tablesOf, type Tables } from '../../../src/practice/tables.ts';
-import { fixed, flags, judge, silent } from '../tester.ts';
+import { tablesOf } from '../../../src/practice/tables.ts';
+import { flags, judge, silent } from '../tester.ts';
 import { lidocaine, note } from './notes.ts';
-
-describe('dose/weight-implausible', () => {
-  const of = (weight: string, age: string): string =>
-    note([lidocaine('1 mL')], `id: C-1, age: ${age}, weight: ${weight}`);
-
-  it('asks about pounds typed as kilograms, and offers them as a correction of the record', () => {
-    const [finding] = flags('dose/weight-implausible', of('⟦44 kg⟧', '5 years'), { severity: 'warning' });
-    assert.match(messageOf(finding!), /Was it 44 lb\?/);
-    assert.ok(
-      fixed('dose/weight-implausible', of('44 kg', '5 years'), 'correct the record: 44 lb').includes(
-        'weight: 44 lb',
-      ),
-    );
-  });
-
-  it('asks about kilograms typed as pounds', () => {
-    const [finding] = flags('dose/weight-implausible', of('⟦62 lb⟧', '64 years').replace('62 lb', '45 lb'));
-    assert.match(messageOf(finding!), /Was it 45 kg\?/);
-  });
-
-  it('asks about what fits in neither unit', () => {
-    const [finding] = flags('dose/weight-implausible', of('⟦4.4 kg⟧', '5 years'));
-    assert.match(messageOf(finding!), /14\.3 to 28\.9 kg is usual/);
-  });
-
-  it('asks about a number that would be in the middle of the age with the other unit', () => {
-    // 71 lb are 32.2 kg; newborns weigh 3.3 kg in the middle, 7.5 lb are 3.4 kg.
-    for (const [weight, age, instead] of [
-      ['71 kg', '10 years', '71 lb'],
-      ['7.5 kg', '2 days', '7.5 lb'],
-      ['33 lb', '10 years', '33 kg'],
-      ['140 kg', '17 years', '140 lb'],
-    ] as const) {
-      const [finding] = flags('dose/weight-implausible', of(`⟦${weight}⟧`, age));
-      assert.ok(messageOf(finding!).includes(`Was it ${instead}?`));
-    }
-    // 46 kg is heavy at 8 years, and 46 lb light: 20.9 kg.
-    silent('dose/weight-implausible', of('46 kg', '8 years'));
-  });
-
-  it('is silent for the light and the heavy of an age, and without an age', () => {
-    // CDC growth charts: a boy of 10 years weighs 32.1 kg in the middle.
-    for (const [weight, age] of [
-      ['32.5 kg', '10 years'],
-      ['10 kg', '5 years'],
-      ['31 kg', '5 years'],
-      ['58 kg', '10 years'],
-      ['100 kg', '17 years'],
-      ['180 kg', '50 years'],
-      ['3.4 kg', '1 day'],
-    ])
-      silent('dose/weight-implausible', of(weight!, age!));
-    silent('dose/weight-implausible', note([lidocaine('1 mL')], 'id: C-1, weight: 12 kg'));
-  });
-});
-
-describe('dose/unknown-agent', () => {
-  const of = (agent: string): string => note([`agent: ${agent}, concentration: 1%, volume: 1 mL`]);
-
-  it('offers the nearest name', () => {
-    flags('dose/unknown-agent', of('⟦lidocane⟧'), { severity: 'error' });
-    assert.ok(fixed('dose/unknown-agent', of('lidocane'), 'lidocaine').includes('agent: lidocaine,'));
-    flags('dose/unknown-agent', of('⟦morphine⟧'));
-    flags('dose/unknown-agent', of('⟦constructor⟧'));
-    flags('dose/unknown-agent', of('⟦__proto__⟧'));
-  });
-
-  it('is silent for names, synonyms and what is not known yet', () => {
-    for (const agent of ['lidocaine', 'Lignocaine', 'lidocaine hydrochloride', 'amethocaine', '??'])
-      silent('dose/unknown-agent', of(agent));
-  });
-});
-
-describe('dose/unknown-product', () => {
-  const lidocaineRow = referenceTables.agents.find('lidocaine')!;
-  const tables: Tables = {
-    ...referenceTables,
-    stock: new Map([
-      [
-        'lido 1% epi',
-        { name: 'lido 1% epi', agent: lidocaineRow, mgPerMl: 10, epinephrineMicrogramsPerMl: 10 },
-      ],
-    ]),
-  };
-
-  it('flags what is not in stock', () => {
-    flags('dose/unknown-product', note(['product: ⟦lido 1% ep⟧, volume: 1 mL']), {
-      tables,
-      severity: 'error',
-    });
-    flags('dose/unknown-product', note(['product: ⟦lido 1% epi⟧, volume: 1 mL']));
-    assert.ok(
-      fixed('dose/unknown-product', note(['product: lido 1% ep, volume: 1 mL']), 'lido 1% epi', {
-        tables,
-      }).includes('product: lido 1% epi,'),
-    );
-  });
-
-  it('proposes no product of another strength: that would change what is said to have been given', () => {
-    const [finding] = flags('dose/unknown-product', note(['product: ⟦lido 2% epi⟧, volume: 1 mL']), {
-      tables,
-    });
-    assert.equal(finding?.form, 'main');
-  });
-
-  it('is silent for stock, in any case, and beside what is written out', () => {
-    silent('dose/unknown-product', note(['product: Lido 1% Epi, volume: 1 mL']), { tables });
-    silent('dose/unknown-product', note([`product: blue box, ${lidocaine('1 mL')}`]), { tables });
-  });
-
-  it('stands for strength and agent', () => {
-    for (const code of ['dose/agent-missing', 'dose/concentration-missing', 'dose/volume-missing'])
-      silent(code, note(['product: lido 1% epi, volume: 1 mL']), { tables });
-  });
-});
 
 describe('an anesthetic that was not given', () => {
   it('is no injection, as a map or as a word', () => {
@@ -175,52 +59,6 @@ describe('an anesthetic that is one word', () => {
       for (const code of ['dose/agent-missing', 'dose/concentration-missing', 'dose/volume-missing'])
         silent(code, of(word));
     silent('dose/unknown-product', of('??'));
-  });
-});
-
-describe('dose/concentration-not-made', () => {
-  const of = (agent: string, strength: string): string =>
-    note([`agent: ${agent}, concentration: ${strength}, volume: 1 mL`]);
-
-  it('catches percent for mg/mL and the other way round', () => {
-    const [ten] = flags('dose/concentration-not-made', of('lidocaine', '⟦10%⟧'), { severity: 'warning' });
-    assert.match(messageOf(ten!), /Was it 10 mg\/mL\?/);
-    const [one] = flags('dose/concentration-not-made', of('lidocaine', '⟦1 mg/mL⟧'), { severity: 'warning' });
-    assert.match(messageOf(one!), /Was it 1%\?/);
-    assert.ok(
-      fixed('dose/concentration-not-made', of('lidocaine', '10%'), 'correct the record').includes(
-        'concentration: 10 mg/mL',
-      ),
-    );
-  });
-
-  it('flags strengths between those that are made, and tells of dilutions', () => {
-    flags('dose/concentration-not-made', of('lidocaine', '⟦1.2%⟧'), { severity: 'warning' });
-    flags('dose/concentration-not-made', of('bupivacaine', '⟦1%⟧'), { severity: 'warning' });
-    flags('dose/concentration-not-made', of('lidocaine', '⟦0.25%⟧'), { severity: 'information' });
-    // The strengths of procaine are known from memory alone.
-    flags('dose/concentration-not-made', of('procaine', '⟦4%⟧'), { severity: 'information' });
-  });
-
-  it('is silent for every strength that is made', () => {
-    for (const strength of ['0.5%', '1%', '1.5%', '2%', '10 mg/mL', '20 mg/mL'])
-      silent('dose/concentration-not-made', of('lidocaine', strength));
-    for (const strength of ['0.25%', '0.5%', '2.5 mg/mL'])
-      silent('dose/concentration-not-made', of('bupivacaine', strength));
-    silent('dose/concentration-not-made', note(['agent: lidocaine, concentration: 4%, amount: 2 g']));
-    silent('dose/concentration-not-made', of('lidokaine', '10%'));
-  });
-});
-
-describe('dose/bupivacaine-buffered', () => {
-  const of = (agent: string, buffered: string): string =>
-    note([`agent: ${agent}, concentration: 0.5%, volume: 1 mL, buffered: ${buffered}`]);
-
-  it('flags the mixture', () => {
-    flags('dose/bupivacaine-buffered', of('bupivacaine', '⟦9:1⟧'), { severity: 'warning' });
-    flags('dose/bupivacaine-buffered', of('bupivacaine', '⟦yes⟧'));
-    silent('dose/bupivacaine-buffered', of('bupivacaine', 'no'));
-    silent('dose/bupivacaine-buffered', of('lidocaine', '9:1'));
   });
 });
 
@@ -304,37 +142,6 @@ describe('creams', () => {
   it('left on past midnight count with the whole time', () => {
     flags('dose/cream-over-limit', of('amount: 2 g, on: 23:00, off: ⟦06:00⟧'), { severity: 'warning' });
     silent('dose/cream-over-limit', of('amount: 2 g, on: 23:00, off: 01:00'));
-  });
-});
-
-describe('dose/product-differs', () => {
-  const tables = tablesOf(
-    readPractice(
-      'stock:\n  - {product: lido epi, agent: lidocaine, concentration: 1%, epinephrine: "1:100,000"}\n  - {product: lido 2, agent: lidocaine, concentration: 2%}\n',
-    ).value,
-  );
-  const code = 'dose/product-differs';
-
-  it('asks where a note writes another agent, strength or epinephrine than the product holds', () => {
-    flags(code, note(['product: lido 2, concentration: ⟦1%⟧, volume: 20 mL']), {
-      tables,
-      severity: 'warning',
-    });
-    flags(code, note(['product: lido 2, agent: ⟦bupivacaine⟧, volume: 2 mL']), { tables });
-    flags(code, note(['product: lido epi, epinephrine: ⟦none⟧, volume: 2 mL']), { tables });
-    flags(code, note(['product: lido epi, epinephrine: ⟦"1:200,000"⟧, volume: 2 mL']), { tables });
-    flags(code, note(['product: lido 2, epinephrine: ⟦"1:200,000"⟧, volume: 2 mL']), { tables });
-  });
-
-  it('is silent where both say the same, and where the product is not known', () => {
-    for (const rest of [
-      'product: lido 2, volume: 2 mL',
-      'product: lido 2, agent: lignocaine, concentration: 20 mg/mL, epinephrine: none, volume: 2 mL',
-      'product: lido epi, epinephrine: 10 mcg/mL, volume: 2 mL',
-      'product: lido epi, epinephrine: ??, volume: 2 mL',
-      'product: other, agent: lidocaine, concentration: 1%, volume: 2 mL',
-    ])
-      silent(code, note([rest]), { tables });
   });
 });
 

@@ -1,13 +1,7 @@
 import assert from 'node:assert/strict';
-import { messageOf } from '../../../src/checks/index.ts';
 import { flags, silent } from '../tester.ts';
 import { lidocaine, note, withEpinephrine } from './notes.ts';
-
-const says = (code: string, marked: string, ...parts: readonly string[]): void => {
-  const [finding] = flags(code, marked);
-  const message = messageOf(finding!);
-  for (const part of parts) assert.ok(message.includes(part), `${message}\nhas no: ${part}`);
-};
+import { says } from './_over-limit.ts';
 
 describe('dose/over-limit', () => {
   it('flags the injection that takes the visit over the limit, and points at the others', () => {
@@ -75,20 +69,5 @@ describe('dose/over-limit', () => {
     const child = 'id: C-1, age: 7 years, weight: 20 kg';
     silent('dose/over-limit', note([lidocaine('6 mL')], child));
     flags('dose/over-limit', note([lidocaine('⟦6.1 mL⟧')], child));
-  });
-});
-
-describe('dose/near-limit', () => {
-  it('flags from 80% on, and no longer past the limit', () => {
-    const severity = 'warning';
-    silent('dose/near-limit', note([lidocaine('22.3 mL')]));
-    flags('dose/near-limit', note([lidocaine('⟦22.32 mL⟧')]), { severity });
-    flags('dose/near-limit', note([lidocaine('⟦27.9 mL⟧')]), { severity });
-    silent('dose/near-limit', note([lidocaine('28 mL')]));
-  });
-
-  it('says how much more would be in order', () => {
-    says('dose/near-limit', note([lidocaine('⟦23 mL⟧')]), '82.4%', 'At most 4.9 mL more');
-    says('dose/near-limit', note([lidocaine('⟦27.9 mL⟧')]), 'Add nothing more');
   });
 });

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { messageOf } from '../../../src/checks/index.ts';
-import { wordTables } from '../../../src/checks/shape/words.ts';
+import { wordTables } from '../../../src/checks/shape/_words.ts';
 import { fixed, flags, judge, silent } from '../tester.ts';
 
 const before =

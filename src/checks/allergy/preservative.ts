@@ -1,0 +1,65 @@
+import type { Check } from '../check.ts';
+import type { PreservativeFact } from '../../reference/agents.ts';
+import type { Report } from '../check.ts';
+import { type Allergies } from './_allergies.ts';
+import { type GivenAgent } from './_given.ts';
+import { reportOf, ofGiven, loudest, atMostWarning, entry } from './_agent.ts';
+
+function judgePreservative(given: GivenAgent, allergies: Allergies): Report | undefined {
+  for (const fact of given.agent.preservatives) {
+    const report = preservativeReport(given, fact, allergies);
+    if (report !== undefined) return report;
+  }
+  return undefined;
+}
+
+function preservativeReport(
+  given: GivenAgent,
+  fact: PreservativeFact,
+  { substances, crossed }: Allergies,
+): Report | undefined {
+  const own = substances.get(fact.name);
+  const named = own ?? crossed.get(fact.name)?.named;
+  const holds = holdsPreservative(given, fact);
+  if (named === undefined || holds === 'no') return undefined;
+  const { args, ...report } = reportOf(given, named);
+  const words = { ...args, preservative: fact.name, forms: fact.forms };
+  if (own === undefined) return { ...report, args: words, form: 'crossed', severity: 'information' };
+  const severity = atMostWarning(holds === 'yes' ? loudest(fact.mark) : 'warning', named);
+  return { ...report, args: words, form: holds === 'yes' ? 'main' : 'unsaid', severity };
+}
+
+/** Whether what was given holds a preservative, as far as note and practice file say. */
+function holdsPreservative(
+  { injection, product }: GivenAgent,
+  { name, always }: PreservativeFact,
+): 'yes' | 'no' | 'unsaid' {
+  if (always) return 'yes';
+  const free = injection.preservativeFree?.value ?? product?.preservativeFree;
+  if (free !== undefined) return free ? 'no' : 'yes';
+  const listed = product?.preservatives;
+  if (listed === undefined) return 'unsaid';
+  return listed.some((one) => one.toLowerCase().includes(name)) ? 'yes' : 'no';
+}
+
+export const check: Check = {
+  code: 'allergy/preservative',
+  severity: 'error',
+  title: 'A preservative to which the patient is allergic',
+  why: 'Multiple-dose vials hold methylparaben, bacteriostatic saline holds benzyl alcohol. Single-dose vials are made without. Sources differ on whether parabens cross with para-aminobenzoic acid: the check mentions it, and no more.',
+  sources: [
+    { source: 'us-label-multidose-lidocaine', mark: 'Q' },
+    { source: 'handbook-mepivacaine', mark: 'Q' },
+    { source: 'permanente-2002', mark: 'Q' },
+    { source: 'nus-parabens', mark: 'Q' },
+  ],
+  messages: {
+    main: 'This {agent} holds {preservative}, and the patient is listed as allergic to {allergy}. Use a single-dose vial without preservative.',
+    unsaid:
+      '{agent} from {forms} holds {preservative}, and the patient is listed as allergic to {allergy}. If a vial without preservative is used, write `preservative-free: yes`; otherwise use one.',
+    crossed:
+      '{agent} from {forms} holds {preservative}; whether it crosses with {allergy} is disputed. A vial without preservative settles it: `preservative-free: yes`.',
+    entry,
+  },
+  find: ofGiven(({ any }) => any, judgePreservative),
+};

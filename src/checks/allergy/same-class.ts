@@ -1,0 +1,43 @@
+import type { Check } from '../check.ts';
+import type { Report } from '../check.ts';
+import { partsOf, type Allergies, type Named } from './_allergies.ts';
+import { type GivenAgent } from './_given.ts';
+import { direct, reportOf, ofGiven, namesAnesthetic, entry } from './_agent.ts';
+
+/** Another agent of the same class, or what esters become. */
+function sameClass({ agent }: GivenAgent, allergies: Allergies): Named | undefined {
+  if (agent.class === 'none') return undefined;
+  const alike = [...allergies.agents.values()].filter((named) => named.class === agent.class);
+  const candidates = agent.class === 'ester' ? [...alike, ...allergies.esters] : alike;
+  if (candidates.length === 0) return undefined;
+  const cleared = allergies.cleared();
+  if (partsOf(agent).every((name) => cleared.has(name))) return undefined;
+  return candidates.find((named) => named.ease() !== 'intolerance');
+}
+
+function judgeClass(given: GivenAgent, allergies: Allergies): Report | undefined {
+  if (direct(given, allergies) !== undefined) return undefined;
+  const named = sameClass(given, allergies);
+  if (named === undefined) return undefined;
+  return { ...reportOf(given, named), form: given.agent.class };
+}
+
+export const check: Check = {
+  code: 'allergy/same-class',
+  severity: 'warning',
+  title: 'An anesthetic of the class to which the patient is allergic',
+  why: 'Labels forbid amides after a reaction to any amide. Esters share a metabolite, para-aminobenzoic acid. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
+  sources: [
+    { source: 'us-label-amide-contraindication', mark: 'Q' },
+    { source: 'wikem-local-anesthetics', mark: 'Q' },
+    { source: 'medscape-anesthetic-allergy', mark: 'Q' },
+  ],
+  messages: {
+    amide:
+      '{agent} is an amide, and so is {allergy}, to which the patient is listed as allergic: labels forbid every amide then. Choose another class, or write under `tolerates` or `tested` what shows that {agent} is in order.',
+    ester:
+      '{agent} is an ester and becomes para-aminobenzoic acid, like what the patient is listed as allergic to ({allergy}). Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is in order.',
+    entry,
+  },
+  find: ofGiven(namesAnesthetic, judgeClass),
+};

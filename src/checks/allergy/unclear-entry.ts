@@ -1,0 +1,148 @@
+import type { Check } from '../check.ts';
+import type { Fix } from '../../note/tree/finding.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { nearest } from '../../note/text/nearest.ts';
+import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { WordRow } from '../../reference/types.ts';
+import type { Report } from '../check.ts';
+
+/** "no latex" may mean that latex must be kept away, or that there is no such allergy. */
+const doubtful =
+  /^no\s+(?!known|allerg|history|reaction|drug|problem|sensitiv|issue)(?!.*\b(?:allerg|reaction|sensitiv)\w*[\s.]*$)/i;
+
+/** How the names of local anesthetics end, so that one in no table is not passed over. */
+const namesCaine = (text: string): boolean => /\p{L}caines?(?!\p{L})/iu.test(text);
+
+/** Shorter words are too near to too many others. */
+const shortest = 6;
+
+/** What is said of an allergy without naming another. */
+const aside =
+  /^(?:(?:an?|the|all|any|only|other|some|mild|severe|moderate|possible|known|unknown|reaction|reported|as|in|child|childhood|adult|years|ago|per|chart|topical|oral|IV|local|skin|etc|types?|kinds?|allergy|allergies|allergic|to)[\s.]*)+$/i;
+
+/** Answers that name nothing, and say so. */
+const denial = /^(?:(?:the )?(?:patient|pt) )?(?:no|not|nil|none|denies|never|without)\b/i;
+
+const part = /[^,;/&+]+?(?=\s+and\s|[,;/&+]|$)/gi;
+
+function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
+  const text = leaf.value;
+  if (text === undefined || tables.allergens.find(text) !== undefined) return undefined;
+  const mentions = [
+    ...phrasesOf(tables.allergens).mentionsIn(text),
+    ...phrasesOf(tables.agents).mentionsIn(text),
+  ];
+  const [first] = mentions;
+  if (first === undefined) return unknown(leaf, text, tables);
+  const unsure = doubtful.test(text) && mentions.every(({ standing }) => standing === 'denied');
+  if (unsure) return { at: leaf, form: 'denied', args: { text, word: first.row.name } };
+  return unknownPart(leaf, text, mentions, tables);
+}
+
+/** A text that names nothing that is known: a slip of the hand, or a word of which nothing can be said. */
+function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | undefined {
+  if (itemsOf(text).every(({ word }) => tables.irrelevantDrug.test(word))) return undefined;
+  const near = text.length < shortest ? undefined : nearest(text, wordsLike(text, tables));
+  if (near !== undefined) {
+    const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
+    const args = { text, word: near.word };
+    return { at: leaf, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
+  }
+  if (namesCaine(text)) return { at: leaf, form: 'caine', args: { text } };
+  const held = heldIn(text, tables);
+  if (held !== undefined) return { at: leaf, form: 'together', args: { text, word: held } };
+  return denial.test(text) ? undefined : { at: leaf, form: 'unknown', args: { text } };
+}
+
+/** Shorter words stand by chance within others. */
+const shortestHeld = 5;
+
+/** A thing with which an unknown word begins or ends, as where two answers ran into one: "bacitracinnone". */
+function heldIn(text: string, tables: Tables): string | undefined {
+  const typed = text.toLowerCase().split(/[^a-z]+/);
+  const isHeld = (word: string): boolean =>
+    word.length >= shortestHeld &&
+    tables.allergens.find(word)?.kind !== 'irrelevant' &&
+    typed.some((one) => one.length > word.length && (one.startsWith(word) || one.endsWith(word)));
+  for (const { words } of [tables.allergens, tables.agents])
+    for (const word of words) if (isHeld(word)) return word;
+  return undefined;
+}
+
+/** The items of a list that was written as one text. */
+const itemsOf = (text: string): readonly { readonly word: string; readonly from: number }[] =>
+  Array.from(text.matchAll(part), ({ 0: item, index }) => {
+    const word = item.replace(/^\s*and\s+/i, '').trim();
+    return { word, from: index + item.indexOf(word) };
+  });
+
+/** The first item of a list in one text that names nothing known. Longer ones tell of what happened. */
+function unknownPart(
+  leaf: Leaf<string>,
+  text: string,
+  mentions: readonly Mention<WordRow>[],
+  tables: Tables,
+): Report | undefined {
+  for (const { word, from } of itemsOf(text)) {
+    const to = from + word.length;
+    const isWord = word !== '' && word.split(/\s+/).length <= 2 && !aside.test(word) && !denial.test(word);
+    if (!isWord || tables.irrelevantDrug.test(word)) continue;
+    if (mentions.some((one) => one.from < to && one.to > from)) continue;
+    if (phrasesOf(tables.reactions).mentionsIn(word).length > 0) continue;
+    const form = namesCaine(word) ? 'caine' : 'unknown';
+    return { at: within(leaf.node, from, to), form, args: { text: word } };
+  }
+  return undefined;
+}
+
+/** Words of both tables with the first letter of the text, which slips of the hand seldom change. */
+function wordsLike(text: string, tables: Tables): readonly string[] {
+  const found: string[] = [];
+  const first = text.charAt(0).toLowerCase();
+  for (const { words } of [tables.allergens, tables.agents])
+    for (const word of words) if (word.charCodeAt(0) === first.charCodeAt(0)) found.push(word);
+  return found;
+}
+
+export const check: Check = {
+  code: 'allergy/unclear-entry',
+  severity: 'warning',
+  title: 'An allergy that can be misread',
+  why: 'A misspelt allergy protects nobody: it is in no table, and every check passes over it. "No latex" is read as an order by one and as an answer by another. A word that no table knows is information, so that silence never means that nobody looked; foods, pollen and medicines that are not used here are passed over.',
+  sources: [{ source: 'format', mark: 'format' }],
+  milder: { unknown: 'information' },
+  messages: {
+    main: '`{text}` is not a known allergen; did you mean {word}? As it stands nothing is checked against it.',
+    together:
+      '`{text}` is not a known allergen, but {word} stands in it. As it stands nothing is checked against it; write each allergy by itself.',
+    caine:
+      '`{text}` sounds like a local anesthetic and is in no table here, so nothing is checked against it. Write its generic name, or `local anesthetics`.',
+    unknown:
+      '`{text}` is in no table here, so nothing is compared with it. If it is a drug, a dressing or anything else that is used on skin, write its generic name.',
+    denied:
+      '`{text}` may mean that {word} must be avoided, or that there is no such allergy. Write `{word}`, or `none`.',
+  },
+  find({ note, tables }) {
+    const found: Report[] = [];
+    for (const { to } of note.patient?.allergies ?? []) {
+      const report = to === undefined ? undefined : judge(to, tables);
+      if (report !== undefined) found.push(report);
+    }
+    return found;
+  },
+  fix({ text }, { form, data, start, end }) {
+    if (form !== 'main') return [];
+    const { word, sure } = data as { readonly word: string; readonly sure: boolean };
+    const typed = text.slice(start, end);
+    if (/^["']/.test(typed)) return [];
+    const fix: Fix = {
+      title: `Write ${word}`,
+      kind: 'spelling',
+      sure,
+      edits: [{ start, end, text: word }],
+    };
+    return [fix];
+  },
+};

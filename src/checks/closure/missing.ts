@@ -1,0 +1,26 @@
+import type { Check } from '../check.ts';
+import { isAbsent } from '../absent.ts';
+import { rowsIn } from '../words.ts';
+import { format } from './_closure.ts';
+
+export const check: Check = {
+  code: 'closure/missing',
+  misses: ({ form }) => (form === 'main' ? 'closure' : undefined),
+  severity: 'warning',
+  title: 'A punch or an excision with no word on closure',
+  why: 'Stitches that nobody recorded stay in. A punch may be left open, but the note should say so.',
+  sources: [{ source: 'punch-closure-2005', mark: 'Q' }, format],
+  messages: {
+    main: 'Nothing is said about how the wound was closed ({method}). Write `closure`: the suture, second intention, or `none`.',
+    dated:
+      'Stitches have a date here, and nothing is said about how the wound was closed ({method}). Write `closure`, or take the date away if there are no stitches.',
+  },
+  find: (subject) =>
+    (subject.note.procedures ?? []).flatMap((procedure) => {
+      const [row] = rowsIn(subject.tables.methods, procedure.method);
+      if (row?.wantsClosure !== true || !isAbsent(subject, procedure, 'closure')) return [];
+      const args = { method: row.name };
+      const { suturesDue: dated, head } = procedure;
+      return [dated?.value === undefined ? { at: head, args } : { at: dated, form: 'dated', args }];
+    }),
+};

@@ -1,0 +1,31 @@
+import type { Check } from '../check.ts';
+import { addDays } from '../../note/values/days.ts';
+import { bounded } from '../bounded.ts';
+import type { Report, Subject } from '../check.ts';
+import { daysWithWindow, argsOf, sources } from './_removal.ts';
+
+function early(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
+  for (const day of daysWithWindow(subject)) {
+    const { kind, leaf, date, visit, window } = day;
+    if (date < addDays(visit, window.widest.from))
+      found.push({ at: leaf, form: kind, severity: bounded('warning', window.mark), args: argsOf(day) });
+    else if (kind === 'due' && window.lengthened && date < window.from)
+      found.push({ at: leaf, form: 'slow', severity: 'information', args: argsOf(day) });
+  }
+  return found;
+}
+
+export const check: Check = {
+  code: 'closure/removal-early',
+  severity: 'warning',
+  title: 'Stitches out before any source would take them out',
+  why: 'A wound whose stitches come out too soon gapes. Sources differ by site, some up to fourfold: only a day before the earliest of them, or of the practice’s own window, is a warning. With what slows healing, such as diabetes or steroids, a day before the lengthened window is information.',
+  sources,
+  messages: {
+    due: 'The stitches are due on {date}, earlier than any source takes them out here; the usual days are {from} to {to}. Check the date.',
+    out: 'The stitches came out on {date}, earlier than any source takes them out here; the usual days are {from} to {to}. Check the date, or look at the wound again.',
+    slow: 'The stitches are due on {date}, and what this patient or site has makes wounds hold late: {from} to {to} is usual then.',
+  },
+  find: early,
+};

@@ -1,0 +1,26 @@
+import type { Check } from '../check.ts';
+import { isClosed, nextOpenDay } from '../../followup/working-days.ts';
+import type { Report, Subject } from '../check.ts';
+
+function onClosedDays({ note, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  for (const { suturesDue, suturesOut } of note.procedures ?? []) {
+    const date = suturesDue?.value;
+    if (suturesDue === undefined || date === undefined || suturesOut !== undefined) continue;
+    if (isClosed(date, tables.closedDays))
+      found.push({ at: suturesDue, args: { date, next: nextOpenDay(date, tables.closedDays) } });
+  }
+  return found;
+}
+
+export const check: Check = {
+  code: 'closure/removal-on-closed-day',
+  severity: 'information',
+  title: 'Stitches due on a day on which the practice is closed',
+  why: 'A patient who comes to a closed door comes late, or has the stitches taken out elsewhere. Closed are Saturday and Sunday where the practice file does not say otherwise.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'The practice is closed on {date}. The next open day is {next}.',
+  },
+  find: onClosedDays,
+};

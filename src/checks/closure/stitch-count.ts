@@ -1,0 +1,53 @@
+import type { Check } from '../check.ts';
+import type { Closure, Procedure } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
+import { material, format } from './_closure.ts';
+
+const isDeep = ({ layer }: Closure, tables: Tables): boolean =>
+  rowsIn(tables.layers, layer)[0]?.name === 'deep';
+
+/** The layers whose stitches have to come out: not the deep ones, and not what is absorbed. */
+const toRemove = ({ closure = [] }: Procedure, tables: Tables): readonly Closure[] =>
+  closure.filter((one) => !isDeep(one, tables) && material(one, tables)?.absorbable !== true);
+
+/** Stitches out against stitches in, where both are counted in full. */
+function counted(procedure: Procedure, tables: Tables): Report | undefined {
+  const out = procedure.suturesOut?.count;
+  const layers = toRemove(procedure, tables).filter(({ count }) => count !== undefined);
+  const inside = layers.map(({ count }) => count?.value);
+  if (out?.value === undefined || inside.length === 0) return undefined;
+  let placed = 0;
+  for (const count of inside) {
+    if (count === undefined) return undefined;
+    placed += count;
+  }
+  if (out.value === placed) return undefined;
+  return {
+    at: out,
+    form: out.value > placed ? 'more' : 'fewer',
+    args: { out: out.value, placed, left: placed - out.value },
+    related: layers.flatMap(({ count }) =>
+      count === undefined ? [] : [{ start: count.start, end: count.end, form: 'placed', args: {} }],
+    ),
+  };
+}
+
+export const check: Check = {
+  code: 'closure/stitch-count',
+  severity: 'warning',
+  title: 'Stitches out and stitches in do not agree',
+  why: 'A stitch that is left behind festers, and is found by whoever counts.',
+  sources: [format],
+  messages: {
+    more: '{out} stitches were taken out, and {placed} put in. Check both numbers.',
+    fewer:
+      '{out} stitches were taken out of {placed}. If {left} came out before or stayed in, say so; otherwise look again.',
+    placed: 'stitches put in',
+  },
+  find: ({ note, tables }) =>
+    (note.procedures ?? [])
+      .map((procedure) => counted(procedure, tables))
+      .filter((report) => report !== undefined),
+};

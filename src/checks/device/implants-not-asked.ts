@@ -1,0 +1,40 @@
+import type { Check } from '../check.ts';
+import { isAbsent } from '../absent.ts';
+import type { Report } from '../check.ts';
+import { currentsOf } from '../current.ts';
+import { rowsIn } from '../words.ts';
+
+export const check: Check = {
+  code: 'device/implants-not-asked',
+  misses: ({ form }) => (form === 'main' ? 'implants' : undefined),
+  severity: 'warning',
+  title: 'Current used, and nobody asked about implants',
+  why: 'A patient may not mention a pacemaker or a stimulator unless asked. A key that is absent says that nobody asked.',
+  sources: [
+    { source: 'device-advice-2013', mark: 'Q' },
+    { source: 'format', mark: 'format' },
+  ],
+  messages: {
+    main: 'Current counts as used here (`{word}`), and the note does not say whether the patient has an implanted device. Ask, and write `implants`: none, or what and where.',
+    unknown:
+      'Current counts as used here (`{word}`), and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
+    implants: 'what is said of implants',
+  },
+  find(subject) {
+    const found: Report[] = [];
+    const { note, tables } = subject;
+    const { patient } = note;
+    const implants = patient?.implants;
+    const unknown = implants?.find(({ kind }) => rowsIn(tables.implants, kind)[0]?.concern === 'unknown');
+    if (unknown === undefined && patient !== undefined && !isAbsent(subject, patient, 'implants'))
+      return found;
+    for (const { energy } of currentsOf(note, tables)) {
+      const related =
+        unknown === undefined ? [] : [{ start: unknown.start, end: unknown.end, form: 'implants', args: {} }];
+      const form = unknown === undefined ? 'main' : 'unknown';
+      found.push({ at: energy.leaf, form, args: { word: energy.leaf.text }, related });
+      return found;
+    }
+    return found;
+  },
+};

@@ -1,0 +1,36 @@
+import type { Check } from '../check.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { Report, Subject } from '../check.ts';
+import { currentsOf } from '../current.ts';
+import { rowsIn } from '../words.ts';
+import { isGone } from './_electrosurgery.ts';
+
+/** Whether a text names no implant at all, not even to deny it. */
+const isUnknown = (kind: Leaf<string>, { implants }: Subject['tables']): boolean =>
+  rowsIn(implants, kind).length === 0 && !/^(?:no|none|nil|denies|without)\b/i.test(kind.text);
+
+export const check: Check = {
+  code: 'device/unknown-implant',
+  severity: 'warning',
+  title: 'Current used with an implant that is not known here',
+  why: 'An electronic device can be disturbed by current. What is in no table can not be judged.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
+    current: 'current counts as used here',
+  },
+  find({ note, tables }) {
+    const found: Report[] = [];
+    const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
+      kind?.value !== undefined && !isGone(kind) && isUnknown(kind, tables) ? [kind] : [],
+    );
+    if (unknown.length === 0) return found;
+    for (const { energy } of currentsOf(note, tables)) {
+      const { start, end, text } = energy.leaf;
+      const related = [{ start, end, form: 'current', args: {} }];
+      for (const leaf of unknown) found.push({ at: leaf, args: { implant: leaf.text, word: text }, related });
+      return found;
+    }
+    return found;
+  },
+};

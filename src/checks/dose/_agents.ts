@@ -1,0 +1,14 @@
+import type { Finding, Fix } from '../../note/tree/finding.ts';
+import { type Nearest } from '../../note/text/nearest.ts';
+import type { Report } from '../check.ts';
+
+export const format = { source: 'format', mark: 'format' } as const;
+
+export const meant = (near: Nearest | undefined): Partial<Report> =>
+  near === undefined ? {} : { form: 'near', data: near };
+
+export const fix = (_place: unknown, { start, end, data }: Finding): readonly Fix[] => {
+  if (data === undefined) return [];
+  const { word, sure } = data as Nearest;
+  return [{ title: `Write ${word}`, kind: 'spelling', sure, edits: [{ start, end, text: word }] }];
+};

@@ -1,0 +1,62 @@
+import { floorTo } from '../../dose/arithmetic.ts';
+import { type DoseJudgement, type Given } from '../../dose/judge.ts';
+import { mgText, percentText, productText } from '../../dose/words.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import type { Check, Report } from '../check.ts';
+import { crossing, dayText, shareElsewhere, shareOf, sumText } from './_days.ts';
+
+export const sources: Check['sources'] = [
+  { source: 'us-label-lidocaine', mark: 'Q' },
+  { source: 'bnfc', mark: 'Q' },
+  { source: 'us-label-bupivacaine', mark: 'Q' },
+  { source: 'us-label-mepivacaine', mark: 'Q' },
+  { source: 'us-label-chloroprocaine', mark: 'Q' },
+  { source: 'us-label-articaine', mark: 'Q' },
+  { source: 'poisoning-drug-overdose', mark: 'Q' },
+  { source: 'additive-toxicity', mark: 'Q' },
+];
+
+/** mL of an injection that keep the day within its limits, the others left as they are. */
+export function allowedMl(one: Given, day: DoseJudgement): number {
+  const others = day.given.reduce(
+    (sum, other) => (other === one ? sum : sum + shareOf(other, day)),
+    shareElsewhere(day),
+  );
+  const own = day.agents.find(({ given }) => given.includes(one));
+  return Math.max(0, floorTo(((1 - others) * (own?.limitMg ?? 0)) / one.mgPerMl, 0.1));
+}
+
+/** mL of the product of an injection that may still be given. */
+export function leftMl(one: Given, day: DoseJudgement): number {
+  const own = day.agents.find(({ given }) => given.includes(one));
+  return Math.max(0, floorTo(((1 - day.atLeast) * (own?.limitMg ?? 0)) / one.mgPerMl, 0.1));
+}
+
+export function report(day: DoseJudgement, visit: DoseJudgement, bound: number): Report | undefined {
+  const at = crossing(day.given, (one) => shareOf(one, day), bound - shareElsewhere(day));
+  if (at === undefined) return undefined;
+  const ml = allowedMl(at, day);
+  return {
+    at: at.at,
+    form: ml > 0 ? 'main' : 'nothing-left',
+    args: {
+      day: dayText(day, visit),
+      percent: percentText(day.atLeast),
+      sum: sumText(day),
+      product: productText(at),
+      ml: formatNumber(ml),
+      left: formatNumber(leftMl(at, day)),
+      beside: day.given.length > 1 || shareElsewhere(day) > 0 ? ' beside the rest' : '',
+    },
+    related: day.given
+      .filter((one) => one !== at)
+      .map((one) => ({
+        start: one.at.start,
+        end: one.at.end,
+        form: 'also',
+        args: { mg: mgText(one.mg), product: productText(one) },
+      })),
+  };
+}
+
+export const also = 'Counts too: {mg} mg, {product}.';

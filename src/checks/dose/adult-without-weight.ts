@@ -1,0 +1,42 @@
+import type { Check } from '../check.ts';
+import { isOver } from '../../dose/arithmetic.ts';
+import { fractionAtWeight, overLimit } from '../../dose/judge.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import type { Report, Subject } from '../check.ts';
+import { daysOf } from './_days.ts';
+import { format, adultFromMonths, placeOfWeight, doseText } from './_cannot-judge.ts';
+
+/** An adult's weight is asked for once the dose would be too much at this weight. */
+const smallAdultKg = 40;
+
+function adultWithoutWeight({ note, dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  const { kg, months } = dose.facts;
+  if (kg !== undefined || (months !== undefined && months < adultFromMonths)) return found;
+  const day = daysOf(dose).find(
+    (one) => !overLimit(one) && isOver(fractionAtWeight(one, smallAdultKg, tables), 1),
+  );
+  const at = placeOfWeight(note);
+  if (day?.neededKg === undefined || at === undefined) return found;
+  found.push({
+    at,
+    form: months === undefined ? 'assumed' : 'main',
+    args: { dose: doseText(day), kg: formatNumber(day.neededKg) },
+  });
+  return found;
+}
+
+export const check: Check = {
+  code: 'dose/adult-without-weight',
+  misses: () => 'weight',
+  severity: 'warning',
+  title: 'A dose that is too much for a light adult, and no weight',
+  why: 'The limit goes by weight. Up to what suits 40 kg the weight of an adult matters little; beyond, it decides.',
+  sources: [{ source: 'us-label-lidocaine', mark: 'Q' }, format],
+  messages: {
+    main: '{dose} is in order from a body weight of {kg} kg on, and no weight is written. Write `weight` in kg.',
+    assumed:
+      '{dose} is in order for an adult from a body weight of {kg} kg on, and neither weight nor age is written. Write both.',
+  },
+  find: adultWithoutWeight,
+};

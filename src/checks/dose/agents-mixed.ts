@@ -1,0 +1,33 @@
+import type { Check } from '../check.ts';
+import type { Report, Subject } from '../check.ts';
+import { daysOf } from './_days.ts';
+import { placeOf } from './_caution-findings.ts';
+
+function mixed({ dose }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  for (const { given } of daysOf(dose)) {
+    const [first] = given;
+    const other = given.find(({ agent }) => agent !== first?.agent);
+    if (first === undefined || other === undefined) continue;
+    const { start, end } = placeOf(first.injection);
+    const args = { first: first.agent.name, second: other.agent.name };
+    found.push({ at: placeOf(other.injection), args, related: [{ start, end, form: 'first', args }] });
+  }
+  return found;
+}
+
+export const check: Check = {
+  code: 'dose/agents-mixed',
+  severity: 'information',
+  title: 'Two local anesthetics in one visit',
+  why: 'Labels advise against mixing, or one after the other, for want of data. Teaching adds up each share of its own limit, as Wheal does; a hospital sheet gives no more of any once one limit is reached.',
+  sources: [
+    { source: 'us-label-lidocaine-epinephrine', mark: 'Q' },
+    { source: 'additive-toxicity', mark: 'Q' },
+  ],
+  messages: {
+    main: '{first} and {second} in one visit: their labels advise against it for want of data. Wheal adds up their shares of the limits; keep to one where it will do.',
+    first: '{first} here',
+  },
+  find: mixed,
+};

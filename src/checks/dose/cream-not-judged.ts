@@ -1,0 +1,39 @@
+import type { Check } from '../check.ts';
+import type { CreamDose } from '../../dose/judge.ts';
+import { isAdult } from '../../dose/patient.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import type { Report, Subject } from '../check.ts';
+import { daysOf } from './_days.ts';
+
+/** Why nothing of a cream was held against a maximum; adults have none for the usual creams, and need none. */
+function unjudgedBecause({ agent, row, cm2 }: CreamDose, adult: boolean): 'main' | 'area' | undefined {
+  if (row === undefined) return adult && agent.form === 'cream' ? undefined : 'main';
+  return row.maxGrams === undefined && cm2 === undefined ? 'area' : undefined;
+}
+
+export const check: Check = {
+  code: 'dose/cream-not-judged',
+  severity: 'information',
+  title: 'An anesthetic cream that cannot be judged',
+  why: 'A cream that was not judged must not look like one that is in order.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'No maximum of {cream} is known here for this patient, so {amount} g is not judged. Look it up in the label.',
+    area: 'The maximum of {cream} that is known here is an area, and none is written, so {amount} g is not judged. Write `area`, such as 20 cm2.',
+  },
+  find({ dose }: Subject) {
+    const found: Report[] = [];
+    for (const day of daysOf(dose))
+      for (const cream of day.creams) {
+        const form = unjudgedBecause(cream, isAdult(day.facts));
+        const [first] = cream.applied;
+        if (form !== undefined && first !== undefined)
+          found.push({
+            at: first.at,
+            form,
+            args: { cream: cream.agent.name, amount: formatNumber(cream.grams) },
+          });
+      }
+    return found;
+  },
+};

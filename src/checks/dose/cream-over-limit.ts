@@ -1,0 +1,50 @@
+import type { Check } from '../check.ts';
+import type { CreamDose } from '../../dose/judge.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import { bounded } from '../bounded.ts';
+import type { Report, Subject } from '../check.ts';
+import { daysOf } from './_days.ts';
+
+const units = { grams: 'g', area: 'cm²', time: 'minutes' } as const;
+
+function overOwnRow({ applied, agent, row, over }: CreamDose): readonly Report[] {
+  const found: Report[] = [];
+  const last = applied.at(-1);
+  if (row === undefined || last === undefined) return found;
+  for (const { what, amount, limit } of over) {
+    const longest = applied.find(({ minutes }) => minutes === amount) ?? last;
+    const at =
+      what === 'time'
+        ? (longest.injection.off ?? longest.at)
+        : (last.injection[what === 'grams' ? 'amount' : 'area'] ?? last.at);
+    found.push({
+      at,
+      severity: bounded(row.kind === 'maximum' ? 'warning' : 'information', row.mark),
+      form: row.kind === 'maximum' ? 'main' : 'studied',
+      args: {
+        cream: agent.name,
+        amount: `${formatNumber(amount)} ${units[what]}`,
+        limit: `${formatNumber(limit)} ${units[what]}`,
+        population: row.population.text,
+      },
+    });
+  }
+  return found;
+}
+
+export const check: Check = {
+  code: 'dose/cream-over-limit',
+  severity: 'warning',
+  title: 'More anesthetic cream, on more skin or for longer than the label has for this patient',
+  why: 'The smaller the child, the more of a cream reaches the blood; prilocaine in it can turn hemoglobin into methemoglobin.',
+  sources: [
+    { source: 'us-label-lidocaine-prilocaine', mark: 'Q2' },
+    { source: 'us-label-lidocaine-prilocaine-studies', mark: 'Q' },
+    { source: 'lidocaine-cream-from-memory', mark: 'M' },
+  ],
+  messages: {
+    main: '{amount} of {cream} is more than {limit}, the most for this patient ({population}). Check amount, area, time and weight.',
+    studied: '{amount} of {cream} is more than {limit}, the most that the label tells of for {population}.',
+  },
+  find: ({ dose }: Subject) => daysOf(dose).flatMap(({ creams }) => creams.flatMap(overOwnRow)),
+};

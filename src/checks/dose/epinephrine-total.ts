@@ -1,0 +1,56 @@
+import type { Check } from '../check.ts';
+import { isOver } from '../../dose/arithmetic.ts';
+import { formatNumber } from '../../note/values/format.ts';
+import type { Note } from '../../note/generated/types.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Report, Subject } from '../check.ts';
+import { crossing, dayText, daysOf } from './_days.ts';
+
+function hasCardiacDisease({ patient }: Note, { cardiacConditions }: Tables): boolean {
+  const phrases = phrasesOf(cardiacConditions);
+  return (patient?.conditions ?? []).some(({ value }) =>
+    phrases.mentionsIn(value ?? '').some(({ standing }) => standing === 'asserted' || standing === 'past'),
+  );
+}
+
+function total({ note, dose, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  const { healthy, cardiac } = tables.epinephrine;
+  for (const day of daysOf(dose)) {
+    if (!isOver(day.epinephrineMicrograms, cardiac.micrograms)) continue;
+    const sick = hasCardiacDisease(note, tables);
+    const bound = sick ? cardiac : healthy;
+    if (!isOver(day.epinephrineMicrograms, bound.micrograms)) continue;
+    const at = crossing(day.given, (one) => one.epinephrineMicrograms, bound.micrograms);
+    if (at === undefined) continue;
+    found.push({
+      at: at.at,
+      severity: sick ? 'warning' : 'information',
+      form: sick ? 'cardiac' : 'main',
+      args: {
+        day: dayText(day, dose),
+        total: formatNumber(day.epinephrineMicrograms, 2),
+        most: bound.micrograms,
+      },
+    });
+  }
+  return found;
+}
+
+export const check: Check = {
+  code: 'dose/epinephrine-total',
+  severity: 'information',
+  title: 'Much epinephrine in one visit',
+  why: 'Epinephrine raises pulse and blood pressure. The maxima are those of dental teaching; the medical labels name none.',
+  sources: [
+    { source: 'epinephrine-dental-course', mark: 'Q' },
+    { source: 'epinephrine-cardiac-dental', mark: 'Q' },
+  ],
+  messages: {
+    main: '{total} µg of epinephrine in {day} is more than {most} µg, a maximum of dental teaching for healthy adults.',
+    cardiac:
+      '{total} µg of epinephrine in {day} is more than {most} µg, a maximum of dental teaching with cardiac disease. Weigh a weaker or plain solution.',
+  },
+  find: total,
+};

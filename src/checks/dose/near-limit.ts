@@ -1,0 +1,32 @@
+import type { Check } from '../check.ts';
+import { isAtLeast } from '../../dose/arithmetic.ts';
+import { overLimit } from '../../dose/judge.ts';
+import type { Report } from '../check.ts';
+import { daysOf } from './_days.ts';
+import { sources, report, also } from './_over-limit.ts';
+
+/** From here on a dose is near its limit. */
+const near = 0.8;
+
+export const check: Check = {
+  code: 'dose/near-limit',
+  severity: 'warning',
+  title: 'Dose of local anesthetic from 80% of the limit on',
+  why: 'Little may be added. Weight, liver, heart and age can make less than the published limit too much.',
+  sources,
+  messages: {
+    main: 'The dose of {day} is {percent}% of the limit: {sum}. At most {left} mL more of this {product} would be in order.',
+    'nothing-left': 'The dose of {day} is {percent}% of the limit: {sum}. Add nothing more.',
+    also,
+  },
+  find({ dose }) {
+    const reports: Report[] = [];
+    for (const day of daysOf(dose)) {
+      if (day.facts.kg === undefined || overLimit(day) || !isAtLeast(day.atLeast, near)) continue;
+      const found = report(day, dose, near);
+      if (found !== undefined)
+        reports.push({ ...found, form: isAtLeast(day.atLeast, 1) ? 'nothing-left' : 'main' });
+    }
+    return reports;
+  },
+};

@@ -1,0 +1,40 @@
+import type { Check } from '../check.ts';
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { DressingRow } from '../../reference/dressings.ts';
+import type { SiteRow } from '../../reference/sites.ts';
+import type { Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
+import { atSites, common } from './_place.ts';
+
+const rowsOf = ({ dressing = [] }: Procedure, tables: Tables): readonly DressingRow[] =>
+  dressing.flatMap((leaf) => rowsIn(tables.dressings, leaf));
+
+const because = {
+  hair: 'tape does not hold on hair',
+  fold: 'tape does not hold in a fold',
+  no: 'tape does not hold on a wet or open place',
+} as const;
+
+/** The adhesive of a dressing that nothing else holds, where tape does not stick. */
+function loose(procedure: Procedure, { dressable, name }: SiteRow, tables: Tables): Report | undefined {
+  if (dressable === 'yes' || rowsOf(procedure, tables).some(({ presses }) => presses === true))
+    return undefined;
+  const at = procedure.dressing?.find((leaf) =>
+    rowsIn(tables.dressings, leaf).some(({ adhesive }) => adhesive === true),
+  );
+  if (at === undefined || rowsOf(procedure, tables).some(({ presses }) => presses === true)) return undefined;
+  return { at, args: { word: at.text, site: name, because: because[dressable] } };
+}
+
+export const check: Check = {
+  code: 'dressing/does-not-hold',
+  severity: 'information',
+  title: 'Tape on hair, in a fold or on a wet place',
+  why: 'There tape comes off within hours. A wrap, pressure by hand or ointment alone serves better; on the vulva a textbook has gauze held by underwear.',
+  sources: [{ source: 'vulva-textbook', mark: 'Q' }, common],
+  messages: {
+    main: '{word} on the {site}: {because}. Ointment alone, or a wrap where one can go round, does.',
+  },
+  find: atSites(loose),
+};

@@ -1,0 +1,37 @@
+import type { Check } from '../check.ts';
+import type { Procedure } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { SiteRow } from '../../reference/sites.ts';
+import type { Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
+import { atSites, common } from './_place.ts';
+
+const rubs = {
+  waistband: 'a waistband',
+  strap: 'a strap',
+  collar: 'a collar',
+  shoe: 'a shoe',
+  seat: 'sitting',
+} as const;
+
+/** An uncovered wound where clothes rub; where the practice leaves wounds open it is its routine. */
+function rubbed(procedure: Procedure, base: SiteRow, tables: Tables): Report | undefined {
+  const [only] = procedure.dressing ?? [];
+  if (base.friction === undefined || only === undefined || tables.practice.woundCare.open === true)
+    return undefined;
+  const bare = procedure.dressing?.every(({ value }) => tables.dressings.find(value ?? '')?.name === 'none');
+  if (bare !== true || rowsIn(tables.methods, procedure.method)[0]?.takesTissue !== true) return undefined;
+  return { at: only, args: { site: base.name, rubs: rubs[base.friction] } };
+}
+
+export const check: Check = {
+  code: 'dressing/rubbed',
+  severity: 'information',
+  title: 'An open wound where clothes rub',
+  why: 'A waistband, strap, collar or shoe opens a fresh wound again. Where the practice leaves wounds open as a routine (`wound-care` in its file), nothing is said.',
+  sources: [common],
+  messages: {
+    main: 'The wound on the {site} is left uncovered, and {rubs} rubs there. A dressing for the first days spares it.',
+  },
+  find: atSites(rubbed),
+};

@@ -1,0 +1,1 @@
+export const format = { source: 'format', mark: 'format' } as const;

@@ -1,0 +1,38 @@
+import type { Check } from '../check.ts';
+import { lateOf, lateReport, sameSpecimen, type Late } from './_plan.ts';
+import { format, loop, far } from './_results.ts';
+
+/** Of the results that one container still owes the one that is late by most days: they are asked for in one call. */
+const latestOfEach = (late: readonly Late[]): readonly Late[] =>
+  late.filter(
+    (one, at) =>
+      !late.some(
+        (other, place) =>
+          sameSpecimen(one.item, other.item) &&
+          (other.days > one.days || (other.days === one.days && place < at)),
+      ),
+  );
+
+export const check: Check = {
+  code: 'follow-up/result-overdue',
+  severity: 'error',
+  milder: { main: 'warning' },
+  title: 'A result that is overdue',
+  why: 'A result that never comes is missed by nobody unless somebody waits for it. Four weeks past its limit it is an error.',
+  sources: [
+    loop,
+    { source: 'result-follow-up', mark: 'Q' },
+    { source: 'result-leaflets', mark: 'Q' },
+    format,
+  ],
+  messages: {
+    main: 'No result of {name} is in the note; it was to be there by {to}, {late} ago. Call the laboratory, and write what came under `results`.',
+    far: 'Still no result of {name}: it was to be there by {to}, {late} ago. The specimen may be lost. Call the laboratory and the patient today.',
+  },
+  find(subject) {
+    const unsent = lateOf(subject, 'specimen to send');
+    return latestOfEach(lateOf(subject, 'result'))
+      .filter(({ item }) => !unsent.some((one) => sameSpecimen(one.item, item)))
+      .map((late) => lateReport(late, { form: late.days >= far ? 'far' : 'main' }));
+  },
+};

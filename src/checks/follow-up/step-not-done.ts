@@ -1,0 +1,18 @@
+import type { Check } from '../check.ts';
+import { lateOf, lateReport } from './_plan.ts';
+import { format, loop } from './_results.ts';
+
+export const check: Check = {
+  code: 'follow-up/step-not-done',
+  severity: 'warning',
+  title: 'A next step of which nobody wrote that it was done',
+  why: 'Of patients who needed an excision some never came back. A step is closed when the note says that it was taken.',
+  sources: [loop, { source: 'lost-to-follow-up', mark: 'Q' }, format],
+  messages: {
+    main: 'Nothing says that this was done: {what}. It was due by {to}, {late} ago. Write `done` with the day, or plan it anew under `next` with a date.',
+  },
+  find: (subject) =>
+    lateOf(subject, 'next step')
+      .filter(({ item }) => !item.unplanned)
+      .map((late) => lateReport(late)),
+};

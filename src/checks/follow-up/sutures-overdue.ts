@@ -1,0 +1,27 @@
+import type { Check } from '../check.ts';
+import { bounded } from '../bounded.ts';
+import { lateOf, lateReport } from './_plan.ts';
+import { format } from './_afterwards.ts';
+
+export const check: Check = {
+  code: 'follow-up/sutures-overdue',
+  severity: 'warning',
+  title: 'Stitches that should be out',
+  why: 'Stitches that stay in leave tracks and may fester; on the face tracks are likelier from the seventh day on.',
+  sources: [
+    { source: 'punch-leaflet', mark: 'Q' },
+    { source: 'suture-handbook', mark: 'Q' },
+    { source: 'closure-removal-text', mark: 'Q' },
+    format,
+  ],
+  messages: {
+    main: 'The stitches were to come out from {from} to {to}, and nothing says that they did. Call the patient, or write `sutures-out` with day, name and number.',
+  },
+  find: (subject) =>
+    lateOf(subject, 'suture removal').map((late) =>
+      lateReport(late, {
+        severity: bounded('warning', late.item.mark),
+        args: { from: late.item.from },
+      }),
+    ),
+};

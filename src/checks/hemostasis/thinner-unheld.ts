@@ -1,0 +1,76 @@
+import type { Check } from '../check.ts';
+import type { Note, Procedure } from '../../note/generated/types.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import { within } from '../../note/tree/tree.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Report, Subject } from '../check.ts';
+import { rowsIn } from '../words.ts';
+
+interface Thinner {
+  readonly name: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+function thinnerOf({ patient }: Note, tables: Tables): Thinner | undefined {
+  const phrases = phrasesOf(tables.bloodThinners);
+  for (const leaf of patient?.medications ?? []) {
+    const found = phrases.mentionsIn(leaf.value ?? '').find(({ standing }) => standing === 'asserted');
+    if (found !== undefined) return { name: found.row.name, ...within(leaf.node, found.from, found.to) };
+  }
+  return undefined;
+}
+
+const holding: ReadonlySet<string | undefined> = new Set(['pressure', 'stitch', 'material']);
+
+/** Whether nothing that is recorded presses on the wound or closes it. What is not recorded has its own finding. */
+function isUnheld({ method, hemostasis, dressing, closure }: Procedure, tables: Tables): boolean {
+  if (hemostasis === undefined || dressing === undefined) return false;
+  if (rowsIn(tables.methods, method)[0]?.takesTissue !== true) return false;
+  const held = hemostasis.some(
+    (leaf) => leaf.pending || rowsIn(tables.hemostasis, leaf).some(({ stops }) => holding.has(stops)),
+  );
+  if (held || (closure ?? []).some(isClosedBy(tables))) return false;
+  return dressing.every((leaf) => {
+    const rows = rowsIn(tables.dressings, leaf);
+    return rows.length > 0 && rows.every(({ name, ointment }) => name === 'none' || ointment === true);
+  });
+}
+
+const isClosedBy =
+  ({ closures }: Tables) =>
+  ({ how, material }: NonNullable<Procedure['closure']>[number]): boolean => {
+    const row = closures.find(how?.value ?? '');
+    return (
+      material !== undefined || (row !== undefined && row.name !== 'none' && row.name !== 'second intention')
+    );
+  };
+
+function unheld({ note, tables }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  if (note.patient?.medications === undefined) return found;
+  const open = (note.procedures ?? []).filter((procedure) => isUnheld(procedure, tables));
+  const thinner = open.length === 0 ? undefined : thinnerOf(note, tables);
+  if (thinner === undefined) return found;
+  const { name, start, end } = thinner;
+  for (const { hemostasis: [at] = [] } of open)
+    if (at !== undefined)
+      found.push({ at, args: { name }, related: [{ start, end, form: 'medicine', args: { name } }] });
+  return found;
+}
+
+export const check: Check = {
+  code: 'hemostasis/thinner-unheld',
+  severity: 'information',
+  title: 'A blood thinner, and neither pressure nor a dressing',
+  why: 'Blood thinners go on for small skin procedures, since a clot is worse than a bleeding wound; then pressure or a dressing guards the first hours. That is common practice; the sources read here only say that the medicine goes on.',
+  sources: [
+    { source: 'common', mark: 'common' },
+    { source: 'accp-minor-skin', mark: 'Q' },
+  ],
+  messages: {
+    main: 'The patient takes {name}, and the note has neither pressure nor a stitch nor a dressing. If there was one, write it; if not, weigh a pressure dressing.',
+    medicine: '{name} is taken',
+  },
+  find: unheld,
+};

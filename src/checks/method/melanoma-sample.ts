@@ -1,0 +1,86 @@
+import type { Check } from '../check.ts';
+import type { Procedure } from '../../note/generated/types.ts';
+import type { SiteRegion } from '../../reference/sites.ts';
+import type { Report, Subject } from '../check.ts';
+import { punchOf } from '../punch.ts';
+import { depthOf, methodName, superficial } from './_sample.ts';
+import { ofSuspected, type Judge } from './_suspected.ts';
+import { question } from './_question.ts';
+
+const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth']);
+
+const besideFace: ReadonlySet<SiteRegion> = new Set(['scalp', 'neck']);
+
+const lentigo = /lentigo maligna|\bLMM?\b/i;
+
+/**
+ * Where the guideline allows a partial or a broad superficial sample: face, palms, soles, digits. A broad shave helps with
+ * lentigo maligna, which is one of sun-damaged scalps and necks too.
+ */
+function isExempt(procedure: Procedure, subject: Subject): boolean {
+  const base = subject.siteOf(procedure)?.base;
+  if (base === undefined || base.acral || face.has(base.region)) return true;
+  return besideFace.has(base.region) && lentigo.test(procedure.question?.value ?? '');
+}
+
+const lengths = /(\d+(?:\.\d+)?)(?:\s*[x×]\s*(\d+(?:\.\d+)?))?\s*(mm|cm)\b/gi;
+
+/** The greatest length in mm that the description of the lesion gives. */
+const lesionMm = ({ lesion }: Procedure): number | undefined => {
+  const found = Array.from(
+    (lesion?.value ?? '').matchAll(lengths),
+    ([, one, other, unit]) =>
+      Math.max(Number(one), Number(other ?? 0)) * (unit?.toLowerCase() === 'cm' ? 10 : 1),
+  );
+  return found.length === 0 ? undefined : Math.max(...found);
+};
+
+/** From this size on a lesion is too large to be taken out as a whole for diagnosis, in mm. */
+const large = 15;
+
+const deepEnough: ReadonlySet<string | undefined> = new Set(['deep dermis', 'subcutis']);
+
+const melanoma: Judge = (procedure, subject) => {
+  const { method } = procedure;
+  if (method === undefined || isExempt(procedure, subject)) return undefined;
+  const name = methodName(procedure, subject);
+  if (!superficial.has(name)) return partial(procedure, subject);
+  const deep = deepEnough.has(depthOf(procedure, subject)?.reaches);
+  return deep ? undefined : { at: method, args: { method: name ?? '' } };
+};
+
+const wholeMethods: ReadonlySet<string | undefined> = new Set(['deep shave', 'excisional']);
+
+/** A sample that is smaller than the lesion that it was to take out whole. */
+function partial(procedure: Procedure, subject: Subject): Report | undefined {
+  const { size } = procedure;
+  const lesion = lesionMm(procedure);
+  const taken = Math.max(...(size?.value?.mm ?? []));
+  if (size === undefined || lesion === undefined || lesion >= large || !(taken > 0 && taken < lesion))
+    return undefined;
+  const whole =
+    punchOf(procedure, subject.tables) !== undefined || wholeMethods.has(methodName(procedure, subject));
+  return whole
+    ? { at: size, form: 'partial', severity: 'information', args: { size: size.text, lesion } }
+    : undefined;
+}
+
+export const check: Check = {
+  code: 'method/melanoma-sample',
+  severity: 'warning',
+  title: 'A sample that may not do for a suspected melanoma',
+  why: 'Treatment goes by the thickness of the tumor, and a cut through its base hides it. Guidelines want the whole lesion, by ellipse, punch or a shave below its plane; a partial sample is accepted on face, palms and soles, of a very large lesion, and where suspicion is low. Sources differ: one of 2005 forbids every shave, the academy and the network allow a deep one; this check follows them.',
+  sources: [
+    { source: 'melanoma-aad', mark: 'Q' },
+    { source: 'melanoma-nccn-2018', mark: 'Q' },
+    { source: 'melanoma-afp-2005', mark: 'Q' },
+    { source: 'biopsy-guide-afp', mark: 'Q' },
+  ],
+  messages: {
+    main: 'Melanoma is asked about, and a {method} may cut through its base. A deep shave below the lesion, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',
+    partial:
+      'Melanoma is asked about, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
+    question,
+  },
+  ...ofSuspected('whole lesion', melanoma),
+};

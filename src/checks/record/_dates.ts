@@ -1,0 +1,57 @@
+import type { Args } from '../../note/tree/finding.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { Specimen } from '../../note/generated/types.ts';
+import type { IsoDate, Moment } from '../../note/values/values.ts';
+import type { Subject } from '../check.ts';
+import { shared } from '../shared.ts';
+
+/** A date of the note, the form of the messages about it, and what must have come before it. */
+export interface Dated {
+  readonly form: 'visit' | 'out' | 'sent' | 'received' | 'told' | 'event' | 'signed' | 'addendum';
+  readonly date: IsoDate;
+  readonly leaf: Leaf<unknown>;
+  readonly after: Dated | undefined;
+}
+
+/** Walks the dates on which something is said to have happened, in the order of the note. */
+export class Walk {
+  readonly found: Dated[] = [];
+
+  /** Adds a date; answers whichever lies later, it or what came before it. */
+  add(
+    form: Dated['form'],
+    leaf: Leaf<IsoDate> | Leaf<Moment> | undefined,
+    after: Dated | undefined,
+  ): Dated | undefined {
+    const value = leaf?.value;
+    if (leaf === undefined || value === undefined) return after;
+    const one = { form, date: typeof value === 'string' ? value : value.date, leaf, after };
+    this.found.push(one);
+    return after === undefined || one.date >= after.date ? one : after;
+  }
+
+  addSpecimen({ sent, results }: Specimen, visit: Dated | undefined): void {
+    const left = this.add('sent', sent, visit);
+    for (const { received, told } of results ?? []) {
+      const came = this.add('received', received, left);
+      for (const { on } of told ?? []) this.add('told', on, came);
+    }
+  }
+}
+
+/** The dates of a note, the visit first; read once for a note. */
+export const datesOf = shared(({ note }: Subject): readonly Dated[] => {
+  const walk = new Walk();
+  const visit = walk.add('visit', note.visit, undefined);
+  for (const { specimen, suturesOut } of note.procedures ?? []) {
+    for (const one of specimen ?? []) walk.addSpecimen(one, visit);
+    // That stitches come out after the visit is a matter of closure.
+    walk.add('out', suturesOut?.on, undefined);
+  }
+  for (const { on } of note.events ?? []) walk.add('event', on, visit);
+  walk.add('signed', note.signed?.at, visit);
+  for (const { at } of note.addenda ?? []) walk.add('addendum', at, visit);
+  return walk.found;
+});
+
+export const argsOf = ({ date }: Dated, other: IsoDate): Args => ({ date, other });

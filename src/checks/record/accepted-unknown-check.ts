@@ -1,0 +1,40 @@
+import type { Check } from '../check.ts';
+import { nearest } from '../../note/text/nearest.ts';
+import type { Report } from '../check.ts';
+import { allAccepted } from './_accepted.ts';
+
+/** The code that a text probably means: its second half, or nearly the same letters. */
+const meant = (text: string, codes: readonly string[]): string | undefined =>
+  codes.find((code) => code.endsWith(`/${text}`)) ?? nearest(text, codes)?.word;
+
+export const check: Check = {
+  code: 'record/accepted-unknown-check',
+  severity: 'warning',
+  title: 'An accepted check that does not exist',
+  why: 'A misspelt code accepts nothing, and the finding that was meant stays open.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'There is no check {check}, so nothing is accepted here. Copy the code from the finding that is meant.',
+    nearest: 'There is no check {check}, so nothing is accepted here. Is {nearest} meant?',
+  },
+  find(subject) {
+    const found: Report[] = [];
+    const { note } = subject;
+    for (const { check } of allAccepted(note)) {
+      const text = check?.value?.trim();
+      if (check === undefined || text === undefined || subject.codes.includes(text)) continue;
+      const near = meant(text, subject.codes);
+      found.push(
+        near === undefined
+          ? { at: check, args: { check: text } }
+          : { at: check, form: 'nearest', args: { check: text, nearest: near } },
+      );
+    }
+    return found;
+  },
+  fix(_, { form, args, start, end }) {
+    if (form !== 'nearest') return [];
+    const text = String(args['nearest']);
+    return [{ title: `Write ${text}`, kind: 'spelling', sure: false, edits: [{ start, end, text }] }];
+  },
+};

@@ -1,0 +1,36 @@
+import type { Check } from '../check.ts';
+import type { Report } from '../check.ts';
+import { datesOf, argsOf } from './_dates.ts';
+
+export const check: Check = {
+  code: 'record/dates-out-of-order',
+  severity: 'error',
+  title: 'Something is dated before what it follows from',
+  why: 'A specimen cannot be sent before the visit, nor a patient told before the result came. Due dates and the whole course are reckoned from these dates.',
+  sources: [
+    { source: 'format', mark: 'format' },
+    { source: 'closed-loop', mark: 'Q' },
+  ],
+  messages: {
+    sent: 'The specimen is said to have been sent on {date}, before {other}. Check both dates.',
+    received: 'The result is said to have come on {date}, before {other}. Check both dates.',
+    told: 'The patient is said to have been told on {date}, before {other}. Check both dates.',
+    event: 'This event is dated {date}, before the visit on {other}. Check both dates.',
+    signed: 'The note is said to have been signed on {date}, before the visit on {other}. Check both dates.',
+    addendum: 'This addition is dated {date}, before the visit on {other}. Check both dates.',
+    'before-visit': 'the visit',
+    'before-sent': 'when the specimen was sent',
+    'before-received': 'when the result came',
+  },
+  find(subject) {
+    const found: Report[] = [];
+    for (const one of datesOf(subject)) {
+      const { leaf, after, form, date } = one;
+      if (after === undefined || date >= after.date) continue;
+      const { start, end } = after.leaf;
+      const related = [{ start, end, form: `before-${after.form}`, args: {} }];
+      found.push({ at: leaf, form, args: argsOf(one, after.date), related });
+    }
+    return found;
+  },
+};

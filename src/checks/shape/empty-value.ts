@@ -1,0 +1,17 @@
+import type { Check } from '../check.ts';
+import { sources, graded } from './_values.ts';
+
+export const check: Check = {
+  code: 'shape/empty-value',
+  severity: 'warning',
+  title: 'A key without a value',
+  why: 'A key without a value records nothing, and looks as if it did.',
+  sources,
+  messages: {
+    main: '`{key}` has no value yet. Write one, `??` if it is not known yet, or take the key out.',
+    required: '`{key}` has no value yet, and the record needs one. Write it, or `??` if it is not known yet.',
+    item: 'This item of `{key}` is empty. Write it, or take its dash or comma out.',
+    more: '{count} more keys have no value.',
+  },
+  find: graded('shape/empty-value', { required: 'error' }),
+};

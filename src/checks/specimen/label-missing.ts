@@ -1,0 +1,34 @@
+import type { Check } from '../check.ts';
+import { isAbsent } from '../absent.ts';
+import type { Report } from '../check.ts';
+import { sentSpecimens } from './_sent.ts';
+
+export const check: Check = {
+  code: 'specimen/label-missing',
+  misses: () => 'label',
+  severity: 'warning',
+  title: 'A specimen without a label in the note',
+  why: 'With several containers only the label tells which result belongs to which site. Of an only specimen it is information.',
+  sources: [
+    { source: 'label-manuals', mark: 'Q' },
+    { source: 'format', mark: 'format' },
+  ],
+  messages: {
+    main: 'This visit has {count} specimens, and this one has no label in the note. Read it off the container, and write `label`.',
+    only: 'The specimen has no label in the note. Write what stands on the container: `label: A`.',
+  },
+  find(subject) {
+    const found: Report[] = [];
+    const specimens = sentSpecimens(subject);
+    const several = specimens.length > 1;
+    for (const { specimen } of specimens) {
+      if (!isAbsent(subject, specimen, 'label')) continue;
+      found.push(
+        several
+          ? { at: specimen.head, args: { count: specimens.length } }
+          : { at: specimen.head, form: 'only', severity: 'information' },
+      );
+    }
+    return found;
+  },
+};

@@ -1,0 +1,25 @@
+import type { Check } from '../check.ts';
+import { isAbsent } from '../absent.ts';
+import type { Report } from '../check.ts';
+import { sentSpecimens } from './_sent.ts';
+
+export const check: Check = {
+  code: 'specimen/medium-missing',
+  misses: () => 'medium',
+  severity: 'warning',
+  title: 'No word on what the specimen is in',
+  why: 'The medium decides which tests are possible, and a mistake can only be mended while the tissue is fresh.',
+  sources: [
+    { source: 'histology-manuals', mark: 'Q' },
+    { source: 'format', mark: 'format' },
+  ],
+  messages: {
+    main: 'The note does not say what the specimen is in. Look at the container, and write `medium`: formalin, Michel, saline, sterile container.',
+  },
+  find(subject) {
+    const found: Report[] = [];
+    for (const { specimen } of sentSpecimens(subject))
+      if (isAbsent(subject, specimen, 'medium')) found.push({ at: specimen.head });
+    return found;
+  },
+};

@@ -1,0 +1,24 @@
+import type { Check } from '../check.ts';
+import { isAbsent } from '../absent.ts';
+import { rowsIn } from '../words.ts';
+
+export const check: Check = {
+  code: 'specimen/missing',
+  misses: () => 'specimen',
+  severity: 'warning',
+  title: 'Tissue taken, and no word on the specimen',
+  why: 'Specimens that nobody recorded are the ones that are lost. Tissue that is not sent deserves its reason.',
+  sources: [
+    { source: 'insurer-tips', mark: 'Q' },
+    { source: 'format', mark: 'format' },
+  ],
+  messages: {
+    main: 'Tissue was taken ({method}), and nothing is said about the specimen. Write `specimen` with label, medium and tests; or `not sent` and why.',
+  },
+  find: (subject) =>
+    (subject.note.procedures ?? []).flatMap((procedure) => {
+      const [row] = rowsIn(subject.tables.methods, procedure.method);
+      if (row?.takesTissue !== true || !isAbsent(subject, procedure, 'specimen', 'specimens')) return [];
+      return [{ at: procedure.head, args: { method: row.name } }];
+    }),
+};

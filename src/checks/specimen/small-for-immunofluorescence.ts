@@ -1,0 +1,39 @@
+import type { Check } from '../check.ts';
+import type { Procedure, Specimen } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Report } from '../check.ts';
+import { punchOf } from '../punch.ts';
+import { rowsIn } from '../words.ts';
+
+const isForImmunofluorescence = ({ tests = [] }: Specimen, tables: Tables): boolean =>
+  tests.some((leaf) => rowsIn(tables.tests, leaf).some(({ name }) => name === 'direct immunofluorescence'));
+
+/** Least diameters of a punch in mm: alone, and where it is divided. */
+const least = { whole: 3, divided: 5 } as const;
+
+function small(procedure: Procedure, tables: Tables): Report | undefined {
+  const punch = punchOf(procedure, tables);
+  if (punch === undefined || punch.mm >= least.divided) return undefined;
+  const sent = (procedure.specimen ?? []).filter(({ keys }) => !keys.has('not-sent'));
+  if (!sent.some((one) => isForImmunofluorescence(one, tables))) return undefined;
+  const args = { size: punch.at.text, count: sent.length };
+  if (punch.mm < least.whole) return { at: punch.at, args };
+  return sent.length > 1 ? { at: punch.at, form: 'divided', args } : undefined;
+}
+
+export const check: Check = {
+  code: 'specimen/small-for-immunofluorescence',
+  severity: 'information',
+  title: 'A punch too small for immunofluorescence, or too small to be divided',
+  why: 'Laboratories want 4 to 5 mm for direct immunofluorescence, an older entry takes 3 mm; where one piece serves two containers it should have 5 mm or more.',
+  sources: [{ source: 'immunofluorescence-sizes', mark: 'Q' }],
+  messages: {
+    main: 'A punch of {size} is small for immunofluorescence; laboratories want 4 to 5 mm, the smallest 3 mm. Ask the laboratory whether it will do.',
+    divided:
+      '{count} specimens come from one punch of {size}; laboratories want 5 mm or more where a piece is divided. If each had its own punch, write a procedure for each.',
+  },
+  find: ({ note, tables }) =>
+    (note.procedures ?? [])
+      .map((procedure) => small(procedure, tables))
+      .filter((report) => report !== undefined),
+};

@@ -1,0 +1,88 @@
+import type { Check } from '../check.ts';
+import type { Severity } from '../../note/tree/finding.ts';
+import type { Specimen } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Effect } from '../../reference/media.ts';
+import { bounded } from '../bounded.ts';
+import type { Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
+import { sentSpecimens } from './_sent.ts';
+
+interface Harm {
+  readonly leaf: Leaf<string>;
+  readonly test: string;
+  readonly effect: Effect;
+  readonly severity: Severity;
+}
+
+const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
+
+/** How grave it is that a medium does this to a test: never more than its source bears. */
+const severityOf = ({ on, mark }: Effect): Severity => bounded(on === 'poor' ? 'warning' : 'error', mark);
+
+function harms(specimen: Specimen, tables: Tables): Harm[] {
+  const [medium] = rowsIn(tables.media, specimen.medium);
+  if (medium === undefined) return [];
+  const found: Harm[] = [];
+  for (const leaf of specimen.tests ?? [])
+    for (const { name, like } of rowsIn(tables.tests, leaf)) {
+      const effect = medium.effects?.[like ?? name];
+      if (effect !== undefined && effect.on !== 'serves')
+        found.push({ leaf, test: name, effect, severity: severityOf(effect) });
+    }
+  return found;
+}
+
+/** One report for a specimen: what its medium does to the test that suffers most, and to all others as gravely. */
+function judge(specimen: Specimen, tables: Tables): Report | undefined {
+  const found = harms(specimen, tables).sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+  const [worst] = found;
+  if (worst === undefined || specimen.medium === undefined) return undefined;
+  const same = found.filter(({ severity }) => severity === worst.severity);
+  return {
+    at: specimen.medium,
+    severity: worst.severity,
+    form: worst.effect.on,
+    args: {
+      medium: specimen.medium.text,
+      tests: [...new Set(same.map(({ test }) => test))].join(', '),
+    },
+    related: found.map(({ leaf: { start, end }, test }) => ({ start, end, form: 'test', args: { test } })),
+  };
+}
+
+export const check: Check = {
+  code: 'specimen/wrong-medium',
+  severity: 'error',
+  title: 'A medium that destroys what the test looks for',
+  why: 'Formalin and other fixatives destroy what immunofluorescence looks for within minutes, and kill what a culture would grow. The record can not mend that: the laboratory has to know, and another sample be taken. Where a source only says that a medium does not suit a test, it is a warning; what is from memory is information.',
+  sources: [
+    { source: 'immunofluorescence-manuals', mark: 'Q' },
+    { source: 'jaad-2010-formalin', mark: 'Q' },
+    { source: 'culture-manuals', mark: 'Q' },
+    { source: 'frozen-section-manual', mark: 'Q' },
+    { source: 'histology-manuals', mark: 'Q' },
+    { source: 'electron-microscopy-manuals', mark: 'Q' },
+    { source: 'michel-medium-sheet', mark: 'Q' },
+    { source: 'fresh-tissue-manual', mark: 'Q' },
+    { source: 'alcohol-fixation-manual', mark: 'Q' },
+    { source: 'saline-immunofluorescence', mark: 'Q2' },
+    { source: 'media-memory', mark: 'M' },
+  ],
+  messages: {
+    destroys:
+      'Tissue in `{medium}` is lost for {tests}. Call the laboratory at once, and take another sample into the right medium.',
+    poor: '`{medium}` does not suit {tests}. Call the laboratory: it may still be moved, or another sample is needed.',
+    test: '{test} is asked for here',
+  },
+  find(subject) {
+    const { tables } = subject;
+    const found: Report[] = [];
+    for (const { specimen } of sentSpecimens(subject)) {
+      const report = judge(specimen, tables);
+      if (report !== undefined) found.push(report);
+    }
+    return found;
+  },
+};

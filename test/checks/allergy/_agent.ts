@@ -1,0 +1,7 @@
+export const note = (allergies: string, anesthetic: string): string =>
+  `visit: 2026-03-02\npatient: {id: C-1, allergies: ${allergies}}\nprocedures:\n  - site: left cheek\n    anesthetic: ${anesthetic}\n`;
+
+export const given = (agent: string): string => `{agent: ${agent}, concentration: 1%, volume: 1 mL}`;
+
+export const withEpinephrine = (agent: string): string =>
+  `{agent: ${agent}, concentration: 1%, epinephrine: "1:100,000", volume: 1 mL}`;

@@ -1,0 +1,103 @@
+import { flags, silent } from '../tester.ts';
+import { note } from './_question.ts';
+
+describe('method/melanoma-sample', () => {
+  const code = 'method/melanoma-sample';
+  const asked = 'question: rule out melanoma';
+
+  it('flags methods that may cut through the base', () => {
+    for (const method of ['shave', 'tangential', 'snip', 'curettage'])
+      flags(code, note('left upper back', `method: ⟦${method}⟧`, asked), { severity: 'warning' });
+    flags(
+      code,
+      note('left upper back', 'method: ⟦shave⟧', 'depth: mid dermis', 'question: melanoma vs nevus'),
+    );
+  });
+
+  it('counts lentigo maligna as melanoma, and leaves its broad shave on head and neck', () => {
+    const lentigo = 'question: lentigo maligna';
+    flags(code, note('left forearm', 'method: ⟦shave⟧', 'depth: mid dermis', lentigo), {
+      severity: 'warning',
+    });
+    flags(code, note('left forearm', 'method: ⟦shave⟧', 'question: r/o LMM'));
+    for (const site of ['left cheek', 'vertex of the scalp', 'left lateral neck'])
+      silent(code, note(site, 'method: shave', 'depth: mid dermis', lentigo));
+    flags(code, note('left lateral neck', 'method: ⟦shave⟧', 'depth: mid dermis', asked));
+    silent(code, note('left forearm', 'method: shave', 'question: solar lentigo'));
+    silent(code, note('left forearm', 'method: shave', 'question: solar lentigo, lentigo maligna unlikely'));
+  });
+
+  it('is information where a punch takes a part', () => {
+    flags(code, note('left upper back', 'lesion: macule 7 x 5 mm', 'method: punch', 'size: ⟦4 mm⟧', asked), {
+      severity: 'information',
+    });
+    flags(code, note('left upper back', 'lesion: macule 0.9 cm', 'method: punch', 'size: ⟦6 mm⟧', asked));
+  });
+
+  it('is information where a deep shave or an excision is smaller than its lesion', () => {
+    for (const method of ['deep shave', 'excisional'])
+      flags(
+        code,
+        note('left upper back', 'lesion: macule 7 x 5 mm', `method: ${method}`, 'size: ⟦5 x 5 mm⟧', asked),
+        {
+          severity: 'information',
+        },
+      );
+    silent(
+      code,
+      note('left upper back', 'lesion: macule 7 x 5 mm', 'method: deep shave', 'size: 9 x 7 mm', asked),
+    );
+    silent(
+      code,
+      note('left upper back', 'lesion: macule 7 x 5 mm', 'method: incisional', 'size: 5 mm', asked),
+    );
+  });
+
+  it('is silent on what the guideline allows', () => {
+    for (const method of ['deep shave', 'excisional', 'punch', 'incisional'])
+      silent(code, note('left upper back', `method: ${method}`, asked));
+    silent(code, note('left upper back', 'method: shave', 'depth: deep dermis', asked));
+    silent(code, note('left cheek', 'method: shave', asked));
+    silent(code, note('left sole', 'method: shave', asked));
+    silent(code, note('left upper back', 'lesion: macule 4 mm', 'method: punch', 'size: 6 mm', asked));
+    silent(code, note('left upper back', 'lesion: patch 22 mm', 'method: punch', 'size: 4 mm', asked));
+  });
+
+  for (const question of [
+    'melanoma of the left thigh in 2026',
+    'rule out melanoma of the left thigh in 2014',
+    'melanoma, changing since 2014',
+    'nevus since 2014, melanoma',
+    'r/o MM',
+    'r/o mm',
+    'pigmented, 6 mm, MM?',
+    'favor melanoma over seborrheic keratosis',
+    'favor dysplastic nevus over melanoma',
+    'melanoma, less likely seborrheic keratosis',
+    'melanoma must be excluded',
+  ])
+    it(`flags the question ${question}`, () => {
+      flags(code, note('left upper back', 'method: ⟦shave⟧', `question: "${question}"`));
+    });
+
+  for (const question of [
+    'no concern for melanoma',
+    'not melanoma',
+    'history of melanoma',
+    'seborrheic keratosis, favor benign, r/o melanoma',
+    'melanoma unlikely',
+    'seborrheic keratosis, low suspicion of melanoma',
+    'family history of melanoma; nevus',
+    'basal cell carcinoma; melanoma of the left thigh in 2014',
+    'melanoma 2014, now nevus',
+    'dysplastic nevus',
+    'seborrheic keratosis, 6 mm, growing',
+    'seborrheic keratosis of a few mm',
+    'favor seborrheic keratosis over melanoma',
+    'seborrheic keratosis, less likely melanoma',
+    '??',
+  ])
+    it(`is silent on the question ${question}`, () => {
+      silent(code, note('left upper back', 'method: shave', `question: "${question}"`));
+    });
+});
