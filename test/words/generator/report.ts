@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../../../src/note/finding.ts';
+import type { Finding, Severity } from '../../../src/note/tree/finding.ts';
 import type { Case } from './generate.ts';
 
 const gravity: Readonly<Record<Severity, number>> = { hint: 0, information: 1, warning: 2, error: 3 };
