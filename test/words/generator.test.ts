@@ -3,7 +3,12 @@ import { parse } from 'yaml';
 import { allergens } from '../../src/reference/allergens.ts';
 import { agents } from '../../src/reference/agents.ts';
 import { cautions } from '../../src/reference/cautions.ts';
+import { closures } from '../../src/reference/closures.ts';
+import { dressings } from '../../src/reference/dressings.ts';
+import { hemostasis } from '../../src/reference/hemostasis.ts';
 import { implants } from '../../src/reference/implants.ts';
+import { materials } from '../../src/reference/materials.ts';
+import { preparations } from '../../src/reference/preparations.ts';
 import { judge } from '../checks/tester.ts';
 import { allClauses, allPairs } from './generator/clauses.ts';
 import { allCues, groupOf } from './generator/cues.ts';
@@ -11,7 +16,7 @@ import { generate, type Case } from './generator/generate.ts';
 import { homes, noteOf, aways, quoted } from './generator/notes.ts';
 import { Random } from './generator/random.ts';
 import { isWrong } from './generator/report.ts';
-import { exposures, things } from './generator/things.ts';
+import { things } from './generator/things.ts';
 
 const none: readonly string[] = [];
 const missing = (wanted: Iterable<string>, seen: ReadonlySet<string>): readonly string[] =>
@@ -66,7 +71,14 @@ describe('the generator of clinic texts', () => {
 
   it('leaves no row of a table of dangers out', () => {
     const has = (row: string): boolean => things.some((one) => one.row === row);
-    const used = allergens.filter(({ kind }) => kind === 'substance' || kind === 'class');
+    const products: readonly { readonly contains?: readonly string[] }[] = [
+      ...[...closures, ...dressings, ...hemostasis],
+      ...[...materials, ...preparations],
+    ];
+    const held = products.flatMap(({ contains = [] }) => contains);
+    const used = allergens.filter(({ name, covers = [] }) =>
+      [name, ...covers].some((one) => held.includes(one)),
+    );
     const devices = implants.filter(({ concern }) => !['none', 'unknown', 'passive'].includes(concern));
     const judged = cautions.filter((row) => row.epinephrine ?? row.endArtery ?? row.methemoglobin);
     const rows = [...used, ...agents, ...devices, ...judged].map(({ name }) => name);
@@ -74,11 +86,10 @@ describe('the generator of clinic texts', () => {
       rows.filter((row) => !has(row)),
       none,
     );
-    assert.deepEqual(missing(Object.keys(exposures), new Set(used.map(({ name }) => name))), none);
   });
 
   it('writes YAML in which the text is what it was', () => {
-    for (const { note, key, text, shape } of cases.slice(0, 1_500)) {
+    for (const { note, key, text, shape } of cases.slice(0, 600)) {
       const written = JSON.stringify(parse(note));
       const parts = shape === 'map' ? [text.slice(0, text.indexOf(': '))] : text.split(' | ');
       for (const part of parts)
@@ -86,11 +97,11 @@ describe('the generator of clinic texts', () => {
     }
   });
 
-  it('writes notes in which the plain entry of every word is reported, and none without it', () => {
+  it('writes notes in which a plain entry of every row is reported, and none without it', () => {
     for (const thing of things) {
       const home = homes[groupOf(thing.kind)];
       const random = new Random(1);
-      const silent = thing.words.filter((word) => {
+      const silent = thing.words.slice(0, 4).filter((word) => {
         const note = noteOf(home, `[${quoted(word, random)}]`, thing, random);
         return isWrong(
           { ...thing, answer: 'said', least: thing.mild ? 'information' : 'warning' },

@@ -62,6 +62,17 @@ function fits({ answer, groups, lasting, tumor }: Cue, { thing, group, answer: w
   return (lasting === undefined || lasting === thing.lasts) && (tumor !== true || thing.tumor);
 }
 
+const known = new Map<string, readonly Cue[]>();
+
+/** The cues that fit, sought once for each kind of danger and answer. */
+function cuesFor(chosen: Chosen): readonly Cue[] {
+  const { answer, group, thing } = chosen;
+  const key = `${answer} ${group} ${String(thing.lasts)} ${String(thing.tumor)}`;
+  const found = known.get(key) ?? allCues.filter((one) => fits(one, chosen));
+  known.set(key, found);
+  return found;
+}
+
 /** What parts two statements; after a stop that is there already only a space. */
 const parting = (text: string, marks: readonly string[], random: Random): string =>
   text.endsWith('.') ? ' ' : random.pick(marks);
@@ -84,7 +95,7 @@ const besideOf = ({ group }: Chosen, home: boolean): readonly Harmless[] =>
 /** The cue, with harmless statements around it. */
 function single(chosen: Chosen): Written {
   const { random, names } = chosen;
-  const fitting = allCues.filter((one) => fits(one, chosen));
+  const fitting = cuesFor(chosen);
   // Only one row is a tumor, so that what is said of tumors would otherwise be rare.
   const ofTumors = fitting.filter(({ tumor }) => tumor === true);
   const cue = random.pick(ofTumors.length > 0 && random.chance(0.3) ? ofTumors : fitting);
@@ -111,9 +122,7 @@ const saysInAnyOrder = ({ plain, text }: Cue): boolean =>
 /** The words of a text that says the danger, in another order. The name stays together. */
 function reordered(chosen: Chosen): Written {
   const { random, names } = chosen;
-  const cue = random.pick(
-    allCues.filter((one) => saysInAnyOrder(one) && fits(one, { ...chosen, answer: 'said' })),
-  );
+  const cue = random.pick(cuesFor({ ...chosen, answer: 'said' }).filter(saysInAnyOrder));
   const home = cue.home === true || random.chance(0.4);
   const text = fill(cue.text, { ...names, word: '\0' }, random);
   const plain = besideOf(chosen, home).filter((one) => one.plain);

@@ -1,7 +1,10 @@
 import { agents, type AgentRow } from '../../../src/reference/agents.ts';
-import { allergens } from '../../../src/reference/allergens.ts';
+import { allergens, type AllergenRow } from '../../../src/reference/allergens.ts';
 import { cautions, type CautionRow } from '../../../src/reference/cautions.ts';
+import { dressings } from '../../../src/reference/dressings.ts';
+import { hemostasis } from '../../../src/reference/hemostasis.ts';
 import { implants } from '../../../src/reference/implants.ts';
+import { preparations } from '../../../src/reference/preparations.ts';
 import type { WordRow } from '../../../src/reference/types.ts';
 
 /** The tables in which dangers are named. */
@@ -59,8 +62,8 @@ const ester = anesthetic(given('chloroprocaine', '1%'));
 const methylparaben = preservative(given('lidocaine', '1%', ', preservative-free: no'));
 const tripleOintment = dressing('triple antibiotic ointment');
 
-/** What the patient was exposed to, for each allergen that is in something used on the skin. */
-export const exposures: Readonly<Record<string, Exposure>> = {
+/** What the patient was exposed to, for allergens of which the tables of products do not say it plainly. */
+const exposures: Readonly<Record<string, Exposure>> = {
   'local anesthetics': amide,
   'amide anesthetics': amide,
   'ester anesthetics': ester,
@@ -141,8 +144,29 @@ const thing = (kind: Kind, row: WordRow, how: Exposure, lasts = true): Thing => 
   tumor: row.name === 'pheochromocytoma',
 });
 
+type Product = WordRow & { readonly contains?: readonly string[] };
+
+/** The product that holds an allergen, of those used on the skin. */
+function holding(allergen: string): Exposure | undefined {
+  const holds = ({ contains = [] }: Product): boolean => contains.includes(allergen);
+  const named = (rows: readonly Product[]): string | undefined => rows.find(holds)?.name;
+  const [worn, wiped, pressed] = [named(dressings), named(preparations), named(hemostasis)];
+  if (worn !== undefined) return dressing(worn);
+  if (wiped !== undefined) return preparation(wiped);
+  return pressed === undefined ? undefined : hemostatic(pressed);
+}
+
+/** What shows that an allergy matters: undefined where nothing used on the skin holds the allergen. */
+function allergenExposure({ name, covers = [] }: AllergenRow): Exposure | undefined {
+  return (
+    exposures[name] ??
+    holding(name) ??
+    covers.map((covered) => exposures[covered] ?? holding(covered)).find((one) => one !== undefined)
+  );
+}
+
 const allergenThings = allergens.flatMap((row) => {
-  const how = exposures[row.name];
+  const how = row.kind === 'irrelevant' ? undefined : allergenExposure(row);
   return how === undefined ? [] : [thing('allergen', row, how)];
 });
 
