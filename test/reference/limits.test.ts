@@ -81,6 +81,31 @@ describe('the table of limits', () => {
     }
   });
 
+  it('has no row that its mark makes useless', () => {
+    const used = new Set(
+      authorities
+        .filter(({ choosable }) => choosable)
+        .flatMap(({ name: authority }) => {
+          const rules = rulesOf({ ...referenceTables, authority });
+          return agents.flatMap(({ name }) =>
+            [false, true].flatMap((kind) => {
+              const { ladder, advisories, others } = rules.of(name, kind);
+              return [...ladder.flatMap(({ rows }) => rows), ...advisories, ...others];
+            }),
+          );
+        }),
+    );
+    const useless = limits.filter((row) => !used.has(row));
+    assert.deepEqual(
+      useless.map(
+        (row) =>
+          `${nameOf(row)}: with mark ${row.mark} it is neither a ceiling nor advice under any authority. ` +
+          'Read it in its source and write mark Q, or take the row out of src/reference/limits.ts.',
+      ),
+      [],
+    );
+  });
+
   it('never allows a child more for each kg than an adult', () => {
     const rules = rulesOf(referenceTables);
     for (const { name } of agents)

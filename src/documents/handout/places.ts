@@ -172,7 +172,10 @@ const sides: Readonly<Record<Side, (name: Words) => Words>> = {
 };
 
 /** A body site in plain words; undefined where Wheal has none, as for a practice's own place. */
-export function placeWords({ base, side }: SiteReading, language: Language): string | undefined {
+export function placeWords(
+  { base, side }: Pick<SiteReading, 'base' | 'side'>,
+  language: Language,
+): string | undefined {
   const name = sites.get(base.name) ?? regions.get(base.region);
   if (name === undefined) return undefined;
   return (side === undefined ? name : sides[side](name))[language];

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { handoutForms } from '../../../src/documents/handout/index.ts';
-import { placeNames } from '../../../src/documents/handout/places.ts';
+import { placeNames, placeWords } from '../../../src/documents/handout/places.ts';
 import { argumentsIn, catalogue } from '../../../src/documents/handout/sentences/index.ts';
 import { dateWords, languageOf, listed } from '../../../src/documents/handout/language.ts';
 import { addDays } from '../../../src/note/values/days.ts';
@@ -32,6 +32,35 @@ const heading = (id: string): string => catalogue.get(id)!.en;
 const section = (id: string, text: string, more?: string): readonly string[] | undefined =>
   handout(text, more).sections.find((one) => one.heading === heading(id))?.items;
 
+/** Sites of which a patient is told the region alone, as `nose` for the nasal tip. */
+const regionIsEnough: ReadonlySet<string> = new Set(
+  `
+    scalp, frontal scalp, vertex of the scalp, parietal scalp, temporal scalp, occipital scalp, postauricular scalp, nuchal scalp
+    face, glabella, suprabrow, nasolabial fold, labiomental crease
+    eyelid margin, medial canthus, lateral canthus, periorbital skin
+    nose, nasal tip, nasal supratip, nasal dorsum, nasal root, nasal ala, alar crease, alar rim, nasal sidewall, nasofacial sulcus, columella, soft triangle, nasal vestibule
+    ear, helix, helical root, antihelix, scaphoid fossa, triangular fossa, concha, tragus, antitragus
+    vermilion lip, philtrum, oral commissure, perioral skin
+    neck, posterior triangle of the neck, supraclavicular neck, submandibular neck, submental neck, suprasternal notch
+    chest, lateral chest, pectoral chest, infraclavicular chest, decolletage, xiphoid, trunk
+    breast, areola
+    axilla, anterior axillary fold, posterior axillary fold
+    abdomen, lateral abdomen, epigastrium, periumbilical skin, suprapubic skin
+    groin, mons pubis
+    penile shaft, glans penis, coronal sulcus, foreskin, labium majus, labium minus, interlabial sulcus, clitoris, vaginal vestibule, fourchette, vagina, urethral meatus, perineum
+    buttock, upper buttock, gluteal fold, natal cleft, coccyx
+    back, lateral back, infrascapular back, interscapular back, paraspinal back, spine, sacrum
+    shoulder, anterior shoulder, posterior shoulder, top of the shoulder, deltoid
+    arm, anterior upper arm, posterior upper arm, medial elbow, radial forearm, ulnar forearm
+    hand, thenar eminence, hypothenar eminence, finger web, knuckle, digit, web space
+    leg, fibular head
+    foot, medial foot, lateral foot, arch of the foot, ball of the foot, toe web
+    nail, thumbnail, index fingernail, middle fingernail, ring fingernail, little fingernail, great toenail, second toenail, third toenail, fourth toenail, fifth toenail
+  `
+    .trim()
+    .split(/,\s*|\n\s*/),
+);
+
 describe('sentences of the handout', () => {
   for (const { id, en, es, source } of catalogue.values())
     it(`${id} fills in the same in both languages and has a source`, () => {
@@ -50,6 +79,38 @@ describe('sentences of the handout', () => {
     const regions = new Set(sites.map(({ region }) => region));
     assert.deepEqual(
       [...regions].filter((region) => !placeNames.regions.includes(region)),
+      [],
+    );
+  });
+});
+
+describe('the words of a body site for patients', () => {
+  it('are its own, unless those of its region are enough', () => {
+    assert.deepEqual(
+      sites
+        .filter(({ name }) => !placeNames.sites.includes(name) && !regionIsEnough.has(name))
+        .map(
+          ({ name, region }) =>
+            `${name}: write a line \`${name} | English | Spanish\` in src/documents/handout/places.ts ` +
+            `(\`=\` where its own name is plain English), or name it in this test if a patient understands "${region}".`,
+        ),
+      [],
+    );
+  });
+
+  it('are there in both languages', () => {
+    for (const base of sites)
+      for (const language of ['en', 'es'] as const)
+        assert.ok(
+          placeWords({ base, side: undefined }, language),
+          `${base.name} has no words in "${language}": write both in its line in src/documents/handout/places.ts`,
+        );
+  });
+
+  it('are not both its own and of its region', () => {
+    const names = new Set(sites.map(({ name }) => name));
+    assert.deepEqual(
+      [...regionIsEnough].filter((name) => !names.has(name) || placeNames.sites.includes(name)),
       [],
     );
   });
