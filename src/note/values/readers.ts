@@ -6,7 +6,9 @@ import { noRemarks, type Reading } from './reading.ts';
 import { readArea, readDimensions, readSutureSize } from './sizes.ts';
 import { readStrength } from './strength.ts';
 import type { Quantity } from './values.ts';
-import { readCount, readDecimal, readWeighed, readYesNo } from './statements.ts';
+import { readCount, readDecimal } from './count.ts';
+import { readWeighed } from './weighed.ts';
+import { readYesNo } from './yes-no.ts';
 
 /** Makes a value of a text; `key` is the canonical key that it stands under. Answers every text, in linear time. */
 export type Reader = (text: string, key: string) => Reading<unknown>;

@@ -1,7 +1,7 @@
 import { saysEnded } from '../../followup/events.ts';
 import { readDate } from '../../note/values/dates.ts';
 import { addDays } from '../../note/values/days.ts';
-import { readCount } from '../../note/values/statements.ts';
+import { readCount } from '../../note/values/count.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { weekdayName } from '../analysis/days.ts';

@@ -1,0 +1,66 @@
+import { readDate } from './dates.ts';
+import {
+  longestRead,
+  noRemarks,
+  remarkOn,
+  trimmed,
+  unread,
+  type Reading,
+  type Remark,
+  type Stretch,
+} from './reading.ts';
+import type { Weighed } from './values.ts';
+
+const waysOfWeighing: ReadonlyMap<string, Weighed['how']> = new Map([
+  ['measured', 'measured'],
+  ['weighed', 'measured'],
+  ['scale', 'measured'],
+  ['today', 'measured'],
+  ['measured today', 'measured'],
+  ['weighed today', 'measured'],
+  ['yes', 'measured'],
+  ['stated', 'stated'],
+  ['reported', 'stated'],
+  ['self-reported', 'stated'],
+  ['said', 'stated'],
+  ['patient', 'stated'],
+  ['per patient', 'stated'],
+  ['by patient', 'stated'],
+  ['patient-reported', 'stated'],
+  ['patient reported', 'stated'],
+  ['per parent', 'stated'],
+  ['by parent', 'stated'],
+  ['parent-reported', 'stated'],
+  ['parent reported', 'stated'],
+  ['chart', 'chart'],
+  ['from chart', 'chart'],
+  ['in chart', 'chart'],
+]);
+
+/** Reads how a weight was learned, measured, stated or from the chart, with or without the date. A date alone is that of measuring. */
+export function readWeighed(text: string): Reading<Weighed> {
+  const typed = trimmed(text);
+  if (typed.typed.length > longestRead) return unread(unreadableWeighing(typed));
+  const date = /\b\d{4}-\d\d-\d\d\b/.exec(typed.typed);
+  const rest = date === null ? typed.typed : typed.typed.replace(date[0], '');
+  const word = rest
+    .replace(/\bon\b|[,;:()]/gi, '')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .toLowerCase();
+  const how = word === '' && date !== null ? 'measured' : waysOfWeighing.get(word);
+  if (how === undefined) return unread(unreadableWeighing(typed));
+  if (date === null) return { value: { how, on: undefined }, remarks: noRemarks };
+  const { value: on, remarks } = readDate(date[0]);
+  return on === undefined
+    ? unread({ ...remarks[0]!, from: typed.from + date.index, to: typed.from + date.index + date[0].length })
+    : { value: { how, on }, remarks: noRemarks };
+}
+
+const unreadableWeighing = (typed: Stretch): Remark =>
+  remarkOn(typed, 'quantity/unreadable', {
+    args: {
+      wanted: 'how the weight was learned',
+      example: 'measured, stated or chart, with the date if known',
+    },
+  });
