@@ -4,8 +4,8 @@ import type { Severity } from '../../note/tree/finding.ts';
 import { diagnosticsOf, type Diagnostic } from '../../service/index.ts';
 import { localDate, pace } from '../host/clock.ts';
 import { filesBelow, isPractice, load } from '../host/files.ts';
+import { analysisOf } from '../notes/analysis.ts';
 import { dayDosesOf } from '../notes/neighbors.ts';
-import { analysisOf } from '../notes/notes.ts';
 import type { Practices } from '../host/practices.ts';
 
 /** A file of a folder with what was found in it. */

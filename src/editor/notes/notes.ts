@@ -1,34 +1,15 @@
 import * as vscode from 'vscode';
-import {
-  analyse,
-  analysePractice,
-  diagnosticsOf,
-  type Analysis,
-  type Caret,
-  type ElsewhereOf,
-  type Shown,
-} from '../../service/index.ts';
 import { localDate } from '../host/clock.ts';
 import { diagnosticOf } from '../host/convert.ts';
-import { isPractice } from '../host/files.ts';
+import type { Practices } from '../host/practices.ts';
+import { analysisOf } from './analysis.ts';
 import { folderOf, Neighbors } from './neighbors.ts';
-import { OpenNote, type Desk } from './open-note.ts';
-import type { FoundPractice, Practices } from '../host/practices.ts';
+import { OpenNote, type Surroundings } from './open-note.ts';
 
-interface Known {
-  readonly analysis: Analysis;
-  readonly practice: FoundPractice;
-  readonly today: string;
-}
-
-/** The notes and practice files that are open, and what shows of their findings. */
-export class Notes implements vscode.Disposable, Desk {
-  private readonly open = new Map<vscode.TextDocument, Promise<OpenNote | undefined>>();
-  /** Those of them that are read by now. */
-  private readonly ready = new Map<vscode.TextDocument, OpenNote>();
-  private readonly found = new Map<vscode.TextDocument, FoundPractice>();
-  private readonly known = new Map<vscode.TextDocument, Known>();
-  private readonly neighbors: Neighbors;
+/** The notes and practice files that are open: each event goes to the one that it is about. */
+export class Notes implements vscode.Disposable {
+  private readonly open = new Map<vscode.TextDocument, OpenNote>();
+  private readonly around: Surroundings;
   private last = vscode.window.activeTextEditor?.document;
   private readonly collection = vscode.languages.createDiagnosticCollection('wheal');
   private readonly judged = new vscode.EventEmitter<OpenNote>();
@@ -41,12 +22,15 @@ export class Notes implements vscode.Disposable, Desk {
 
   constructor(
     private readonly practices: Practices,
-    private readonly log: vscode.LogOutputChannel,
+    log: vscode.LogOutputChannel,
   ) {
-    this.neighbors = new Neighbors(practices);
+    const neighbors = new Neighbors(practices);
+    this.around = surroundings(practices, neighbors, this.collection, this.judged, log);
     this.subscriptions = [
-      this.neighbors,
-      this.neighbors.onDidChange((folder) => void this.reconsider(folder)),
+      neighbors,
+      neighbors.onDidChange((folder) => {
+        this.reconsider(folder);
+      }),
       this.collection,
       this.judged,
       this.reloaded,
@@ -59,9 +43,9 @@ export class Notes implements vscode.Disposable, Desk {
   /** The note in a document; undefined where it holds none, as the old side of a comparison, or is closed by now. */
   find(document: vscode.TextDocument): Promise<OpenNote | undefined> {
     if (!isNote(document)) return Promise.resolve(undefined);
-    let found = this.open.get(document);
-    if (found === undefined) this.open.set(document, (found = this.take(document)));
-    return found;
+    let note = this.open.get(document);
+    if (note === undefined) this.open.set(document, (note = new OpenNote(document, this.around)));
+    return note.ready;
   }
 
   /** The note in the editor in front, or the last that was, while a preview has the focus. */
@@ -81,96 +65,29 @@ export class Notes implements vscode.Disposable, Desk {
     if (!isOpen) this.collection.set(uri, diagnostics);
   }
 
-  readonly analyse = (document: vscode.TextDocument, text: string): Analysis => {
-    const practice = this.found.get(document)!;
-    const today = localDate(new Date());
-    const known = this.known.get(document);
-    if (known?.analysis.text === text && known.practice === practice && known.today === today)
-      return known.analysis;
-    const { uri } = document;
-    const analysis = analysisOf(uri, text, {
-      practice,
-      today,
-      elsewhereOf: (note) => {
-        const patient = note?.patient?.id?.value;
-        return patient === undefined
-          ? undefined
-          : this.neighbors.daysOf(uri, patient)?.elsewhere(uri.toString(), note);
-      },
-    });
-    this.known.set(document, { analysis, practice, today });
-    // Of a note itself nothing is logged.
-    for (const { check } of analysis.judgement.failures) this.log.error(`check failed: ${check}`);
-    return analysis;
-  };
-
-  readonly caret = (document: vscode.TextDocument): Caret | undefined => {
-    const editor = vscode.window.activeTextEditor;
-    return editor?.document === document ? editor.selection.active : undefined;
-  };
-
-  readonly show = (note: OpenNote, { text, findings }: Shown): void => {
-    const { document } = note;
-    const diagnostics = diagnosticsOf(text, { findings, dose: null, failures: [] });
-    // Of a clean row the window need not be told at each key.
-    if (diagnostics.length > 0 || (this.collection.get(document.uri)?.length ?? 0) > 0)
-      this.collection.set(
-        document.uri,
-        diagnostics.map((one) => diagnosticOf(document.uri, one)),
-      );
-    this.judged.fire(note);
-  };
-
   dispose(): void {
     vscode.Disposable.from(...this.subscriptions).dispose();
-    for (const note of this.open.values()) void note.then((one) => one?.dispose());
-  }
-
-  private async take(document: vscode.TextDocument): Promise<OpenNote | undefined> {
-    const practice = await this.practices.of(document.uri);
-    if (document.isClosed || !this.open.has(document)) return undefined;
-    this.found.set(document, practice);
-    const note = new OpenNote(document, this);
-    this.ready.set(document, note);
-    return note;
+    for (const note of this.open.values()) note.dispose();
   }
 
   private drop(document: vscode.TextDocument): void {
     const note = this.open.get(document);
     if (note === undefined) return;
     this.open.delete(document);
-    this.ready.delete(document);
-    this.found.delete(document);
-    this.known.delete(document);
+    note.dispose();
     this.collection.delete(document.uri);
-    void note.then((one) => one?.dispose());
   }
 
   private async reload(): Promise<void> {
-    for (const [document, opening] of [...this.open]) {
-      const note = await opening;
-      const practice = await this.practices.of(document.uri);
-      if (note === undefined || document.isClosed) continue;
-      this.found.set(document, practice);
-      note.rest();
-    }
+    for (const note of [...this.open.values()]) await note.reload();
     this.reloaded.fire();
   }
 
   /** Judges the open notes of a folder again, since others in it have changed. */
-  private async reconsider(folder: vscode.Uri): Promise<void> {
-    for (const [document, opening] of [...this.open]) {
-      if (folderOf(document.uri).toString() !== folder.toString()) continue;
-      this.known.delete(document);
-      (await opening)?.reconsider();
-    }
+  private reconsider(folder: vscode.Uri): void {
+    for (const [document, note] of this.open)
+      if (folderOf(document.uri).toString() === folder.toString()) note.reconsider();
     this.reloaded.fire();
-  }
-
-  /** At once: several keys may arrive together, and each has to meet the text as that key has left it. */
-  private with(document: vscode.TextDocument, work: (note: OpenNote) => void): void {
-    const note = this.ready.get(document);
-    if (note !== undefined) work(note);
   }
 
   private listeners(): readonly vscode.Disposable[] {
@@ -185,54 +102,63 @@ export class Notes implements vscode.Disposable, Desk {
         for (const uri of files) this.setClosed(uri, undefined);
       }),
       workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
-        this.with(document, (note) => {
-          note.edited(contentChanges);
-        });
+        this.open.get(document)?.edited(contentChanges);
       }),
       window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
         const caret = selections[0]?.active;
         if (caret !== undefined && textEditor === window.activeTextEditor)
-          this.with(textEditor.document, (note) => {
-            note.moved(caret);
-          });
+          this.open.get(textEditor.document)?.moved(caret);
       }),
       window.onDidChangeActiveTextEditor((editor) => {
-        if (this.last !== undefined && this.last !== editor?.document)
-          this.with(this.last, (note) => {
-            note.rest();
-          });
+        if (this.last !== undefined && this.last !== editor?.document) this.open.get(this.last)?.rest();
         this.last = editor?.document ?? this.last;
       }),
       workspace.onWillSaveTextDocument(({ document, reason }) => {
         if (reason === vscode.TextDocumentSaveReason.Manual) byHand.add(document);
       }),
       workspace.onDidSaveTextDocument((document) => {
-        if (byHand.delete(document))
-          this.with(document, (note) => {
-            note.rest();
-          });
+        if (byHand.delete(document)) this.open.get(document)?.rest();
       }),
     ];
   }
 }
 
-/** Reads and judges a text as what its address says that it is. */
-export function analysisOf(
-  uri: vscode.Uri,
-  text: string,
-  { practice, today, elsewhereOf }: Around,
-): Analysis {
-  const context = { tables: practice.tables, today };
-  return isPractice(uri)
-    ? analysePractice(text, context, { ...practice.trust, trusted: vscode.workspace.isTrusted })
-    : analyse(text, context, elsewhereOf);
-}
-
-/** What a text is judged by, beside itself. */
-interface Around {
-  readonly practice: FoundPractice;
-  readonly today: string;
-  readonly elsewhereOf?: ElsewhereOf;
+/** What the open notes ask of this window, and where they show what they found. */
+function surroundings(
+  practices: Practices,
+  neighbors: Neighbors,
+  collection: vscode.DiagnosticCollection,
+  judged: vscode.EventEmitter<OpenNote>,
+  log: vscode.LogOutputChannel,
+): Surroundings {
+  return {
+    practiceOf: (uri) => practices.of(uri),
+    analyse: analysisOf,
+    elsewhereOf: (uri, note) => {
+      const patient = note?.patient?.id?.value;
+      return patient === undefined
+        ? undefined
+        : neighbors.daysOf(uri, patient)?.elsewhere(uri.toString(), note);
+    },
+    today: () => localDate(new Date()),
+    caret: (document) => {
+      const editor = vscode.window.activeTextEditor;
+      return editor?.document === document ? editor.selection.active : undefined;
+    },
+    publish: (uri, diagnostics) => {
+      collection.set(
+        uri,
+        diagnostics.map((one) => diagnosticOf(uri, one)),
+      );
+    },
+    judged: (note) => {
+      judged.fire(note);
+    },
+    // Of a note itself nothing is logged.
+    failed: (check) => {
+      log.error(`check failed: ${check}`);
+    },
+  };
 }
 
 /**

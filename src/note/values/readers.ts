@@ -1,4 +1,5 @@
 import { readAge } from './ages.ts';
+import { readCount, readDecimal } from './count.ts';
 import { readDate, readMoment, readOccasion } from './dates.ts';
 import { readQuantity } from './quantity.ts';
 import { readDilution, readMixture } from './ratios.ts';
@@ -6,7 +7,6 @@ import { noRemarks, type Reading } from './reading.ts';
 import { readArea, readDimensions, readSutureSize } from './sizes.ts';
 import { readStrength } from './strength.ts';
 import type { Quantity } from './values.ts';
-import { readCount, readDecimal } from './count.ts';
 import { readWeighed } from './weighed.ts';
 import { readYesNo } from './yes-no.ts';
 
