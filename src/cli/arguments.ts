@@ -46,6 +46,15 @@ export function choice<Word extends string>(
   return word;
 }
 
+/** The forms of a document as a usage line names them. */
+export const formatNames = (formats: object): string => `[--format ${Object.keys(formats).join('|')}]`;
+
+/** The form that is asked for, the first of them where none is. @throws UsageError */
+export const formatOption = <Name extends string>(
+  given: Arguments,
+  formats: Readonly<Record<Name, unknown>>,
+): Name => choice(given, 'format', Object.keys(formats) as [Name, ...Name[]]);
+
 /** The value of an option that is a calendar date, or `otherwise` where it isn't given. @throws UsageError */
 export function dateOption({ options }: Arguments, name: string, otherwise: () => IsoDate): IsoDate {
   const value = options.get(name);

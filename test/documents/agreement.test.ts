@@ -5,7 +5,7 @@ import { check } from '../../src/checks/index.ts';
 import { calendarOf } from '../../src/documents/calendar/calendar.ts';
 import { handoutOf } from '../../src/documents/handout/handout.ts';
 import { dateWords } from '../../src/documents/handout/language.ts';
-import { summaryOf } from '../../src/documents/index.ts';
+import { summaryOf } from '../../src/documents/summary/index.ts';
 import { calendarItems, scheduleJson, type NoteSchedule } from '../../src/documents/schedule/schedule.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';

@@ -3,13 +3,13 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { check } from '../../src/checks/index.ts';
 import { calendarOf } from '../../src/documents/calendar/calendar.ts';
-import { handoutForms, handoutOf } from '../../src/documents/handout/index.ts';
-import { summaryForms, summaryOf } from '../../src/documents/index.ts';
-import { openListCsv, openListText } from '../../src/documents/open-list/open-list.ts';
-import { requisitionHtml, requisitionText } from '../../src/documents/requisition/forms.ts';
+import { handoutFormats, handoutOf } from '../../src/documents/handout/index.ts';
+import { summaryFormats, summaryOf } from '../../src/documents/summary/index.ts';
+import { openListFormats } from '../../src/documents/open-list/open-list.ts';
+import { requisitionFormats } from '../../src/documents/requisition/forms.ts';
 import { requisitionOf } from '../../src/documents/requisition/requisition.ts';
 import { calendarItems, scheduleText } from '../../src/documents/schedule/schedule.ts';
-import { logCsv, logText, specimenLog } from '../../src/documents/specimens/log.ts';
+import { logFormats, specimenLog } from '../../src/documents/specimens/log.ts';
 import { handoutPreview } from '../../src/editor/papers/handout.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';
@@ -73,18 +73,22 @@ function documentsOf(text: string): Readonly<Record<Form, readonly string[]>> {
   const request = requisitionOf(note, tables);
   const now = new Date('2026-03-02T10:05:00Z');
   return {
-    html: [summaryForms.html(summary), handoutForms.html(handout, now), requisitionHtml(request)],
-    markdown: [summaryForms.markdown(summary), handoutPreview(handout, 'Before it is handed out:')],
-    csv: [openListCsv(open), logCsv(log)],
+    html: [
+      summaryFormats.html.write(summary),
+      handoutFormats.html.write(handout, now),
+      requisitionFormats.html.write(request),
+    ],
+    markdown: [summaryFormats.markdown.write(summary), handoutPreview(handout, 'Before it is handed out:')],
+    csv: [openListFormats.csv.write(open), logFormats.csv.write(log)],
     ics: [calendarOf(calendarItems(schedule), { now, name: tables.practice.name })],
-    eml: [handoutForms.eml(handout, now)],
+    eml: [handoutFormats.eml.write(handout, now)],
     text: [
-      summaryForms.text(summary),
-      handoutForms.text(handout, now),
+      summaryFormats.text.write(summary),
+      handoutFormats.text.write(handout, now),
       scheduleText(schedule, today),
-      openListText(open),
-      logText(log),
-      requisitionText(request),
+      openListFormats.text.write(open),
+      logFormats.text.write(log),
+      requisitionFormats.text.write(request),
     ],
   };
 }

@@ -1,7 +1,12 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { check } from '../../src/checks/index.ts';
-import { summaryForms, summaryOf, type NoSummary, type SummaryModel } from '../../src/documents/index.ts';
+import {
+  summaryFormats,
+  summaryOf,
+  type NoSummary,
+  type SummaryModel,
+} from '../../src/documents/summary/index.ts';
 import { paragraph } from '../../src/documents/summary/model.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';
 import { referenceTables, tablesOf } from '../../src/practice/tables.ts';
@@ -179,7 +184,7 @@ describe('chart summary', () => {
     const model = modelOf(note);
     assert.match(model.alerts.join(), /error/);
     assert.ok(model.open.some((one) => one.code === 'dose/over-limit' && one.row === row));
-    const text = summaryForms.text(model);
+    const text = summaryFormats.text.write(model);
     assert.ok(text.indexOf(model.alerts[0] ?? '?') < text.indexOf('Left upper back'));
     assert.deepEqual(modelOf(whole).alerts, []);
   });
@@ -306,7 +311,7 @@ limits:
       [['dose/near-limit', { reason: 'large area in one visit', by: 'K.O.' }]],
     );
     assert.ok(!open.some(({ code }) => code === 'dose/near-limit'));
-    assert.match(summaryForms.text(modelOf(near)), /Accepted by K\.O\.: large area in one visit/);
+    assert.match(summaryFormats.text.write(modelOf(near)), /Accepted by K\.O\.: large area in one visit/);
   });
 
   it('says why nothing was sent, and expects no result', () => {
@@ -347,7 +352,7 @@ describe('forms of the summary', () => {
     const plainModel = modelOf(whole);
     const strip = (text: string): string => text.replace(/\\(.)/g, '$1').replaceAll('&#39;', "'");
     for (const form of ['text', 'markdown', 'html', 'json'] as const) {
-      const text = strip(summaryForms[form](plainModel));
+      const text = strip(summaryFormats[form].write(plainModel));
       for (const fact of [...plainModel.header, ...(plainModel.procedures[0]?.facts ?? [])])
         assert.ok(text.includes(fact.text), `${form}: ${fact.text}`);
       for (const row of [...plainModel.dose, ...plainModel.next, plainModel.caution])
@@ -356,7 +361,7 @@ describe('forms of the summary', () => {
   });
 
   it('lets nothing of the note become markup in HTML, and loads or runs nothing', () => {
-    const html = summaryForms.html(model);
+    const html = summaryFormats.html.write(model);
     const tags = new Set([...html.matchAll(/<\/?([a-z0-9]+)/gi)].map(([, name = '']) => name.toLowerCase()));
     const known = ['html', 'head', 'meta', 'title', 'style', 'body', 'h1', 'h2', 'p', 'ul', 'li', 'footer'];
     assert.deepEqual(
@@ -368,13 +373,13 @@ describe('forms of the summary', () => {
   });
 
   it('lets nothing of the note become markup in Markdown', () => {
-    const markdown = summaryForms.markdown(model);
+    const markdown = summaryFormats.markdown.write(model);
     assert.doesNotMatch(markdown, /(?<!\\)[<[\]`@]/);
     assert.doesNotMatch(markdown, /http:\/\//);
   });
 
   it('gives JSON that is the model', () => {
-    assert.deepEqual(JSON.parse(summaryForms.json(model)), JSON.parse(JSON.stringify(model)));
+    assert.deepEqual(JSON.parse(summaryFormats.json.write(model)), JSON.parse(JSON.stringify(model)));
   });
 
   it('throws for no text, and lets no control character through', () => {
@@ -386,7 +391,7 @@ describe('forms of the summary', () => {
         if (!any.readable) return;
         for (const form of ['text', 'markdown', 'html', 'json'] as const)
           // eslint-disable-next-line no-control-regex -- that is the question
-          assert.doesNotMatch(summaryForms[form](any), /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
+          assert.doesNotMatch(summaryFormats[form].write(any), /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
       }),
       { numRuns: times(50) },
     );

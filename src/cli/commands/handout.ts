@@ -1,6 +1,13 @@
-import { handoutForms, handoutOf, type Language } from '../../documents/handout/index.ts';
+import { handoutFormats, handoutOf, type Language } from '../../documents/handout/index.ts';
 import { plain } from '../../documents/plain.ts';
-import { choice, onlyPath, readArguments, UsageError, type Arguments } from '../arguments.ts';
+import {
+  formatNames,
+  formatOption,
+  onlyPath,
+  readArguments,
+  UsageError,
+  type Arguments,
+} from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
@@ -9,12 +16,12 @@ import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
 export const handout: Command = {
-  usage: 'wheal handout NOTE [--format text|html|eml] [--language en|es] [--out FILE]',
+  usage: `wheal handout NOTE ${formatNames(handoutFormats)} [--language en|es] [--out FILE]`,
   about:
     'Writes what the patient takes home: care of the wound, when to call, stitches, result. --out never replaces a file without asking.',
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'language', 'out']);
-    const format = choice(given, 'format', ['text', 'html', 'eml']);
+    const format = formatOption(given, handoutFormats);
     const language = languageIn(given);
     const path = onlyPath(given, 'handout');
     needNote(path, console.cwd);
@@ -23,7 +30,7 @@ export const handout: Command = {
     const { source, judgement, tables } = opened;
     const made = handoutOf(source, judgement, { tables, language });
     if (!made.readable) return none(path, made.why, console);
-    await deliver(handoutForms[format](made, console.now()), given.options.get('out'), console);
+    await deliver(handoutFormats[format].write(made, console.now()), given.options.get('out'), console);
     for (const remark of made.remarks) console.error(`wheal: before it is handed out: ${remark}\n`);
     if (format === 'eml')
       console.error(

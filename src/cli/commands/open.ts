@@ -1,23 +1,12 @@
-import {
-  openListCsv,
-  openListJson,
-  openListText,
-  type OpenList,
-} from '../../documents/open-list/open-list.ts';
+import { openListFormats } from '../../documents/open-list/open-list.ts';
 import { Caseload } from '../../followup/caseload.ts';
 import { inSlices } from '../../followup/slices.ts';
-import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
+import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
 import { FactsReader } from '../facts.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
 import type { Command } from './command.ts';
-
-const forms: Readonly<Record<'text' | 'json' | 'csv', (list: OpenList) => string>> = {
-  text: openListText,
-  json: openListJson,
-  csv: openListCsv,
-};
 
 const pace = {
   now: () => performance.now(),
@@ -25,12 +14,12 @@ const pace = {
 };
 
 export const open: Command = {
-  usage: 'wheal open PATH… [--format text|json|csv] [--as-of DATE]',
+  usage: `wheal open PATH… ${formatNames(openListFormats)} [--as-of DATE]`,
   about:
     'Lists what is still open over many notes, by what is to be done. With WHEAL_CACHE=FOLDER it keeps what it read there, health data, and the next run is quick.',
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'as-of']);
-    const format = choice(given, 'format', ['text', 'json', 'csv']);
+    const format = formatOption(given, openListFormats);
     const asOf = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('open needs a path');
     const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
@@ -53,7 +42,7 @@ export const open: Command = {
     );
     progress.clear();
     const items = caseload.openOn(asOf);
-    console.write(forms[format]({ asOf, notes: caseload.size, items }));
+    console.write(openListFormats[format].write({ asOf, notes: caseload.size, items }));
     await reader.keep();
     return items.some(({ group }) => group === 'look') ? 1 : 0;
   },

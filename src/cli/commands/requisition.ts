@@ -1,22 +1,20 @@
-import { requisitionHtml, requisitionText } from '../../documents/requisition/forms.ts';
+import { requisitionFormats } from '../../documents/requisition/forms.ts';
 import { requisitionOf } from '../../documents/requisition/requisition.ts';
 import { plain } from '../../documents/plain.ts';
-import { choice, onlyPath, readArguments, UsageError } from '../arguments.ts';
+import { formatNames, formatOption, onlyPath, readArguments, UsageError } from '../arguments.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
-const forms = { text: requisitionText, html: requisitionHtml };
-
 export const requisition: Command = {
-  usage: 'wheal requisition NOTE [--format text|html] [--out FILE]',
+  usage: `wheal requisition NOTE ${formatNames(requisitionFormats)} [--out FILE]`,
   about:
     'Writes the request for the laboratory and the container label of each specimen. What the note lacks is left open.',
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'out']);
-    const format = choice(given, 'format', ['text', 'html']);
+    const format = formatOption(given, requisitionFormats);
     const path = onlyPath(given, 'requisition');
     needNote(path, console.cwd);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
@@ -28,7 +26,7 @@ export const requisition: Command = {
     }
     const model = requisitionOf(note, opened.tables);
     if (model.requests.length === 0) throw new UsageError(`${path} has no specimen that is sent`);
-    await deliver(forms[format](model), given.options.get('out'), console);
+    await deliver(requisitionFormats[format].write(model), given.options.get('out'), console);
     const faulty = opened.judgement.findings.some(({ severity }) => severity === 'error');
     if (faulty) console.error(`wheal: ${plain(path)} has errors; see wheal check before this leaves\n`);
     return faulty ? 1 : 0;

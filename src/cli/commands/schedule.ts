@@ -1,36 +1,20 @@
-import { calendarOf } from '../../documents/calendar/calendar.ts';
-import {
-  calendarItems,
-  scheduleJson,
-  scheduleText,
-  type NoteSchedule,
-} from '../../documents/schedule/schedule.ts';
+import { scheduleFormats } from '../../documents/schedule/index.ts';
 import { scheduleOf } from '../../followup/schedule.ts';
-import type { IsoDate } from '../../note/values/values.ts';
 import { referenceTables } from '../../practice/tables.ts';
-import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
-import type { Console } from '../console.ts';
+import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { readNotes } from '../notes.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
-type Form = (schedules: readonly NoteSchedule[], today: IsoDate, console: Console, name: string) => string;
-
-const forms: Readonly<Record<'text' | 'json' | 'ics', Form>> = {
-  text: scheduleText,
-  json: scheduleJson,
-  ics: (schedules, _, console, name) => calendarOf(calendarItems(schedules), { now: console.now(), name }),
-};
-
 export const schedule: Command = {
-  usage: 'wheal schedule PATH… [--format text|json|ics] [--as-of DATE] [--out FILE]',
+  usage: `wheal schedule PATH… ${formatNames(scheduleFormats)} [--as-of DATE] [--out FILE]`,
   about:
     'Says what falls due after each visit and when: stitches, results, telling, next steps, care at home.',
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'as-of', 'out']);
-    const format = choice(given, 'format', ['text', 'json', 'ics']);
+    const format = formatOption(given, scheduleFormats);
     const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('schedule needs a path');
     const paths = filesOf(given.paths, console.cwd);
@@ -42,7 +26,8 @@ export const schedule: Command = {
       ...scheduleOf(note, tables, today),
     }));
     const name = (notes[0]?.tables ?? referenceTables).practice.name;
-    await deliver(forms[format](schedules, today, console, name), given.options.get('out'), console);
+    const text = scheduleFormats[format].write(schedules, { today, now: console.now(), name });
+    await deliver(text, given.options.get('out'), console);
     return unread > 0 ? 1 : 0;
   },
 };

@@ -1,24 +1,22 @@
-import { logCsv, logJson, logText, specimenLog } from '../../documents/specimens/log.ts';
-import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
+import { logFormats, specimenLog } from '../../documents/specimens/log.ts';
+import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { readNotes } from '../notes.ts';
 import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
-const forms = { text: logText, csv: logCsv, json: logJson };
-
 export const specimens: Command = {
-  usage: 'wheal specimens PATH… [--format text|csv|json] [--on DATE]',
+  usage: `wheal specimens PATH… ${formatNames(logFormats)} [--on DATE]`,
   about:
     'Lists the specimens taken on a day, today where none is named, against what was sent, and counts methods and codes.',
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'on']);
-    const format = choice(given, 'format', ['text', 'csv', 'json']);
+    const format = formatOption(given, logFormats);
     const on = dateOption(given, 'on', console.today);
     if (given.paths.length === 0) throw new UsageError('specimens needs a path');
     const paths = filesOf(given.paths, console.cwd);
     const { notes, unread } = await readNotes(paths, console, new Practices(console.cwd));
-    console.write(forms[format](specimenLog(notes, on)));
+    console.write(logFormats[format].write(specimenLog(notes, on)));
     return unread > 0 ? 1 : 0;
   },
 };

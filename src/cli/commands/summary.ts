@@ -1,6 +1,6 @@
-import { summaryForms, summaryOf, type NoSummary } from '../../documents/index.ts';
+import { summaryFormats, summaryOf, type NoSummary } from '../../documents/summary/index.ts';
 import { plain } from '../../documents/plain.ts';
-import { choice, onlyPath, readArguments } from '../arguments.ts';
+import { formatNames, formatOption, onlyPath, readArguments } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
@@ -9,11 +9,11 @@ import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
 export const summary: Command = {
-  usage: 'wheal summary NOTE [--format text|markdown|html|json] [--out FILE]',
+  usage: `wheal summary NOTE ${formatNames(summaryFormats)} [--out FILE]`,
   about: 'Writes what a chart needs to know of one note. --out never replaces a file without asking.',
   async run(argv, console) {
     const given = readArguments(argv, ['format', 'out']);
-    const format = choice(given, 'format', ['text', 'markdown', 'html', 'json']);
+    const format = formatOption(given, summaryFormats);
     const path = onlyPath(given, 'summary');
     needNote(path, console.cwd);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
@@ -27,7 +27,7 @@ export const summary: Command = {
     const { source, judgement, tables, practice } = opened;
     const model = summaryOf(source, judgement, { tables, practice: practice?.path });
     if (!model.readable) return unreadable(model, path, format, console);
-    await deliver(summaryForms[format](model), given.options.get('out'), console);
+    await deliver(summaryFormats[format].write(model), given.options.get('out'), console);
     return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
   },
 };

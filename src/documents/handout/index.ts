@@ -1,3 +1,4 @@
+import type { Format } from '../format.ts';
 import { mailDraft } from '../mail/draft.ts';
 import { handoutHtml } from './html.ts';
 import type { Handout } from './model.ts';
@@ -9,17 +10,20 @@ export type { Handout, NoHandout } from './model.ts';
 
 export type HandoutFormat = 'text' | 'html' | 'eml';
 
-/** How each form of a handout is written; a mail draft bears the moment at which it is made. */
-export const handoutForms: Readonly<Record<HandoutFormat, (handout: Handout, now: Date) => string>> = {
-  text: handoutText,
-  html: handoutHtml,
-  eml: (handout, now) =>
-    mailDraft({
-      subject: handout.subject,
-      text: handoutText(handout),
-      html: handoutHtml(handout),
-      language: handout.language,
-      to: handout.mailTo,
-      now,
-    }),
+/** The forms of a handout, the usual one first; a mail draft bears the moment at which it is made. */
+export const handoutFormats: Readonly<Record<HandoutFormat, Format<[handout: Handout, now: Date]>>> = {
+  text: { write: handoutText, ending: 'txt', title: 'Text' },
+  html: { write: handoutHtml, ending: 'html', title: 'Page for printing' },
+  eml: { write: handoutMail, ending: 'eml', title: 'Mail draft' },
 };
+
+function handoutMail(handout: Handout, now: Date): string {
+  return mailDraft({
+    subject: handout.subject,
+    text: handoutText(handout),
+    html: handoutHtml(handout),
+    language: handout.language,
+    to: handout.mailTo,
+    now,
+  });
+}

@@ -1,6 +1,7 @@
 import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { csvOf } from '../csv.ts';
+import type { Format } from '../format.ts';
 import { plain } from '../plain.ts';
 import { joined } from '../words.ts';
 
@@ -60,7 +61,7 @@ function whenText({ kind, state, from, to, proposed, overdue }: OpenItem): strin
 }
 
 /** The list as text: grouped by what to do, what is long overdue marked louder. */
-export function openListText({ asOf, notes, items }: OpenList): string {
+function openListText({ asOf, notes, items }: OpenList): string {
   const looked = `${notes} ${notes === 1 ? 'note' : 'notes'}`;
   if (items.length === 0) return `Nothing is open in ${looked} as of ${asOf}.\n`;
   const sections = groupOrder.flatMap((group) => {
@@ -95,7 +96,7 @@ const columns = [
 ] as const;
 
 /** The list as a table for a spreadsheet. */
-export const openListCsv = ({ items }: OpenList): string =>
+const openListCsv = ({ items }: OpenList): string =>
   csvOf([
     columns,
     ...items.map((item) => [
@@ -118,7 +119,7 @@ export const openListCsv = ({ items }: OpenList): string =>
   ]);
 
 /** The list as data; lines count from 0. */
-export const openListJson = ({ asOf, notes, items }: OpenList): string =>
+const openListJson = ({ asOf, notes, items }: OpenList): string =>
   `${JSON.stringify({ wheal: 1, asOf, notes, items: items.map(entryOf) }, null, 2)}\n`;
 
 const entryOf = (item: OpenItem): object => ({
@@ -135,3 +136,10 @@ const entryOf = (item: OpenItem): object => ({
   },
   ...{ state: item.state, overdueDays: item.overdue, urgent: item.urgent, loudness: item.loudness },
 });
+
+/** The forms of the list, the usual one first. */
+export const openListFormats: Readonly<Record<'text' | 'json' | 'csv', Format<[list: OpenList]>>> = {
+  text: { write: openListText, ending: 'txt', title: 'Text' },
+  json: { write: openListJson, ending: 'json', title: 'JSON' },
+  csv: { write: openListCsv, ending: 'csv', title: 'Table' },
+};

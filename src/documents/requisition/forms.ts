@@ -1,4 +1,5 @@
 import { escapedHtml, htmlPage } from '../html.ts';
+import type { Format } from '../format.ts';
 import { plain } from '../plain.ts';
 import type { Request, RequestRow, Requisition } from './requisition.ts';
 
@@ -9,7 +10,7 @@ const check =
   'Compare request and container with the patient present: two identifiers, site and specimen have to be the same on both. The label goes on the container, not on its lid.';
 
 /** Requests as text, with the container labels behind them. */
-export function requisitionText({ practice, requests }: Requisition): string {
+function requisitionText({ practice, requests }: Requisition): string {
   const from = practice.length === 0 ? '' : `${plain(practice.join(', '))}\n`;
   const parts = requests.map(
     ({ heading, rows }) => `${title}: ${heading}\n${rows.map((row) => rowText(row, 26)).join('')}`,
@@ -24,7 +25,7 @@ function rowText({ name, text, hint = missing }: RequestRow, width: number): str
 }
 
 /** Requests as a page for printing, each on a sheet of its own, and the labels at the end. */
-export function requisitionHtml({ practice, requests }: Requisition): string {
+function requisitionHtml({ practice, requests }: Requisition): string {
   const from = practice.length === 0 ? '' : `<p>${escapedHtml(plain(practice.join(', ')))}</p>\n`;
   const sections = requests.map((request) => sectionHtml(request, from));
   const labels = requests.map(
@@ -50,3 +51,9 @@ function rowHtml({ name, text, hint = missing }: RequestRow): string {
   const words = text === undefined ? `${blank} <small>(${hint})</small>` : escapedHtml(plain(text));
   return `<tr><th align="left">${escapedHtml(name)}</th><td>${words}</td></tr>`;
 }
+
+/** The forms of requests, the usual one first. */
+export const requisitionFormats: Readonly<Record<'text' | 'html', Format<[requisition: Requisition]>>> = {
+  text: { write: requisitionText, ending: 'txt', title: 'Text' },
+  html: { write: requisitionHtml, ending: 'html', title: 'Page for printing' },
+};

@@ -2,6 +2,7 @@ import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { csvOf } from '../csv.ts';
+import type { Format } from '../format.ts';
 import { plain } from '../plain.ts';
 import { joined, said, saidList } from '../words.ts';
 
@@ -104,7 +105,7 @@ const tally = ({ rows }: SpecimenLog): ReadonlyMap<SpecimenState, number> =>
   new Map(states.map((state) => [state, rows.filter((row) => row.state === state).length]));
 
 /** The log as text: each container, then what was taken against what left, and the counts. */
-export function logText(log: SpecimenLog): string {
+function logText(log: SpecimenLog): string {
   if (log.rows.length === 0 && log.methods.size === 0)
     return `No specimens and no procedures on ${log.on}.\n`;
   const rows = log.rows.map((row) => {
@@ -146,11 +147,11 @@ const columns = [
 ] as const satisfies readonly (keyof LogRow)[];
 
 /** The containers as a table for a spreadsheet. */
-export const logCsv = ({ rows }: SpecimenLog): string =>
+const logCsv = ({ rows }: SpecimenLog): string =>
   csvOf([columns, ...rows.map((row) => columns.map((column) => row[column]))]);
 
 /** The log as data. */
-export const logJson = (log: SpecimenLog): string =>
+const logJson = (log: SpecimenLog): string =>
   `${JSON.stringify(
     {
       wheal: 1,
@@ -169,3 +170,10 @@ export const logJson = (log: SpecimenLog): string =>
     null,
     2,
   )}\n`;
+
+/** The forms of the log, the usual one first. */
+export const logFormats: Readonly<Record<'text' | 'csv' | 'json', Format<[log: SpecimenLog]>>> = {
+  text: { write: logText, ending: 'txt', title: 'Text' },
+  csv: { write: logCsv, ending: 'csv', title: 'Table' },
+  json: { write: logJson, ending: 'json', title: 'JSON' },
+};

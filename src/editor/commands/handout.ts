@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import {
-  handoutForms,
+  handoutFormats,
   type Handout,
   type HandoutFormat,
   type Language,
@@ -50,31 +50,20 @@ async function exportHandout(open: OpenNote, language: Language, form: HandoutFo
   const target = await askWhere(open.document.uri, {
     title: vscode.l10n.t('Export the patient handout'),
     what: `handout-${language}`,
-    kinds: { [kindWords(form)]: endings[form] },
+    formats: [handoutFormats[form]],
   });
   // The note may have gone on while the dialog was open.
   const made = target && handoutOrWhy(open, language);
   if (target === undefined || made === undefined) return;
   await deliver(
     target,
-    handoutForms[form](made, new Date()),
+    handoutFormats[form].write(made, new Date()),
     vscode.l10n.t('The patient handout is written.'),
     alertOf(made, form),
   );
 }
 
-const endings: Readonly<Record<HandoutFormat, string>> = { text: 'txt', html: 'html', eml: 'eml' };
-
-function kindWords(form: HandoutFormat): string {
-  switch (form) {
-    case 'text':
-      return vscode.l10n.t('Text');
-    case 'html':
-      return vscode.l10n.t('Page for printing');
-    case 'eml':
-      return vscode.l10n.t('Mail draft');
-  }
-}
+const titleOf = (form: HandoutFormat): string => vscode.l10n.t(handoutFormats[form].title);
 
 /** Asks for the language, that of the note first. */
 async function askLanguage(own: Language): Promise<Language | undefined> {
@@ -92,11 +81,11 @@ async function askLanguage(own: Language): Promise<Language | undefined> {
 async function askForm(): Promise<HandoutFormat | 'beside' | undefined> {
   const items: readonly (vscode.QuickPickItem & { form: HandoutFormat | 'beside' })[] = [
     { form: 'beside', label: vscode.l10n.t('Show beside the note') },
-    { form: 'html', label: kindWords('html'), description: vscode.l10n.t('one sheet, in any browser') },
-    { form: 'text', label: kindWords('text') },
+    { form: 'html', label: titleOf('html'), description: vscode.l10n.t('one sheet, in any browser') },
+    { form: 'text', label: titleOf('text') },
     {
       form: 'eml',
-      label: kindWords('eml'),
+      label: titleOf('eml'),
       description: vscode.l10n.t('opens in a mail program; nothing is sent'),
     },
   ];

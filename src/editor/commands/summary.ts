@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import type { SummaryFormat } from '../../documents/index.ts';
+import { summaryFormats, type SummaryFormat } from '../../documents/summary/index.ts';
 import { askWhere, deliver, endingOf, frontNote } from '../papers/export.ts';
 import { summaryOfNote } from '../papers/summary.ts';
 import type { Command } from './command.ts';
@@ -24,12 +24,11 @@ export const previewSummary: Command = async ({ notes, pages }) => {
   if (note !== undefined) await pages.showSummary(note.document.uri);
 };
 
-const endings: Readonly<Record<string, SummaryFormat>> = {
-  txt: 'text',
-  md: 'markdown',
-  html: 'html',
-  json: 'json',
-};
+/** The form that a file's name asks for; text where its ending is of none. */
+const formatOf = (uri: vscode.Uri): SummaryFormat =>
+  (Object.keys(summaryFormats) as SummaryFormat[]).find(
+    (format) => summaryFormats[format].ending === endingOf(uri),
+  ) ?? 'text';
 
 /** Writes the chart summary where the user says. */
 export const exportSummary: Command = async ({ notes }) => {
@@ -38,10 +37,10 @@ export const exportSummary: Command = async ({ notes }) => {
   const uri = await askWhere(note.document.uri, {
     title: vscode.l10n.t('Export the chart summary'),
     what: 'summary',
-    kinds: { [vscode.l10n.t('Text')]: 'txt', Markdown: 'md', HTML: 'html', JSON: 'json' },
+    formats: Object.values(summaryFormats),
   });
   if (uri === undefined) return;
-  const summary = await summaryOfNote(note, notes, endings[endingOf(uri)] ?? 'text');
+  const summary = await summaryOfNote(note, notes, formatOf(uri));
   if ('why' in summary) return void vscode.window.showWarningMessage(noSummary(summary.why));
   const alert = vscode.l10n.t('The note has errors, and the summary says so at its top.');
   const done = vscode.l10n.t('The chart summary is written.');

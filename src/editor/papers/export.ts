@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import type { Format } from '../../documents/format.ts';
 import { isPractice, writeWhole } from '../host/files.ts';
 import type { Notes } from '../notes/notes.ts';
 import type { OpenNote } from '../notes/open-note.ts';
@@ -17,18 +18,21 @@ export interface Asked {
   readonly title: string;
   /** What is written, as a file's name says it: put behind the name of the note, or alone where it has none. */
   readonly what: string;
-  /** Endings by the words for them; the first is proposed. */
-  readonly kinds: Readonly<Record<string, string>>;
+  /** The forms that it may have; the first is proposed. */
+  readonly formats: readonly Pick<Format<never>, 'ending' | 'title'>[];
 }
 
 /** Asks where to write; the dialog itself asks before a file is replaced. Undefined where the user goes back. */
-export function askWhere(note: vscode.Uri, { title, what, kinds }: Asked): Thenable<vscode.Uri | undefined> {
-  const ending = Object.values(kinds)[0] ?? 'txt';
+export function askWhere(
+  note: vscode.Uri,
+  { title, what, formats }: Asked,
+): Thenable<vscode.Uri | undefined> {
+  const ending = formats[0]?.ending ?? 'txt';
   return vscode.window.showSaveDialog({
     ...beside(note, what, ending),
     title,
     saveLabel: vscode.l10n.t('Export'),
-    filters: Object.fromEntries(Object.entries(kinds).map(([words, one]) => [words, [one]])),
+    filters: Object.fromEntries(formats.map((one) => [vscode.l10n.t(one.title), [one.ending]])),
   });
 }
 

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { summaryForms, summaryOf, type SummaryFormat } from '../../documents/index.ts';
+import { summaryFormats, summaryOf, type SummaryFormat } from '../../documents/summary/index.ts';
 import { readNote } from '../../note/read.ts';
 import type { Notes } from '../notes/notes.ts';
 import type { OpenNote } from '../notes/open-note.ts';
@@ -22,5 +22,5 @@ export async function summaryOfNote(
     practice: practice === undefined ? undefined : vscode.workspace.asRelativePath(practice),
   });
   if (!model.readable) return { why: model.why };
-  return { text: summaryForms[format](model), unfit: model.alerts.length > 0 };
+  return { text: summaryFormats[format].write(model), unfit: model.alerts.length > 0 };
 }

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { handoutForms } from '../../../src/documents/handout/index.ts';
+import { handoutFormats } from '../../../src/documents/handout/index.ts';
 import { placeNames, placeWords } from '../../../src/documents/handout/places.ts';
 import { argumentsIn, catalogue } from '../../../src/documents/handout/sentences/index.ts';
 import { dateWords, languageOf, listed } from '../../../src/documents/handout/language.ts';
@@ -191,8 +191,8 @@ describe('what was done', () => {
     const text = note('method: ??\nclosure: ??\nsutures-due: ??\ndressing: ??').replace('left cheek', '??');
     assert.equal(section('done-title', text)!.join(), 'A small procedure was done.');
     assert.equal(section('stitches-title', text), undefined);
-    for (const form of Object.values(handoutForms))
-      assert.doesNotMatch(form(handout(text), now).replace(/=\r\n/g, ''), /\?\?|undefined|NaN/);
+    for (const { write } of Object.values(handoutFormats))
+      assert.doesNotMatch(write(handout(text), now).replace(/=\r\n/g, ''), /\?\?|undefined|NaN/);
   });
 
   it('says the site in plain words of the language, with those of the note beside', () => {
@@ -568,17 +568,17 @@ aftercare: {language: ${value}}
     const value = JSON.stringify(typed.replace(/[\ud800-\udfff]/g, ''));
     const result = made(whole(value), own(value));
     if (!result.readable) return;
-    const text = handoutForms.text(result, now);
+    const text = handoutFormats.text.write(result, now);
     assert.doesNotMatch(
       text,
       // eslint-disable-next-line no-control-regex -- these are what must not get through
       /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff]/,
     );
-    const html = handoutForms.html(result, now);
+    const html = handoutFormats.html.write(result, now);
     assert.doesNotMatch(html, /<(?:script|img|b)\b/i);
     assert.equal(html.match(/<\/style>/g)?.length, 1);
     assert.doesNotMatch(page(html.slice(html.indexOf('<body'))), /[<>"]/);
-    const mail = handoutForms.eml(result, now);
+    const mail = handoutFormats.eml.write(result, now);
     const [head = ''] = mail.split('\r\n\r\n');
     assert.deepEqual(
       head
@@ -638,13 +638,16 @@ describe('forms of the handout', () => {
   const one = handout(read('melanocytic-deep-shave.wheal.yaml'), practice, 'es');
 
   it('say the same', () => {
-    const text = handoutForms.text(one, now).replace(/\s+/g, ' ');
-    const html = page(handoutForms.html(one, now).replace(/<style>[^]*<\/style>/, '')).replace(/\s+/g, ' ');
+    const text = handoutFormats.text.write(one, now).replace(/\s+/g, ' ');
+    const html = page(handoutFormats.html.write(one, now).replace(/<style>[^]*<\/style>/, '')).replace(
+      /\s+/g,
+      ' ',
+    );
     for (const item of items(one)) {
       assert.ok(text.includes(item), item);
       assert.ok(html.includes(item), item);
     }
-    for (const line of handoutForms.text(one, now).split('\n')) assert.ok(line.length <= 78, line);
+    for (const line of handoutFormats.text.write(one, now).split('\n')) assert.ok(line.length <= 78, line);
   });
 
   // A browser's print of two such columns on Letter, the shorter paper, with a wide font at 11 points holds more than this.
@@ -665,17 +668,17 @@ describe('forms of the handout', () => {
     });
 
   it('load nothing from elsewhere, and name their language', () => {
-    const html = handoutForms.html(one, now);
+    const html = handoutFormats.html.write(one, now);
     assert.match(html, /<html lang="es">/);
     assert.doesNotMatch(html, /<script|src=|href=|url\(|@import/);
   });
 
   it('are large where the practice wants it', () => {
     assert.match(
-      handoutForms.html(handout(note('method: shave'), 'handout: {large-print: yes}'), now),
+      handoutFormats.html.write(handout(note('method: shave'), 'handout: {large-print: yes}'), now),
       /<body class="large">/,
     );
-    assert.match(handoutForms.html(one, now), /<body>/);
+    assert.match(handoutFormats.html.write(one, now), /<body>/);
   });
 
   it('have no patient and no procedure in the subject of a mail', () => {
@@ -684,7 +687,7 @@ describe('forms of the handout', () => {
 
   it('go to the address of the note, and to nobody else', () => {
     const to = handout(note('method: shave', { patient: 'email: a@example.org' }));
-    assert.match(handoutForms.eml(to, now), /^To: a@example\.org\r$/m);
-    assert.doesNotMatch(handoutForms.eml(one, now), /^(?:To|Cc|Bcc|From):/m);
+    assert.match(handoutFormats.eml.write(to, now), /^To: a@example\.org\r$/m);
+    assert.doesNotMatch(handoutFormats.eml.write(one, now), /^(?:To|Cc|Bcc|From):/m);
   });
 });

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { requisitionHtml, requisitionText } from '../../../src/documents/requisition/forms.ts';
+import { requisitionFormats } from '../../../src/documents/requisition/forms.ts';
 import { requisitionOf, type Request } from '../../../src/documents/requisition/requisition.ts';
 import { readNote } from '../../../src/note/read.ts';
 import { referenceTables } from '../../../src/practice/tables.ts';
@@ -12,7 +12,7 @@ const requestsOf = (text: string): readonly Request[] => {
 const textOf = (text: string): string => {
   const { value } = readNote(text);
   assert.ok(value);
-  return requisitionText(requisitionOf(value, referenceTables));
+  return requisitionFormats.text.write(requisitionOf(value, referenceTables));
 };
 const rowOf = ({ rows }: Request, name: string): string | undefined =>
   rows.find((row) => row.name === name)?.text;
@@ -108,9 +108,10 @@ describe('requisition', () => {
     );
     assert.ok(value);
     const model = requisitionOf(value, referenceTables);
-    const html = requisitionHtml(model);
+    const html = requisitionFormats.html.write(model);
     assert.doesNotMatch(html, /<script>alert|<b>"x"/);
-    // eslint-disable-next-line no-control-regex -- these are what must not get through
-    for (const form of [html, requisitionText(model)]) assert.doesNotMatch(form, /[\u001b\u202e]/);
+    const text = requisitionFormats.text.write(model);
+    // eslint-disable-next-line no-control-regex -- the very characters that must not get through
+    for (const form of [html, text]) assert.doesNotMatch(form, /[\u001b\u202e]/);
   });
 });

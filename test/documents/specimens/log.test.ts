@@ -1,12 +1,6 @@
 import assert from 'node:assert/strict';
 import { csvCell } from '../../../src/documents/csv.ts';
-import {
-  logCsv,
-  logJson,
-  logText,
-  specimenLog,
-  type SpecimenLog,
-} from '../../../src/documents/specimens/log.ts';
+import { logFormats, specimenLog, type SpecimenLog } from '../../../src/documents/specimens/log.ts';
 import { readNote } from '../../../src/note/read.ts';
 import { referenceTables } from '../../../src/practice/tables.ts';
 
@@ -43,7 +37,7 @@ describe('specimen log', () => {
       ],
     );
     assert.match(
-      logText(log),
+      logFormats.text.write(log),
       /Containers to send: 3\. sent: 1, not sent yet: 2, not to be sent: 1, not recorded: 1\./,
     );
   });
@@ -68,9 +62,12 @@ describe('specimen log', () => {
   });
 
   it('says of a day without any that it has none', () => {
-    assert.equal(logText(logOf([day], '2026-04-01')), 'No specimens and no procedures on 2026-04-01.\n');
+    assert.equal(
+      logFormats.text.write(logOf([day], '2026-04-01')),
+      'No specimens and no procedures on 2026-04-01.\n',
+    );
     assert.deepEqual(
-      (JSON.parse(logJson(logOf([day], '2026-04-01'))) as { specimens: unknown }).specimens,
+      (JSON.parse(logFormats.json.write(logOf([day], '2026-04-01'))) as { specimens: unknown }).specimens,
       [],
     );
   });
@@ -81,7 +78,7 @@ describe('specimen log', () => {
     for (const text of ['C-1', '2026-03-02', 'left upper back']) assert.equal(csvCell(text), text);
     assert.equal(csvCell('a "b", c'), '"a ""b"", c"');
     assert.doesNotMatch(csvCell('a\nb\r\nc'), /[\r\n]/);
-    const csv = logCsv(logOf([day.replace('C-1', '"=HYPERLINK(1)"')]));
+    const csv = logFormats.csv.write(logOf([day.replace('C-1', '"=HYPERLINK(1)"')]));
     assert.ok(
       csv
         .split('\r\n')

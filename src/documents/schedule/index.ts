@@ -1,0 +1,29 @@
+import type { IsoDate } from '../../note/values/values.ts';
+import { calendarOf } from '../calendar/calendar.ts';
+import type { Format } from '../format.ts';
+import { calendarItems, scheduleJson, scheduleText, type NoteSchedule } from './schedule.ts';
+
+export { calendarItems, type NoteSchedule } from './schedule.ts';
+
+export type ScheduleFormat = 'text' | 'json' | 'ics';
+
+/** When and for whom a schedule is written. */
+export interface Written {
+  readonly today: IsoDate;
+  readonly now: Date;
+  /** The name of the practice. */
+  readonly name: string;
+}
+
+/** The forms of a schedule, the usual one first. */
+export const scheduleFormats: Readonly<
+  Record<ScheduleFormat, Format<[schedules: readonly NoteSchedule[], written: Written]>>
+> = {
+  text: { write: (schedules, { today }) => scheduleText(schedules, today), ending: 'txt', title: 'Text' },
+  json: { write: (schedules, { today }) => scheduleJson(schedules, today), ending: 'json', title: 'JSON' },
+  ics: {
+    write: (schedules, { now, name }) => calendarOf(calendarItems(schedules), { now, name }),
+    ending: 'ics',
+    title: 'Calendar',
+  },
+};
