@@ -157,33 +157,55 @@ export const note: Validator;
 export const practice: Validator;
 `;
 
-/** Every file of a check's family, as an import: a new check is a new file, and nobody edits a list. */
-function catalogueText(): string {
+/** A file of checks, with the name of what it exports: one `check`, or a table of `checks`. */
+interface CheckFile {
+  /** Below `src/checks`. */
+  readonly path: string;
+  readonly exported: 'check' | 'checks';
+}
+
+/** Every file of a check's family: a new check is a new file, and nobody edits a list. */
+function checkFiles(): readonly CheckFile[] {
   const base = join(root, 'src/checks');
   const families = readdirSync(base, { withFileTypes: true }).filter(
     (entry) => entry.isDirectory() && entry.name !== 'generated',
   );
-  const modules = families.flatMap((family) =>
+  return families.flatMap((family) =>
     readdirSync(join(base, family.name))
       .filter((name) => name.endsWith('.ts') && !name.startsWith('_'))
       .sort()
-      .map((name) => `${family.name}/${name}`),
+      .map((name): CheckFile => {
+        const path = `${family.name}/${name}`;
+        const one = /^export const check\b/m.test(readFileSync(join(base, path), 'utf8'));
+        return { path, exported: one ? 'check' : 'checks' };
+      }),
   );
-  const exportsOf = modules.map((module) =>
-    /^export const check\b/m.test(readFileSync(join(base, module), 'utf8')) ? 'check' : 'checks',
+}
+
+const importsOf = (files: readonly CheckFile[]): string =>
+  files.map(({ path, exported }, at) => `import { ${exported} as c${at} } from '../${path}';\n`).join('');
+
+function catalogueText(files: readonly CheckFile[]): string {
+  const list = files.map(({ exported }, at) => (exported === 'check' ? `c${at}` : `...c${at}`));
+  return `// Generated from the folders of checks. Do not edit.
+import type { Check } from '../check.ts';
+${importsOf(files)}
+export const catalogue: readonly Check[] = [${list.join(', ')}];
+`;
+}
+
+/** Which file each check is in: for the pages only, so that no bundle has it. */
+function sourceFilesText(files: readonly CheckFile[]): string {
+  const rows = files.map(
+    ({ path, exported }, at) =>
+      `  ['src/checks/${path}', ${exported === 'check' ? `[c${at}]` : `c${at}`}],\n`,
   );
-  const imports = modules.map(
-    (module, index) => `import { ${exportsOf[index]!} as c${index} } from '../${module}';`,
-  );
-  const list = modules.map((_, index) => (exportsOf[index] === 'check' ? `c${index}` : `...c${index}`));
-  return [
-    '// Generated from the folders of checks. Do not edit.',
-    "import type { Check } from '../check.ts';",
-    ...imports,
-    '',
-    `export const catalogue: readonly Check[] = [${list.join(', ')}];`,
-    '',
-  ].join('\n');
+  return `// Generated from the folders of checks. Do not edit.
+import type { Check } from '../check.ts';
+${importsOf(files)}
+export const sourceFiles: readonly (readonly [path: string, checks: readonly Check[]])[] = [
+${rows.join('')}];
+`;
 }
 
 /** The names of the handout's sentences with what each has filled in: checks stand below the handout, and may not ask it. */
@@ -201,7 +223,9 @@ export function generate(): void {
   write('src/note/generated/shapes.ts', shapesText());
   write('src/schema/generated/validators.js', validatorText());
   write('src/schema/generated/validators.d.ts', validatorTypes);
-  write('src/checks/generated/catalogue.ts', catalogueText());
+  const ofChecks = checkFiles();
+  write('src/checks/generated/catalogue.ts', catalogueText(ofChecks));
+  write('src/checks/generated/source-files.ts', sourceFilesText(ofChecks));
   write('src/checks/generated/sentences.ts', sentencesText());
 }
 

@@ -1,8 +1,8 @@
 /** Writes the head of each check's page from the check itself; the examples below it are written by hand. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { sourceFiles } from '../checks/generated/source-files.ts';
 import { catalogue, type Check } from '../checks/index.ts';
-import { differenceOf } from '../checks/differences.ts';
 import { citation } from '../reference/sources/index.ts';
 
 const checks = join(import.meta.dirname, '..', 'checks');
@@ -20,10 +20,9 @@ export const pagePath = (code: string): string => join(checks, `${code}.md`);
 const quoted = (keys: readonly string[]): string => keys.map((key) => `\`${key}\``).join(', ');
 
 /** Where the sources of a check differ, what is followed, and the setting that follows another. */
-function differenceText(code: string): readonly string[] {
-  const row = differenceOf(code);
-  if (row === undefined) return [];
-  const { how, settings } = row;
+function differenceText({ sourcesDiffer }: Check): readonly string[] {
+  if (sourcesDiffer === undefined) return [];
+  const { how, settings } = sourcesDiffer;
   const setting =
     settings.length === 0
       ? 'No setting follows another, since this is a danger.'
@@ -31,6 +30,17 @@ function differenceText(code: string): readonly string[] {
         ? 'No setting follows another source; `severities` in the practice file raises, lowers or turns off this check.'
         : `To follow another, set ${quoted(settings)} in the practice file.`;
   return [`Sources differ. ${how} ${setting}`, ''];
+}
+
+const fileOf: ReadonlyMap<string, string> = new Map(
+  sourceFiles.flatMap(([path, checks]) => checks.map(({ code }): [string, string] => [code, path])),
+);
+
+/** The source file of a check, below the project's folder. */
+export function sourceFileOf(code: string): string {
+  const path = fileOf.get(code);
+  if (path === undefined) throw new Error(`no file has the check ${code}`);
+  return path;
 }
 
 /** The head of a page: what the check is, why it matters, and where its facts are from. */
@@ -44,8 +54,10 @@ export function headOf(check: Check): string {
     '',
     check.why,
     '',
-    ...differenceText(check.code),
+    ...differenceText(check),
     ...sources,
+    '',
+    `Source: \`${sourceFileOf(check.code)}\``,
     '',
     'Decision support for trained staff: verify; the treating clinician, local protocol and the current label decide.',
     '',

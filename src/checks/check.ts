@@ -44,6 +44,28 @@ export interface FixPlace {
   readonly tables: Tables;
 }
 
+/** Another reading of what was typed; `service/code-actions/alternatives.ts` has a function for each. */
+export type AlternativeName =
+  'tenth' | 'tenth-of-one-dose' | 'point-moved' | 'in-ml' | 'zero-more' | 'other-date' | 'working-day';
+
+/** How the record itself may be wrong where a check finds something. */
+export interface Alternatives {
+  /** How else the typed text may be read, the likeliest first; with none only `??` is offered for the value. */
+  readonly readAs: readonly AlternativeName[];
+  /** The only forms of the finding that put the value in doubt; all where none is named. */
+  readonly forms?: readonly string[];
+  /** Whether `??` is offered even if a milder finding shows then, which this one hid. */
+  readonly mayLeaveMilder?: true;
+}
+
+/** Where published sources differ: what is followed here, and which keys of the practice file follow another. */
+export interface SourcesDiffer {
+  /** How the sources differ, and which is followed. */
+  readonly how: string;
+  /** Keys of the practice file, a key inside of another after a point; none where nothing may follow another. */
+  readonly settings: readonly string[];
+}
+
 /** One thing that can be wrong with a note: what it is called, why it matters, and how it is found. */
 export interface Check {
   /** `family/what`, never changed once published. */
@@ -64,4 +86,10 @@ export interface Check {
   readonly misses?: (finding: Finding) => string | undefined;
   /** Fixes for one finding of this check, made for the text that it was found in. */
   readonly fix?: (place: FixPlace, finding: Finding) => readonly Fix[];
+  /** Absent where the value that is found is no matter of doubt. */
+  readonly alternatives?: Alternatives;
+  /** Absent where the sources agree, or there is one. */
+  readonly sourcesDiffer?: SourcesDiffer;
+  /** What is to be done now by form, where no edit undoes what happened. */
+  readonly nextStep?: Readonly<Partial<Record<string, string>>>;
 }

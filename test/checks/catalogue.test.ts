@@ -100,6 +100,12 @@ describe('the catalogue of checks', () => {
         }
       });
 
+      it('names only forms that it has a message for', () => {
+        const { alternatives, milder, nextStep, messages } = check;
+        const named = [alternatives?.forms ?? [], Object.keys(milder ?? {}), Object.keys(nextStep ?? {})];
+        for (const form of named.flat()) assert.ok(Object.hasOwn(messages, form), form);
+      });
+
       it('is written in American spelling', () => {
         for (const text of textsOf(check)) assert.doesNotMatch(text, british);
       });

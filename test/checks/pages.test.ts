@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
-import { pagePath, renewed } from '../../src/build/pages.ts';
+import { pagePath, renewed, sourceFileOf } from '../../src/build/pages.ts';
 import { catalogue, checkPractice, messageOf } from '../../src/checks/index.ts';
 import { checkFailed, moreFindings } from '../../src/checks/record/judging.ts';
 import type { Finding } from '../../src/note/tree/finding.ts';
@@ -62,6 +62,7 @@ describe('pages of the checks', () => {
       it('has a page whose head is that of the check', () => {
         assert.notEqual(page, '', `${path} is missing`);
         assert.equal(page, renewed(page, check), 'run npm run generate');
+        assert.ok(page.includes(`\nSource: \`${sourceFileOf(check.code)}\`\n`));
       });
 
       if (withoutExamples.has(check.code)) return;

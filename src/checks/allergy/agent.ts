@@ -21,5 +21,6 @@ export const check: Check = {
     eased: '{agent} was given to a patient whose list of allergies names {allergy}. {ease}',
     entry,
   },
+  alternatives: { readAs: [] },
   find: ofGiven(namesAnesthetic, judgeAgent),
 };

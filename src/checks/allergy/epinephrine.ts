@@ -22,5 +22,6 @@ export const check: Check = {
     eased: 'The solution holds epinephrine, which the list of allergies names. {ease}',
     entry,
   },
+  alternatives: { readAs: [] },
   find: ofGiven(({ substances }) => substances.has('epinephrine'), judgeEpinephrine),
 };

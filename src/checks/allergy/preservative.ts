@@ -61,5 +61,10 @@ export const check: Check = {
       '{agent} from {forms} holds {preservative}; whether it crosses with {allergy} is disputed. A vial without preservative settles it: `preservative-free: yes`.',
     entry,
   },
+  alternatives: { readAs: [], forms: ['main'] },
+  sourcesDiffer: {
+    how: 'Some name a cross-reaction between parabens and para-aminobenzoic acid, others see none that matters. It is mentioned, and no more.',
+    settings: [],
+  },
   find: ofGiven(({ any }) => any, judgePreservative),
 };

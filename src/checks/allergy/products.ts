@@ -195,6 +195,7 @@ function toldOf(events: Subject['note']['events'], table: WordTable<Product>): r
 const checkOf = ({ things, later, ...row }: Row): Check => ({
   ...row,
   severity: 'error',
+  alternatives: { readAs: [] },
   messages: {
     main: '{product} holds {substance}, and the patient is listed as allergic to {allergy}. Choose another; if it was used, tell the clinician and the patient.',
     eased:

@@ -39,5 +39,6 @@ export const check: Check = {
       '{agent} is an ester and becomes para-aminobenzoic acid, like what the patient is listed as allergic to ({allergy}). Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is in order.',
     entry,
   },
+  alternatives: { readAs: [] },
   find: ofGiven(namesAnesthetic, judgeClass),
 };

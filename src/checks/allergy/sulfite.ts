@@ -26,5 +26,6 @@ export const check: Check = {
     main: 'Solutions of {agent} with epinephrine hold a sulfite, and the patient is listed as allergic to {allergy}. Use a plain solution, or name a product of the practice file that has `sulfite: no`.',
     entry,
   },
+  alternatives: { readAs: [] },
   find: ofGiven(({ substances }) => substances.has('sulfite'), judgeSulfite),
 };

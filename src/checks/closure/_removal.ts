@@ -3,7 +3,12 @@ import type { Args } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import type { Check, Subject } from '../check.ts';
+import type { Check, SourcesDiffer, Subject } from '../check.ts';
+
+export const sourcesDiffer: SourcesDiffer = {
+  how: 'Days to removal differ by site up to fourfold. One leaflet on punch biopsies gives the usual days, and only a day outside of every source is a warning.',
+  settings: ['suture-windows'],
+};
 
 export type Kind = 'due' | 'out';
 

@@ -27,5 +27,6 @@ export const check: Check = {
     main: 'Tissue glue on mucosa ({site}): it is not meant for that. Check site and closure.',
     tension: 'Tissue glue over the {site}, where the skin pulls: it may give way. Stitches hold there.',
   },
+  alternatives: { readAs: [] },
   find: glued,
 };

@@ -57,5 +57,10 @@ export const check: Check = {
   messages: {
     main: '{size} in the skin of the {site} is unusual; {usual} is published. Check the size.',
   },
+  alternatives: { readAs: [] },
+  sourcesDiffer: {
+    how: 'Texts differ by a step: 3-0 to 5-0 in trunk and limbs, 3-0 to 5-0 in the foot. All of them count as usual, and one step beyond.',
+    settings: ['severities'],
+  },
   find: oddSizes,
 };

@@ -13,6 +13,7 @@ export const check: Check = {
     out: 'The stitches are said to have been taken out on {date}, before the visit on {visit}. Check both dates.',
     visit: 'the visit',
   },
+  alternatives: { readAs: ['other-date', 'working-day'] },
   find({ note }) {
     const found: Report[] = [];
     const visit = note.visit;

@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 import { addDays } from '../../note/values/days.ts';
 import { bounded } from '../bounded.ts';
 import type { Report, Subject } from '../check.ts';
-import { daysWithWindow, argsOf, sources } from './_removal.ts';
+import { sourcesDiffer, daysWithWindow, argsOf, sources } from './_removal.ts';
 
 function early(subject: Subject): readonly Report[] {
   const found: Report[] = [];
@@ -27,5 +27,7 @@ export const check: Check = {
     out: 'The stitches came out on {date}, earlier than any source takes them out here; the usual days are {from} to {to}. Check the date, or look at the wound again.',
     slow: 'The stitches are due on {date}, and what this patient or site has makes wounds hold late: {from} to {to} is usual then.',
   },
+  alternatives: { readAs: ['other-date', 'working-day'] },
+  sourcesDiffer,
   find: early,
 };

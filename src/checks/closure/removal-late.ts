@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 import { addDays } from '../../note/values/days.ts';
 import { bounded } from '../bounded.ts';
 import type { Report, Subject } from '../check.ts';
-import { daysWithWindow, argsOf, sources } from './_removal.ts';
+import { sourcesDiffer, daysWithWindow, argsOf, sources } from './_removal.ts';
 
 function late(subject: Subject): readonly Report[] {
   const found: Report[] = [];
@@ -25,5 +25,7 @@ export const check: Check = {
     due: 'The stitches are due on {date}, later than any source leaves them in here; the usual days are {from} to {to}. Check the date.',
     out: 'The stitches came out on {date}, later than any source leaves them in here; the usual days were {from} to {to}. Check the date.',
   },
+  alternatives: { readAs: ['other-date', 'working-day'] },
+  sourcesDiffer,
   find: late,
 };

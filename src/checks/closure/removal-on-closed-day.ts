@@ -22,5 +22,6 @@ export const check: Check = {
   messages: {
     main: 'The practice is closed on {date}. The next open day is {next}.',
   },
+  alternatives: { readAs: ['working-day'] },
   find: onClosedDays,
 };

@@ -46,6 +46,7 @@ export const check: Check = {
       '{out} stitches were taken out of {placed}. If {left} came out before or stayed in, say so; otherwise look again.',
     placed: 'stitches put in',
   },
+  alternatives: { readAs: [] },
   find: ({ note, tables }) =>
     (note.procedures ?? [])
       .map((procedure) => counted(procedure, tables))

@@ -160,6 +160,11 @@ export const check: Check = {
     ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
     device: 'the {device}',
   },
+  alternatives: { readAs: [] },
+  sourcesDiffer: {
+    how: 'Surveys find short bursts far from a pacemaker without harm, makers of some devices forbid all current. For defibrillators and stimulators the makers are followed, for pacemakers the surveys.',
+    settings: [],
+  },
   find(subject) {
     const found: Report[] = [];
     const devices = devicesOf(subject);

@@ -1,8 +1,13 @@
 import { type Advisory, type DoseJudgement } from '../../dose/judge.ts';
 import { ceilingBy } from '../../limits/ceilings.ts';
 import { allowedMgText, bindingText, kindText, mgText } from '../../dose/words.ts';
-import type { Report } from '../check.ts';
+import type { Report, SourcesDiffer } from '../check.ts';
 import { crossing, dayText } from './_days.ts';
+
+export const sourcesDiffer: SourcesDiffer = {
+  how: 'Guidelines and other countries give less than the ceiling. The ceiling of the practice’s authority is followed, and each of the others is named beside it.',
+  settings: ['authority', 'limits', 'severities'],
+};
 
 /** For each agent the one to tell of: the surest, and of these the lowest. */
 export function lowestByAgent(advisories: readonly Advisory[]): readonly Advisory[] {

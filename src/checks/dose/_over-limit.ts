@@ -2,8 +2,13 @@ import { floorTo } from '../../dose/arithmetic.ts';
 import { type DoseJudgement, type Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check, Report, SourcesDiffer } from '../check.ts';
 import { crossing, dayText, shareElsewhere, shareOf, sumText } from './_days.ts';
+
+export const sourcesDiffer: SourcesDiffer = {
+  how: 'Limits of the same anesthetic differ by half and more between countries and texts, and so does the weight that counts in obesity. The text of one authority is followed, US prescribing information where the practice chooses none, with the actual weight; nothing is averaged.',
+  settings: ['authority', 'limits'],
+};
 
 export const sources: Check['sources'] = [
   { source: 'us-label-lidocaine', mark: 'Q' },

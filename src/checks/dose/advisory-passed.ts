@@ -3,7 +3,7 @@ import { overLimit } from '../../dose/judge.ts';
 import { bounded } from '../bounded.ts';
 import type { Report } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { lowestByAgent, reportOf, also } from './_advisories.ts';
+import { sourcesDiffer, lowestByAgent, reportOf, also } from './_advisories.ts';
 
 export const check: Check = {
   code: 'dose/advisory-passed',
@@ -22,6 +22,7 @@ export const check: Check = {
       'The {authority} advises against {product} for this patient ({population}); {mg} mg is within the limit that another source gives. Weigh another anesthetic.',
     also,
   },
+  sourcesDiffer,
   find({ dose }) {
     const found: Report[] = [];
     for (const day of daysOf(dose)) {

@@ -29,5 +29,9 @@ export const check: Check = {
     main: '{first} and {second} in one visit: their labels advise against it for want of data. Wheal adds up their shares of the limits; keep to one where it will do.',
     first: '{first} here',
   },
+  sourcesDiffer: {
+    how: 'Labels do not recommend mixing, teaching adds the shares of the limits, a hospital stops at the first maximum. The shares are added.',
+    settings: ['severities'],
+  },
   find: mixed,
 };

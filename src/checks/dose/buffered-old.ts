@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import type { Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { doesNotUnlock } from './_epinephrine.ts';
+import { sourcesDiffer, doesNotUnlock } from './_epinephrine.ts';
 
 /** Buffered stock past its days, where nothing else is said about the day on which it was mixed. */
 function bufferedOld(subject: Subject): readonly Report[] {
@@ -30,5 +30,6 @@ export const check: Check = {
   messages: {
     main: 'This was buffered {days} days before it was used; a study held it good for {most} days in the cold. Mix it fresh, and set the rest aside.',
   },
+  sourcesDiffer,
   find: bufferedOld,
 };

@@ -28,5 +28,6 @@ export const check: Check = {
     { source: 'wikem-local-anesthetics', mark: 'Q' },
   ],
   messages: { main: '{agent} precipitates with bicarbonate. Check which anesthetic was buffered.' },
+  alternatives: { readAs: [] },
   find: precipitating,
 };

@@ -67,6 +67,7 @@ export const check: Check = {
     unit: '{agent} is not made as {typed}; it is made as {made}. Was it {instead}? Check the vial.',
     diluted: '{typed} is weaker than any {agent} that is made ({made}). If it was diluted, all is in order.',
   },
+  alternatives: { readAs: [], forms: ['main', 'unit'] },
   find: notMade,
   fix: (_place, { start, end, data }: Finding): readonly Fix[] => {
     if (data === undefined) return [];

@@ -46,5 +46,6 @@ export const check: Check = {
     main: '{amount} of {cream} is more than {limit}, the most for this patient ({population}). Check amount, area, time and weight.',
     studied: '{amount} of {cream} is more than {limit}, the most that the label tells of for {population}.',
   },
+  alternatives: { readAs: [], forms: ['main'] },
   find: ({ dose }: Subject) => daysOf(dose).flatMap(({ creams }) => creams.flatMap(overOwnRow)),
 };

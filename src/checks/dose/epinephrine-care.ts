@@ -49,5 +49,10 @@ export const check: Check = {
     main: '{micrograms} µg of epinephrine is more than {most} µg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
     said: saidHere,
   },
+  alternatives: { readAs: [], forms: ['any'] },
+  sourcesDiffer: {
+    how: 'For the same medicines one text asks for care and another forbids epinephrine. Care is asked for.',
+    settings: ['severities'],
+  },
   find: epinephrineCare,
 };

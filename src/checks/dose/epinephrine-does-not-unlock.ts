@@ -1,5 +1,5 @@
 import type { Check } from '../check.ts';
-import { doesNotUnlock } from './_epinephrine.ts';
+import { sourcesDiffer, doesNotUnlock } from './_epinephrine.ts';
 
 export const check: Check = {
   code: 'dose/epinephrine-does-not-unlock',
@@ -15,5 +15,6 @@ export const check: Check = {
     stale:
       'This was buffered more than {days} days before, and epinephrine is lost by then, so the limit of plain {agent} counts here.',
   },
+  sourcesDiffer,
   find: doesNotUnlock,
 };

@@ -42,5 +42,10 @@ export const check: Check = {
     main: 'Epinephrine in the {site} with {name}: the blood supply may not bear it. Use a plain solution; if it is in already, watch color and warmth until it has worn off.',
     said: saidHere,
   },
+  alternatives: { readAs: [] },
+  sourcesDiffer: {
+    how: 'Reviews and trials hold epinephrine safe in fingers, toes, nose and ears; a monograph and one review do not. The reviews are followed: only Raynaud and vascular disease are reported.',
+    settings: ['severities'],
+  },
   find: endArteries,
 };

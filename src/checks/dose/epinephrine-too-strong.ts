@@ -29,5 +29,6 @@ export const check: Check = {
   messages: {
     main: 'Epinephrine {drawn} is stronger than {strongest}, the strongest that is made with a local anesthetic. Check the ratio on the vial.',
   },
+  alternatives: { readAs: ['zero-more'] },
   find: tooStrong,
 };

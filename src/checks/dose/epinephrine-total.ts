@@ -52,5 +52,9 @@ export const check: Check = {
     cardiac:
       '{total} µg of epinephrine in {day} is more than {most} µg, a maximum of dental teaching with cardiac disease. Weigh a weaker or plain solution.',
   },
+  sourcesDiffer: {
+    how: 'A textbook allows 500 µg, dental teaching 200 µg and 40 µg with heart disease; labels give no maximum. The dental ones are followed.',
+    settings: ['severities'],
+  },
   find: total,
 };

@@ -53,5 +53,6 @@ export const check: Check = {
       '{agent} and {name} can both cause methemoglobin. Keep to the smallest amount, or use lidocaine alone.',
     said: saidHere,
   },
+  alternatives: { readAs: [] },
   find: methemoglobin,
 };

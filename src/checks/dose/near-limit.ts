@@ -3,7 +3,7 @@ import { isAtLeast } from '../../dose/arithmetic.ts';
 import { overLimit } from '../../dose/judge.ts';
 import type { Report } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { sources, report, also } from './_over-limit.ts';
+import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
 
 /** From here on a dose is near its limit. */
 const near = 0.8;
@@ -19,6 +19,7 @@ export const check: Check = {
     'nothing-left': 'The dose of {day} is {percent}% of the limit: {sum}. Add nothing more.',
     also,
   },
+  sourcesDiffer,
   find({ dose }) {
     const reports: Report[] = [];
     for (const day of daysOf(dose)) {

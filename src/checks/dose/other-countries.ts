@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 import { overLimit } from '../../dose/judge.ts';
 import type { Report } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { lowestByAgent, reportOf, also } from './_advisories.ts';
+import { sourcesDiffer, lowestByAgent, reportOf, also } from './_advisories.ts';
 
 export const check: Check = {
   code: 'dose/other-countries',
@@ -19,6 +19,7 @@ export const check: Check = {
     main: 'The {product} of {day}, {mg} mg, is within the limit used here and above the {max} mg ({binding}{printed}) of {authority}. Published limits differ.',
     also,
   },
+  sourcesDiffer,
   find({ dose }) {
     const found: Report[] = [];
     for (const day of daysOf(dose)) {

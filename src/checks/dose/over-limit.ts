@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 import { overLimit } from '../../dose/judge.ts';
 import type { Report } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { sources, report, also } from './_over-limit.ts';
+import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
 
 export const check: Check = {
   code: 'dose/over-limit',
@@ -16,6 +16,8 @@ export const check: Check = {
       'The dose of {day} is {percent}% of the limit: {sum}. The rest has used up the limit, so that no {product} would be in order; check volumes, strengths and weight.',
     also,
   },
+  alternatives: { readAs: ['tenth-of-one-dose'], mayLeaveMilder: true },
+  sourcesDiffer,
   find({ dose }) {
     const reports: Report[] = [];
     for (const day of daysOf(dose)) {

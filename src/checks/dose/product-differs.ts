@@ -63,5 +63,6 @@ export const check: Check = {
   messages: {
     main: '“{written}” is written here, and “{product}” in the practice file is {stock}. Look at the vial, and take out what is not so.',
   },
+  alternatives: { readAs: [] },
   find: differing,
 };

@@ -83,6 +83,10 @@ export const check: Check = {
     main: '{ml} mL went into {site}; sources inject at most {most} mL to numb a whole {place}. Check the number, and the color of the {place} before the patient leaves.',
     also: 'Counts too.',
   },
+  sourcesDiffer: {
+    how: 'Sources inject 1 to 3 mL, 2 to 5 mL, or 4 mL into a finger and 6 mL into a toe; 8 to 12 mL around an ear; 6 to 10 mL or up to 20 mL around a penis. The greatest is followed.',
+    settings: ['severities'],
+  },
   find(subject) {
     const found: Report[] = [];
     const procedures = subject.note.procedures ?? [];

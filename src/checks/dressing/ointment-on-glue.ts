@@ -31,5 +31,6 @@ export const check: Check = {
     main: '{word} on tissue glue loosens its film. Leave the glue bare, or cover it dry.',
     glue: 'tissue glue here',
   },
+  alternatives: { readAs: [] },
   find: onGlue,
 };

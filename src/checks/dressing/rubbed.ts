@@ -33,5 +33,9 @@ export const check: Check = {
   messages: {
     main: 'The wound on the {site} is left uncovered, and {rubs} rubs there. A dressing for the first days spares it.',
   },
+  sourcesDiffer: {
+    how: 'Most leaflets keep a wound moist and covered, one leaves it to the air until there is a scab. Covering is followed.',
+    settings: ['wound-care.open'],
+  },
   find: atSites(rubbed),
 };

@@ -1,11 +1,12 @@
 import type { Check } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { format, loop, far } from './_results.ts';
+import { sourcesDiffer, format, loop, far } from './_results.ts';
 
 export const check: Check = {
   code: 'follow-up/attempts-only',
   severity: 'error',
   milder: { main: 'warning' },
+  sourcesDiffer,
   title: 'The patient was tried, and not reached',
   why: 'A voicemail tells nobody for sure. Where the telephone fails, a letter with proof of delivery or the family doctor may not.',
   sources: [loop, { source: 'result-follow-up', mark: 'Q' }, format],

@@ -1,11 +1,12 @@
 import type { Check } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { format, loop, far } from './_results.ts';
+import { sourcesDiffer, format, loop, far } from './_results.ts';
 
 export const check: Check = {
   code: 'follow-up/not-told',
   severity: 'error',
   milder: { main: 'warning' },
+  sourcesDiffer,
   title: 'A result that the patient has not been told',
   why: 'No news is not good news to a patient who waits. A cancer that nobody told grows on; from four weeks on any untold result is an error.',
   sources: [loop, { source: 'result-follow-up', mark: 'Q' }, format],

@@ -17,6 +17,10 @@ export const check: Check = {
   code: 'follow-up/result-overdue',
   severity: 'error',
   milder: { main: 'warning' },
+  sourcesDiffer: {
+    how: 'Leaflets ask patients to call after 10 working days, a practice calls after 14 days, laboratories promise 1 to 3 working days. Ten working days are followed.',
+    settings: ['overdue.result', 'overdue.fungal-culture', 'overdue.mycobacterial-culture'],
+  },
   title: 'A result that is overdue',
   why: 'A result that never comes is missed by nobody unless somebody waits for it. Four weeks past its limit it is an error.',
   sources: [

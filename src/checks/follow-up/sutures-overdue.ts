@@ -2,6 +2,7 @@ import type { Check } from '../check.ts';
 import { bounded } from '../bounded.ts';
 import { lateOf, lateReport } from './_plan.ts';
 import { format } from './_afterwards.ts';
+import { sourcesDiffer } from '../closure/_removal.ts';
 
 export const check: Check = {
   code: 'follow-up/sutures-overdue',
@@ -17,6 +18,7 @@ export const check: Check = {
   messages: {
     main: 'The stitches were to come out from {from} to {to}, and nothing says that they did. Call the patient, or write `sutures-out` with day, name and number.',
   },
+  sourcesDiffer,
   find: (subject) =>
     lateOf(subject, 'suture removal').map((late) =>
       lateReport(late, {

@@ -63,6 +63,11 @@ export const check: Check = {
     hair: '`{word}` in hair-bearing skin after {fuel}, which stays wet in hair for up to an hour. If it was dry, write `dry: yes`.',
     fuel: '{fuel} burns until it is dry',
   },
+  alternatives: { readAs: [] },
+  sourcesDiffer: {
+    how: 'Labels ask for 3 minutes on hairless skin and up to an hour in hair; in an experiment nothing caught fire from the sixtieth second on. Whether it was dry is asked, and no minutes are counted.',
+    settings: ['severities'],
+  },
   find(subject) {
     const found: Report[] = [];
     for (const { procedure, spark } of sparks(subject)) {

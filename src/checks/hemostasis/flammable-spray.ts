@@ -15,6 +15,7 @@ export const check: Check = {
       'Some cold sprays are flammable, and `{word}` was used at the same site. Name the spray, and let the vapor clear.',
     spark: 'heat or a spark is said here',
   },
+  alternatives: { readAs: [] },
   find(subject) {
     const found: Report[] = [];
     for (const { procedure, spark } of sparks(subject))

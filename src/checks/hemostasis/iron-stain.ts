@@ -19,6 +19,7 @@ export const check: Check = {
     main: '`{word}` can stain the skin for months, and this is {site}. Aluminum chloride does not.',
     site: 'the site',
   },
+  alternatives: { readAs: [] },
   find(subject) {
     const found: Report[] = [];
     for (const procedure of subject.note.procedures ?? []) {

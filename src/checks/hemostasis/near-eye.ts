@@ -34,6 +34,7 @@ export const check: Check = {
     ear: '`{word}` in the ear canal ({site}): its label keeps it out of the ears. Use another preparation.',
     site: 'the site',
   },
+  alternatives: { readAs: [] },
   find(subject) {
     return (subject.note.procedures ?? []).flatMap((procedure) => {
       const base = subject.siteOf(procedure)?.base;

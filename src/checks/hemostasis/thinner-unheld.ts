@@ -72,5 +72,9 @@ export const check: Check = {
     main: 'The patient takes {name}, and the note has neither pressure nor a stitch nor a dressing. If there was one, write it; if not, weigh a pressure dressing.',
     medicine: '{name} is taken',
   },
+  sourcesDiffer: {
+    how: 'Some guidance continues newer blood thinners for small procedures, a German guideline leaves out the last dose before. That they go on is followed; nothing is said against it.',
+    settings: ['severities'],
+  },
   find: unheld,
 };

@@ -35,5 +35,9 @@ export const check: Check = {
       'The question is {disease}: a second sample from beside the blister, in a transport medium for immunofluorescence, usually decides it.',
     question,
   },
+  sourcesDiffer: {
+    how: 'Most laboratories want skin beside the blister, an older one the edge of the blister. Both pass.',
+    settings: ['severities'],
+  },
   ...ofSuspected('beside the blister', blister),
 };

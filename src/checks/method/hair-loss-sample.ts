@@ -24,5 +24,9 @@ export const check: Check = {
       'For {disease} sources want two punches, one for horizontal and one for vertical sections. If there was only one, tell the laboratory which sections it is for: horizontal ones show most.',
     question,
   },
+  sourcesDiffer: {
+    how: 'Laboratories take 4 mm, one would rather have 6 mm. Four are followed.',
+    settings: ['severities'],
+  },
   ...ofSuspected('hair', hair),
 };

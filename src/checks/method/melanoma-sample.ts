@@ -82,5 +82,9 @@ export const check: Check = {
       'Melanoma is asked about, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
     question,
   },
+  sourcesDiffer: {
+    how: 'A table of 2005 forbids every shave; the academy and the network allow one below the plane of the lesion. The latter are followed.',
+    settings: ['severities'],
+  },
   ...ofSuspected('whole lesion', melanoma),
 };

@@ -25,6 +25,7 @@ export const check: Check = {
     main: 'A punch of {size} is not a size that is made. Write its diameter: 3 mm, 4 mm, 6 mm.',
     two: 'A punch has one diameter, and {size} gives two. If this is the lesion, write it under `lesion`.',
   },
+  alternatives: { readAs: ['tenth'] },
   find: ({ note, tables }) =>
     (note.procedures ?? [])
       .map((procedure) => sizeReport(procedure, tables))

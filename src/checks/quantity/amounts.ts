@@ -4,7 +4,7 @@ import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from '../dose/_days.ts';
 import { respell } from './_respell.ts';
 
-type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'find'> & {
+type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'find' | 'alternatives'> & {
   readonly severity?: Severity;
   /** Forms of the finding that are less grave than the rest. */
   readonly milder?: Readonly<Record<string, Severity>>;
@@ -87,6 +87,7 @@ const rows: readonly Row[] = [
     messages: {
       main: '{typed} is a unit for {other}, not for {wanted}. Check what was meant and write it like this: {example}.',
     },
+    alternatives: { readAs: ['in-ml'] },
   },
   {
     code: 'quantity/decimal-comma',
@@ -121,6 +122,7 @@ const rows: readonly Row[] = [
       dilution: '{typed} is weaker than {bound}. Check the number of zeros.',
       year: 'The year {year} is far from today. Check its digits.',
     },
+    alternatives: { readAs: ['point-moved', 'other-date'] },
   },
   {
     code: 'quantity/strength-unsaid',

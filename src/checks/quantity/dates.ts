@@ -1,7 +1,7 @@
 import type { Check } from '../check.ts';
 import { respell } from './_respell.ts';
 
-type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'>;
+type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'alternatives'>;
 
 /** What is wrong with a date or a clock time as it was typed. */
 const rows: readonly Row[] = [
@@ -13,6 +13,7 @@ const rows: readonly Row[] = [
       main: '{typed} is not in the calendar: that month has {days} days. Check the day and the month.',
       month: '{typed} is not in the calendar: there are twelve months. Write year, month, day.',
     },
+    alternatives: { readAs: ['other-date'] },
   },
   {
     code: 'quantity/date-form',

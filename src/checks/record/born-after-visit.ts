@@ -9,6 +9,7 @@ export const check: Check = {
   messages: {
     main: 'The date of birth {born} is later than the visit on {visit}. Check both dates against the chart.',
   },
+  alternatives: { readAs: ['other-date'] },
   find({ note }) {
     const born = note.patient?.born;
     const visit = note.visit?.value?.date;

@@ -14,6 +14,10 @@ export const check: Check = {
   messages: {
     main: 'The patient is {age} years old, and consent is recorded as {consent}. If a guardian gave it, write `guardian`.',
   },
+  sourcesDiffer: {
+    how: 'The age from which patients consent alone differs by country. Under 16 years it is asked who did.',
+    settings: ['severities'],
+  },
   find({ note: { consent }, tables, dose }) {
     const { months } = dose.facts;
     if (consent?.value === undefined || months === undefined || months >= alone) return [];

@@ -18,6 +18,7 @@ export const check: Check = {
     signed: 'The note is said to have been signed on {date}, and today is {other}. Check the date.',
     addendum: 'This addition is dated {date}, and today is {other}. Check the date.',
   },
+  alternatives: { readAs: ['other-date'] },
   find(subject) {
     const { today } = subject;
     if (today === undefined) return [];

@@ -22,6 +22,7 @@ export const check: Check = {
     'before-sent': 'when the specimen was sent',
     'before-received': 'when the result came',
   },
+  alternatives: { readAs: ['other-date'] },
   find(subject) {
     const found: Report[] = [];
     for (const one of datesOf(subject)) {

@@ -5,8 +5,13 @@ import type { Tables } from '../../practice/tables.ts';
 import type { MethodRow } from '../../reference/methods.ts';
 import type { Sourced } from '../../reference/types.ts';
 import { isAbsent } from '../absent.ts';
-import type { Check } from '../check.ts';
+import type { Check, SourcesDiffer } from '../check.ts';
 import { rowsIn } from '../words.ts';
+
+const whatRequestsNeed: SourcesDiffer = {
+  how: 'Asked what a request needs, clinicians name three items and pathologists ten. What laboratories ask for in writing is followed.',
+  settings: ['severities'],
+};
 
 interface Row {
   readonly code: string;
@@ -17,6 +22,7 @@ interface Row {
   readonly why: string;
   readonly message: string;
   readonly sources: readonly Sourced[];
+  readonly sourcesDiffer?: SourcesDiffer;
 }
 
 interface ProcedureRow extends Row {
@@ -117,6 +123,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     why: 'After the sample nobody can see any more what it was taken from. The pathologist weighs the slide against what was seen.',
     message: 'The lesion is not described. Write its kind, color, size and border.',
     sources: [{ source: 'requisition-guides', mark: 'Q' }, format],
+    sourcesDiffer: whatRequestsNeed,
     unless: sameLesion,
   },
   {
@@ -127,6 +134,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     why: 'Laboratories ask for the clinical information or the differential diagnosis; a slide that is read without it may be read wrongly.',
     message: 'No question to the pathologist is written. Write what the sample should answer.',
     sources: [{ source: 'requisition-guides', mark: 'Q' }, format],
+    sourcesDiffer: whatRequestsNeed,
     unless: (procedure, tables) =>
       sameLesion(procedure) ||
       nothingSent(procedure) ||
@@ -183,7 +191,16 @@ const procedureCheck = (row: ProcedureRow): Check => ({
       .map(({ head }) => ({ at: head })),
 });
 
-const wordsOf = ({ code, keys, severity, title, why, message, sources }: Row): Omit<Check, 'find'> => ({
+const wordsOf = ({
+  code,
+  keys,
+  severity,
+  title,
+  why,
+  message,
+  sources,
+  sourcesDiffer,
+}: Row): Omit<Check, 'find'> => ({
   code,
   misses: () => keys[0],
   severity,
@@ -191,6 +208,7 @@ const wordsOf = ({ code, keys, severity, title, why, message, sources }: Row): O
   why,
   sources,
   messages: { main: message },
+  ...(sourcesDiffer === undefined ? {} : { sourcesDiffer }),
 });
 
 /** What a careful record has, and this note does not mention. */

@@ -17,6 +17,7 @@ export const check: Check = {
     main: 'Label {label} is already used in this visit. Look at both containers, and tell the laboratory if they were sent like this.',
     first: 'label {label} is used here first',
   },
+  alternatives: { readAs: [] },
   find(subject) {
     const found: Report[] = [];
     const used = new Map<string, Leaf<string>>();

@@ -32,6 +32,10 @@ export const check: Check = {
     divided:
       '{count} specimens come from one punch of {size}; laboratories want 5 mm or more where a piece is divided. If each had its own punch, write a procedure for each.',
   },
+  sourcesDiffer: {
+    how: 'Laboratories want 4 to 5 mm, an older entry takes 3 mm. Only less than 3 mm is reported.',
+    settings: ['severities'],
+  },
   find: ({ note, tables }) =>
     (note.procedures ?? [])
       .map((procedure) => small(procedure, tables))

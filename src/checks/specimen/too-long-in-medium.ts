@@ -34,6 +34,12 @@ export const check: Check = {
   messages: {
     main: 'The specimen was sent {days} days after the visit; for {test} tissue keeps about {most} days in `{medium}`. Ask the laboratory whether it is still of use.',
   },
+  alternatives: { readAs: ['other-date'] },
+  nextStep: { main: 'ask the laboratory whether it is still of use' },
+  sourcesDiffer: {
+    how: 'One laboratory keeps Michel medium at room temperature for 5 days, another in the cold for 7 and refuses it warm. The shorter time is followed.',
+    settings: ['severities'],
+  },
   find(subject) {
     const { note, tables } = subject;
     const found: Report[] = [];

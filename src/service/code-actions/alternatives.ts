@@ -1,3 +1,5 @@
+import type { AlternativeName } from '../../checks/check.ts';
+import { shareOf } from '../../checks/dose/_days.ts';
 import { addDays, daysBetween } from '../../note/values/days.ts';
 import { sutureRemoval } from '../../followup/sutures.ts';
 import { isClosed } from '../../followup/working-days.ts';
@@ -10,58 +12,71 @@ import type { IsoDate } from '../../note/values/values.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { weekdayName } from '../analysis/days.ts';
 
-/** What a finding was made about, as it stands in the text. */
-export interface Doubted {
+/** The value that a finding is about, as it was typed. */
+export interface Typed {
   readonly analysis: Analysis;
   readonly at: Range;
   /** The characters there, without quotes. */
   readonly typed: string;
-  /** The whole value in which they stand. */
+  /** The whole value that they are in. */
   readonly whole: string;
 }
 
-/** A text that could stand there instead, with what a title shows beside it. */
-export interface Reread {
+/** A text that may have been meant instead. */
+export interface Alternative {
   readonly text: string;
-  readonly beside?: string;
+  /** What a title shows of it; the text itself where nothing is named. */
+  readonly shown?: string;
 }
 
-/** Other ways to read what was typed: never a value that only fits. */
-export type Rereading = (doubted: Doubted) => readonly Reread[];
+/** Other readings of what was typed: never a value that only fits. */
+type Reader = (typed: Typed) => readonly Alternative[];
 
-const texts = (...found: readonly string[]): readonly Reread[] => found.map((text) => ({ text }));
+const texts = (...found: readonly string[]): readonly Alternative[] => found.map((text) => ({ text }));
 
 const wholeNumber = /^([1-9]\d*)(?=\s*[a-zµμ%])/i;
 
 /** The same digits with a decimal point one place from the right: `35 mL` as `3.5 mL`. Where one was typed, none slipped. */
-export const tenth: Rereading = ({ typed }) => {
+const tenth: Reader = ({ typed }) => {
   const digits = wholeNumber.exec(typed)?.[1];
   if (digits === undefined) return [];
   return texts(formatNumber(Number(digits) / 10) + typed.slice(digits.length));
 };
 
 /** The same digits with the decimal point one place further right: `0.02 mL` as `0.2 mL`. */
-const tenfold: Rereading = ({ typed }) => {
+const tenfold: Reader = ({ typed }) => {
   const digits = /^\d*\.\d+/.exec(typed)?.[0];
   if (digits === undefined) return [];
   return texts(formatNumber(Number(digits) * 10) + typed.slice(digits.length));
 };
 
 /** The decimal point one place to the left or right. */
-export const pointMoved: Rereading = (doubted) => [...tenth(doubted), ...tenfold(doubted)];
+const pointMoved: Reader = (value) => [...tenth(value), ...tenfold(value)];
+
+/**
+ * The decimal point may be missing where an injection is over the limit all by itself, not where only the sum is.
+ */
+const tenthOfOneDose: Reader = (value) => {
+  const { dose } = value.analysis.judgement;
+  const days = dose === null ? [] : [dose, ...dose.later];
+  const alone = days.some((day) =>
+    day.given.some((one) => one.at.start === value.at.start && shareOf(one, day) > 1),
+  );
+  return alone ? tenth(value) : [];
+};
 
 /** More than this many mL are hardly given at one site, so the unit was not all that slipped. Common practice, no source. */
 const mostMl = 10;
 
-/** The number that stands before a wrong unit, as mL: `2 mg` as `2 mL`. */
-export const inMl: Rereading = ({ whole, typed }) => {
+/** The number before a wrong unit, as mL: `2 mg` as `2 mL`. */
+const inMl: Reader = ({ whole, typed }) => {
   const amount = /^(\d+(?:\.\d+)?)\s*/.exec(whole);
   if (amount === null || whole.slice(amount[0].length) !== typed || Number(amount[1]) > mostMl) return [];
-  return [{ text: 'mL', beside: `${amount[1] ?? ''} mL` }];
+  return [{ text: 'mL', shown: `${amount[1] ?? ''} mL` }];
 };
 
 /** A ratio with one zero more: `1:10,000` as `1:100,000`. */
-export const weaker: Rereading = ({ typed }) => {
+const weaker: Reader = ({ typed }) => {
   const parts = /^1\s*:\s*(\d[\d,]*)$/.exec(typed)?.[1]?.replaceAll(',', '');
   return parts === undefined ? [] : texts(`1:${formatThousands(Number(parts) * 10)}`);
 };
@@ -70,9 +85,9 @@ const isoDate = /^(\d{4})-(\d\d)-(\d\d)/;
 
 /**
  * The same day of another year that the note or the clock names, the same in another century, or day and month swapped.
- * Only what is planned may lie ahead.
+ * Only what is planned may be in the future.
  */
-export const redated: Rereading = ({ analysis, at, typed }) => {
+const redated: Reader = ({ analysis, at, typed }) => {
   const match = isoDate.exec(typed);
   if (match === null) return [];
   const [date, year = '', month = '', day = ''] = match;
@@ -108,7 +123,7 @@ function yearsAround({ note, context: { today } }: Analysis): readonly number[] 
  * For stitches that are to come out: the working days of their window that are nearest to the day that was typed, one
  * after it and one before. They are plans and no facts; where the stitches came out already nothing is proposed.
  */
-export const workingDay: Rereading = ({ analysis, at, typed }) => {
+const workingDay: Reader = ({ analysis, at, typed }) => {
   const date = isoDate.exec(typed)?.[0];
   const procedure = plannedAt(analysis, at);
   const window = procedure && windowOf(analysis, procedure);
@@ -116,7 +131,7 @@ export const workingDay: Rereading = ({ analysis, at, typed }) => {
   const { closedDays } = analysis.context.tables;
   const open = daysOf(window).filter((day) => !isClosed(day, closedDays));
   return [open.find((day) => day > date), open.findLast((day) => day < date)].flatMap((day) =>
-    day === undefined ? [] : [{ text: day, beside: `${day}, ${weekdayName(day)}` }],
+    day === undefined ? [] : [{ text: day, shown: `${day}, ${weekdayName(day)}` }],
   );
 };
 
@@ -137,3 +152,17 @@ const mostDays = 60;
 
 const daysOf = ({ from, to }: Days): readonly IsoDate[] =>
   Array.from({ length: Math.min(daysBetween(from, to), mostDays) + 1 }, (_, day) => addDays(from, day));
+
+const readers: Readonly<Record<AlternativeName, Reader>> = {
+  tenth,
+  'tenth-of-one-dose': tenthOfOneDose,
+  'point-moved': pointMoved,
+  'in-ml': inMl,
+  'zero-more': weaker,
+  'other-date': redated,
+  'working-day': workingDay,
+};
+
+/** What the alternative of a name makes of what was typed. */
+export const alternativesOf = (name: AlternativeName, typed: Typed): readonly Alternative[] =>
+  readers[name](typed);

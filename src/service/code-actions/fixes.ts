@@ -4,7 +4,7 @@ import type { Finding, Fix, Severity, TextEdit } from '../../note/tree/finding.t
 import type { Range } from '../../note/tree/tree.ts';
 import { acceptance } from './accept.ts';
 import type { Analysis } from '../analysis/analysis.ts';
-import { correctionsOf } from './record-fixes.ts';
+import { recordFixesOf } from './record-fixes.ts';
 import { damagedParts } from './damage.ts';
 import { fills } from './missing-keys.ts';
 import { mapsOf } from '../analysis/maps.ts';
@@ -29,7 +29,7 @@ export function fixesAt(analysis: Analysis, start: number, end: number): readonl
   return inOrder([
     ...open.flatMap((finding) => mends(analysis, finding)).filter(({ edits }) => leaves(edits)),
     ...fills(analysis, open, maps, leaves),
-    ...(isSigned(analysis) ? [] : distinct(open.flatMap((finding) => corrections(analysis, finding)))),
+    ...(isSigned(analysis) ? [] : distinct(open.flatMap((finding) => recordFixes(analysis, finding)))),
     // Both stand in parts of the note that come after signing.
     ...open.flatMap((finding) => nextStep(analysis, finding, maps) ?? []),
     ...open.flatMap((finding) => acceptance(analysis, finding, maps) ?? []),
@@ -57,9 +57,9 @@ const mends = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
     .map((fix) => mending(fix, finding));
 
 /** What changes the record, of the check itself and of all checks alike. */
-const corrections = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
+const recordFixes = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
   [
-    ...correctionsOf(analysis, finding),
+    ...recordFixesOf(analysis, finding),
     ...ownFixes(analysis, finding).filter(({ kind }) => kind === 'record'),
   ].map((fix) => mending(fix, finding));
 

@@ -1,3 +1,4 @@
+import { checkOf } from '../../checks/index.ts';
 import type { Finding } from '../../note/tree/finding.ts';
 import type { Note, Specimen } from '../../note/generated/types.ts';
 import { plainWord } from '../../note/words/word-table.ts';
@@ -6,15 +7,8 @@ import { addItem, isCompact, isRefused, type Fields } from '../edits/fields.ts';
 import type { PlacedMap } from '../analysis/maps.ts';
 import type { OfferedFix } from './offered-fix.ts';
 
-/** What is to be done about tissue that the note cannot mend, by the check and the form of its finding. */
-const steps: ReadonlyMap<string, string> = new Map([
-  ['specimen/wrong-medium destroys', 'tell the laboratory, take another specimen'],
-  ['specimen/wrong-medium poor', 'ask the laboratory whether it can still be moved'],
-  ['specimen/too-long-in-medium main', 'ask the laboratory whether it is still of use'],
-]);
-
 /**
- * What to do now where no edit mends what happened: an event about the specimen with `??` for its day, for what was
+ * What to do now where no edit undoes what happened: an event about the specimen with `??` for its day, for what was
  * done and for how it ended, which stays open until somebody has written it. The finding stays. Undefined where such an
  * event is there already.
  */
@@ -23,7 +17,7 @@ export function nextStep(
   finding: Finding,
   [whole]: readonly PlacedMap[],
 ): OfferedFix | undefined {
-  const step = steps.get(`${finding.code} ${finding.form}`);
+  const step = checkOf(finding.code)?.nextStep?.[finding.form];
   if (step === undefined || note === null || whole === undefined) return undefined;
   const names = namesAt(note, finding);
   const [name] = names;

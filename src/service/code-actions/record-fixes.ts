@@ -2,26 +2,15 @@ import type { Finding, Fix, TextEdit } from '../../note/tree/finding.ts';
 import { reread } from '../../note/reread.ts';
 import type { KeyShape } from '../../note/tree/shape.ts';
 import type { Range, TextNode } from '../../note/tree/tree.ts';
-import { catalogue, checkBy, type Check } from '../../checks/index.ts';
-import { shareOf } from '../../checks/dose/_days.ts';
+import type { AlternativeName } from '../../checks/check.ts';
+import { catalogue, checkBy, checkOf, type Check } from '../../checks/index.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { locate, type Place } from '../analysis/locate.ts';
-import { inMl, pointMoved, redated, tenth, weaker, workingDay } from './alternatives.ts';
-import type { Reread, Rereading } from './alternatives.ts';
+import { alternativesOf, type Alternative } from './alternatives.ts';
 import { rowsOfTable } from '../analysis/words.ts';
 
-/** What a record may say wrongly where a check finds something. */
-interface Correction {
-  /** The only forms of the finding that leave the value in doubt; all where none is named. */
-  readonly forms?: readonly string[];
-  /** How else what was typed may be read, the likeliest first. */
-  readonly again?: readonly Rereading[];
-  /** Whether `??` is offered though a milder finding that this one covers may then show. */
-  readonly covers?: true;
-}
-
-/** The value that a finding is about, or in which it stands. */
-interface Said {
+/** The value that a finding is about, or that it is in. */
+interface Doubted {
   readonly analysis: Analysis;
   readonly finding: Finding;
   readonly node: TextNode;
@@ -30,23 +19,23 @@ interface Said {
 
 /**
  * Fixes that change what is said to have been done. A ready value is offered only where it is another reading of what
- * was typed (a decimal point, a unit, a year, day and month swapped) or a plan; otherwise the value gives way to `??`, and
- * somebody has to write what was so. A value that only fits, as the largest volume that is allowed, never stands ready.
- * The gap comes first, since the first of several is one key away. Each leaves the note without the finding and with no
- * other in its place, but for what it covered.
+ * was typed (a decimal point, a unit, a year, day and month swapped) or a plan; otherwise `??` takes the place of the value, and
+ * somebody has to write what was so. A value that only fits, as the largest volume that is allowed, is never offered.
+ * `??` comes first, since the first of several is one key away. Each leaves the note without the finding and with no
+ * other in its place, but for what it hid.
  */
-export function correctionsOf(analysis: Analysis, finding: Finding): readonly Fix[] {
-  const correction = corrections.get(finding.code);
-  if (correction === undefined || correction.forms?.includes(finding.form) === false) return [];
-  const said = saidAt(analysis, finding);
-  if (said === undefined) return [];
-  const again = (correction.again ?? []).flatMap((reread) => rereads(said, reread));
-  const settled = again.filter((fix) => settles(said, fix));
-  const open = unknown(said).filter((fix) => correction.covers === true || settles(said, fix));
+export function recordFixesOf(analysis: Analysis, finding: Finding): readonly Fix[] {
+  const alternatives = checkOf(finding.code)?.alternatives;
+  if (alternatives === undefined || alternatives.forms?.includes(finding.form) === false) return [];
+  const value = valueAt(analysis, finding);
+  if (value === undefined) return [];
+  const others = alternatives.readAs.flatMap((name) => readAs(value, name));
+  const settled = others.filter((fix) => settles(value, fix));
+  const open = unknown(value).filter((fix) => alternatives.mayLeaveMilder === true || settles(value, fix));
   return [...open, ...settled];
 }
 
-function saidAt(analysis: Analysis, finding: Finding): Said | undefined {
+function valueAt(analysis: Analysis, finding: Finding): Doubted | undefined {
   const place = locate(analysis.root, finding.start, analysis.shapes, analysis.kind);
   const { node } = place;
   if (place.onKey || node?.kind !== 'text' || finding.end > node.end) return undefined;
@@ -61,14 +50,14 @@ const record = (title: string, { start, end }: Range, text: string): Fix => ({
 });
 
 /** The value as not yet known, where nothing else that was written is lost with it. */
-function unknown({ node, place, ...said }: Said): readonly Fix[] {
+function unknown({ node, place, ...said }: Doubted): readonly Fix[] {
   const key = valueKey(place, said.analysis);
   return single.has(key?.reads) || isOneWord({ node, place, ...said }, key)
     ? [record(`${place.key?.key ?? 'this'} as ??`, node, '??')]
     : [];
 }
 
-/** The key that a bare text stands for, where it takes the place of a map with one key. */
+/** The key that a bare text is for, where it takes the place of a map with one key. */
 function valueKey({ key }: Place, { shapes }: Analysis): KeyShape | undefined {
   if (key?.map === undefined || key.text === undefined) return key;
   return shapes.get(key.map)?.byName.get(key.text) ?? key;
@@ -81,7 +70,7 @@ const single: ReadonlySet<string | undefined> = new Set([
 ]);
 
 /** Whether a text is the finding's word and no more; where the key has a table of words, one of these. */
-function isOneWord({ analysis, finding, node }: Said, key: KeyShape | undefined): boolean {
+function isOneWord({ analysis, finding, node }: Doubted, key: KeyShape | undefined): boolean {
   if (finding.start !== node.start || finding.end !== node.end) return false;
   const rows = rowsOfTable(analysis.context.tables, key?.words);
   const typed = node.text.trim().toLowerCase();
@@ -89,18 +78,18 @@ function isOneWord({ analysis, finding, node }: Said, key: KeyShape | undefined)
   return words.length === 0 || words.some((word) => word.toLowerCase() === typed);
 }
 
-/** What a rereading makes of the characters that a finding marks. */
-function rereads({ analysis, finding, node, place }: Said, reread: Rereading): readonly Fix[] {
+/** The fixes by one alternative of the characters that a finding marks. */
+function readAs({ analysis, finding, node, place }: Doubted, name: AlternativeName): readonly Fix[] {
   const quote = /^["']/.exec(analysis.text.slice(finding.start, finding.end))?.[0] ?? '';
   const at = { start: finding.start + quote.length, end: finding.end - quote.length };
   const typed = analysis.text.slice(at.start, at.end);
-  return reread({ analysis, at: finding, typed, whole: node.text }).map((found) =>
-    record(found.beside ?? found.text, at, written(found, quote, place)),
+  return alternativesOf(name, { analysis, at: finding, typed, whole: node.text }).map((other) =>
+    record(other.shown ?? other.text, at, written(other, quote, place)),
   );
 }
 
 /** Between brackets a comma would end a plain value. */
-const written = ({ text }: Reread, quote: string, { around }: Place): string =>
+const written = ({ text }: Alternative, quote: string, { around }: Place): string =>
   quote === '' && text.includes(',') && around.some((one) => 'flow' in one && one.flow === true)
     ? `"${text}"`
     : text;
@@ -115,7 +104,7 @@ const mayFollow = /^(?:shape\/pending|follow-up\/.*)$/;
 const tried = new WeakMap<Analysis, Map<string, boolean>>();
 
 /** Whether the note reads without the finding after a fix, and with no error or warning in its place. */
-function settles({ analysis, finding: { code } }: Said, { edits }: Fix): boolean {
+function settles({ analysis, finding: { code } }: Doubted, { edits }: Fix): boolean {
   const known = tried.get(analysis) ?? new Map<string, boolean>();
   tried.set(analysis, known);
   const key = JSON.stringify([code, edits]);
@@ -145,66 +134,3 @@ const isLoud = ({ severity }: Finding): boolean => severity === 'error' || sever
 
 const countOf = (findings: readonly Finding[], code: string): number =>
   findings.filter((one) => one.code === code).length;
-
-/** A slipped point stands to reason where an injection is over the limit all by itself, not where the sum is. */
-const tenthOfAlone: Rereading = (doubted) => {
-  const { dose } = doubted.analysis.judgement;
-  const days = dose === null ? [] : [dose, ...dose.later];
-  const alone = days.some((day) =>
-    day.given.some((one) => one.at.start === doubted.at.start && shareOf(one, day) > 1),
-  );
-  return alone ? tenth(doubted) : [];
-};
-
-const date: Correction = { again: [redated] };
-const dateOfStitches: Correction = { again: [redated, workingDay] };
-const value: Correction = {};
-
-/** What may be wrong in the record, by the check that finds it. */
-const corrections: ReadonlyMap<string, Correction> = new Map<string, Correction>([
-  ['dose/over-limit', { again: [tenthOfAlone], covers: true }],
-  ['dose/cream-over-limit', { forms: ['main'] }],
-  ['dose/concentration-not-made', { forms: ['main', 'unit'] }],
-  ['dose/epinephrine-too-strong', { again: [weaker] }],
-  ['dose/bupivacaine-buffered', value],
-  ['dose/methemoglobin', value],
-  ['dose/epinephrine-end-artery', value],
-  ['dose/epinephrine-care', { forms: ['any'] }],
-  ['dose/product-differs', value],
-  ['quantity/implausible', { again: [pointMoved, redated] }],
-  ['quantity/wrong-unit', { again: [inMl] }],
-  ['quantity/no-such-date', date],
-  ['allergy/agent', value],
-  ['allergy/same-class', value],
-  ['allergy/preservative', { forms: ['main'] }],
-  ['allergy/sulfite', value],
-  ['allergy/epinephrine', value],
-  ['allergy/hemostatic', value],
-  ['allergy/preparation', value],
-  ['allergy/dressing', value],
-  ['allergy/closure', value],
-  ['device/electrosurgery', value],
-  ['hemostasis/near-eye', value],
-  ['hemostasis/fire', value],
-  ['hemostasis/flammable-spray', value],
-  ['hemostasis/iron-stain', value],
-  ['closure/glue-place', value],
-  ['closure/odd-suture-size', value],
-  ['closure/stitch-count', value],
-  ['dressing/ointment-on-glue', value],
-  ['method/punch-size', { again: [tenth] }],
-  // What lies in a medium that destroys it is not mended by another word.
-  ['specimen/wrong-medium', { forms: ['poor'] }],
-  ['specimen/too-long-in-medium', date],
-  ['specimen/duplicate-label', value],
-  ['record/dates-out-of-order', date],
-  ['record/date-in-future', date],
-  ['record/born-after-visit', date],
-  ['closure/removal-before-visit', dateOfStitches],
-  ['closure/removal-early', dateOfStitches],
-  ['closure/removal-late', dateOfStitches],
-  ['closure/removal-on-closed-day', { again: [workingDay] }],
-]);
-
-/** The checks whose findings may be about a record that is wrong. */
-export const correctable: readonly string[] = [...corrections.keys()];

@@ -1,10 +1,8 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { checkOf } from '../../../src/checks/index.ts';
 import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { readNote } from '../../../src/note/read.ts';
 import { signatureEdit } from '../../../src/documents/signature/sign.ts';
-import { correctable } from '../../../src/service/code-actions/record-fixes.ts';
 import { analyse, fixAll, fixesAt, type OfferedFix } from '../../../src/service/index.ts';
 import { sampleTables } from '../notes.ts';
 import { times } from '../../share.ts';
@@ -277,10 +275,6 @@ describe('correcting the record', () => {
       const titles = corrections('closure/removal-early', stitched('2026-03-05', 'sutures-out'));
       assert.deepEqual(titles, ['sutures-out as ??']);
     });
-  });
-
-  it('is only for checks that there are', () => {
-    for (const code of correctable) assert.ok(checkOf(code) !== undefined, code);
   });
 
   it('is never preferred, never part of "fix all", and its titles say so', () => {
