@@ -1,6 +1,6 @@
 import { readDate } from '../note/values/dates.ts';
 import type { IsoDate } from '../note/values/values.ts';
-import { addDays } from '../note/values/days.ts';
+import { addDays, addMonths } from '../note/values/days.ts';
 
 const numbers: ReadonlyMap<string, number> = new Map(
   [
@@ -42,13 +42,4 @@ export function timeIn(text: string, from: IsoDate): IsoDate | undefined {
   if (unit === 'day') return addDays(from, count);
   if (unit === 'week' || unit === 'wk') return addDays(from, count * 7);
   return addMonths(from, unit.startsWith('m') ? count : count * 12);
-}
-
-/** The same day of a later month, or its last day where it is shorter. */
-function addMonths(date: IsoDate, months: number): IsoDate {
-  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
-  const index = year * 12 + (month - 1) + months;
-  const first = `${String(Math.min(9999, Math.floor(index / 12))).padStart(4, '0')}-${String((index % 12) + 1).padStart(2, '0')}-01`;
-  const length = new Date(Date.UTC(Math.floor(index / 12), (index % 12) + 1, 0)).getUTCDate();
-  return addDays(first, Math.min(day, length) - 1);
 }

@@ -1,4 +1,5 @@
 import { readMoment } from '../note/values/dates.ts';
+import { addDays, daysBetween } from '../note/values/days.ts';
 import type { IsoDate } from '../note/values/values.ts';
 
 /** What an iCalendar file says of closed days. */
@@ -13,8 +14,6 @@ export interface Holidays {
 const longestDays = 92;
 /** As many days as anybody closes in ten years. */
 const mostDates = 4000;
-
-const dayMs = 86_400_000;
 
 /**
  * The days of all-day events in an iCalendar text (RFC 5545): `DTSTART` as a date, `DTEND` the day after the last.
@@ -66,13 +65,10 @@ function daysOf(event: Event): readonly IsoDate[] | undefined {
   const end = event.get('DTEND');
   const after = end === undefined ? undefined : dateIn(end);
   if (end !== undefined && after === undefined) return undefined;
-  const from = Date.parse(first);
-  const count = after === undefined ? 1 : (Date.parse(after) - from) / dayMs;
+  const count = after === undefined ? 1 : daysBetween(first, after);
   if (count < 0 || count > longestDays) return undefined;
   // An end on the first day itself is a common slip for one day.
-  return Array.from({ length: Math.max(1, count) }, (_, day) =>
-    new Date(from + day * dayMs).toISOString().slice(0, 10),
-  );
+  return Array.from({ length: Math.max(1, count) }, (_, day) => addDays(first, day));
 }
 
 function dateIn(value: string | undefined): IsoDate | undefined {

@@ -1,5 +1,5 @@
 import type { Check } from '../check.ts';
-import { differenceInMonths, parseISO } from 'date-fns';
+import { monthsBetween } from '../../note/values/days.ts';
 import type { Age } from '../../note/values/values.ts';
 
 /** Years are whole years; small children are told in rounded months or weeks, where one month more or less is no contradiction. */
@@ -25,7 +25,7 @@ export const check: Check = {
     const visit = note.visit?.value?.date;
     if (age?.value === undefined || born?.value === undefined || visit === undefined) return [];
     if (born.value > visit) return [];
-    const months = differenceInMonths(parseISO(visit), parseISO(born.value));
+    const months = monthsBetween(born.value, visit);
     if (!differ(age.value, months)) return [];
     return [{ at: age, args: { age: age.text, born: born.value, reckoned: ageText(months) } }];
   },

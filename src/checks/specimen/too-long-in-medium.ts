@@ -1,6 +1,6 @@
 import type { Check } from '../check.ts';
-import { differenceInCalendarDays, parseISO } from 'date-fns';
 import type { Specimen } from '../../note/generated/types.ts';
+import { daysBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Report } from '../check.ts';
@@ -14,7 +14,7 @@ function tooLong(specimen: Specimen, visit: IsoDate, tables: Tables): Report | u
   const asked = (specimen.tests ?? []).some((leaf) =>
     rowsIn(tables.tests, leaf).some(({ name }) => name === keeps.test),
   );
-  const days = differenceInCalendarDays(parseISO(sent), parseISO(visit));
+  const days = daysBetween(visit, sent);
   if (!asked || days <= keeps.days) return undefined;
   const medium = specimen.medium?.text ?? '';
   return { at: specimen.sent, args: { medium, days, most: keeps.days, test: keeps.test } };

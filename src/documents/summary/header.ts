@@ -1,5 +1,5 @@
-import { differenceInMonths, parseISO } from 'date-fns';
 import type { Allergy, Implant, Note, Patient } from '../../note/generated/types.ts';
+import { monthsBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
 import type { Fact } from './model.ts';
@@ -39,7 +39,7 @@ function ageOf({ patient, visit }: Note): string | undefined {
 
 function ageOn(born: IsoDate, day: IsoDate | undefined): string | undefined {
   if (day === undefined || born > day) return undefined;
-  const months = differenceInMonths(parseISO(day), parseISO(born));
+  const months = monthsBetween(born, day);
   return months < 24 ? `${months} months` : `${Math.floor(months / 12)} years`;
 }
 

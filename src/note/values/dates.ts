@@ -1,3 +1,4 @@
+import { daysIn } from './days.ts';
 import {
   noRemarks,
   longestRead,
@@ -47,12 +48,6 @@ function wordsBehind(typed: Stretch): Remark | undefined {
 export function readDate(text: string): Reading<IsoDate> {
   const { value, remarks } = readMoment(text);
   return { value: value?.date, remarks };
-}
-
-/** Days in a month of the Gregorian calendar; 0 for what is no month. */
-function daysIn(year: number, month: number): number {
-  if (month === 2) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
-  return [31, 0, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
 }
 
 const exists = (year: number, month: number, day: number): boolean => day >= 1 && day <= daysIn(year, month);

@@ -1,3 +1,4 @@
+import { differenceInMonths, parseISO } from 'date-fns';
 import type { IsoDate } from './values.ts';
 
 /**
@@ -25,7 +26,7 @@ const twoDigits = (date: IsoDate, at: number): number =>
 const epoch = 719_468;
 const daysIn400Years = 146_097;
 
-/** The last day that a date has room for; what lies behind it counts as that day. */
+/** The last day that a date has room for; what is later counts as that day. */
 const lastDay = 2_932_896;
 
 export function dateOf(day: number): IsoDate {
@@ -53,3 +54,22 @@ export const daysBetween = (from: IsoDate, to: IsoDate): number => dayNumber(to)
 
 /** 0 is Sunday, 6 is Saturday. 1970-01-01 was a Thursday. */
 export const weekdayOf = (day: number): number => (((day + 4) % 7) + 7) % 7;
+
+/** Days in a month of the Gregorian calendar, January being 1; 0 for what is not a month. */
+export function daysIn(year: number, month: number): number {
+  if (month === 2) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
+  return [31, 0, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
+}
+
+/** The same day of a later month, or its last day where it is shorter. */
+export function addMonths(date: IsoDate, months: number): IsoDate {
+  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
+  const index = year * 12 + (month - 1) + months;
+  const [inYear, inMonth] = [Math.floor(index / 12), (index % 12) + 1];
+  const first = `${String(Math.min(9999, inYear)).padStart(4, '0')}-${inTwo(inMonth)}-01`;
+  return addDays(first, Math.min(day, daysIn(inYear, inMonth)) - 1);
+}
+
+/** Whole months from one date to a later one, as ages are counted. */
+export const monthsBetween = (from: IsoDate, to: IsoDate): number =>
+  differenceInMonths(parseISO(to), parseISO(from));
