@@ -1,4 +1,5 @@
 import type { Severity } from '../note/tree/finding.ts';
+import { byGravity } from '../note/tree/severity.ts';
 import type { Mark } from '../reference/types.ts';
 
 const loudest: Readonly<Record<Mark, Severity>> = {
@@ -8,8 +9,7 @@ const loudest: Readonly<Record<Mark, Severity>> = {
   common: 'information',
   format: 'error',
 };
-const order: readonly Severity[] = ['hint', 'information', 'warning', 'error'];
 
-/** A severity, no louder than the mark of the value behind it allows. */
+/** A severity, no louder than the mark of the value allows. */
 export const bounded = (severity: Severity, mark: Mark): Severity =>
-  order.indexOf(severity) <= order.indexOf(loudest[mark]) ? severity : loudest[mark];
+  byGravity(severity, loudest[mark]) >= 0 ? severity : loudest[mark];

@@ -1,6 +1,7 @@
 import type { Elsewhere } from '../dose/types.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/tree/finding.ts';
+import { byGravity } from '../note/tree/severity.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
 import { readSite, type SiteReading } from '../note/words/site.ts';
@@ -79,8 +80,6 @@ const noProblems: readonly Problem[] = [];
 const emptyNote: Note = { start: 0, end: 0, head: { start: 0, end: 0 }, keys: new Map() };
 
 const notJudged = unjudged('a fault in Wheal stopped the sum');
-
-const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 
 const inOrder = (a: Finding, b: Finding): number => a.start - b.start || a.end - b.end;
 
@@ -240,10 +239,10 @@ export function findingOf(check: Check, report: Report): Finding {
 /** The gravest findings where there are too many, and one that says how many more; as grave as the gravest left out. */
 function capped(findings: readonly Finding[]): readonly Finding[] {
   if (findings.length <= maxFindings) return findings;
-  const byGravity = [...findings].sort((a, b) => gravity[a.severity] - gravity[b.severity]);
-  const shown = byGravity.slice(0, maxFindings).sort(inOrder);
+  const gravest = [...findings].sort((a, b) => byGravity(a.severity, b.severity));
+  const shown = gravest.slice(0, maxFindings).sort(inOrder);
   const more = findings.length - maxFindings;
-  const severity = byGravity[maxFindings]!.severity;
+  const severity = gravest[maxFindings]!.severity;
   const at = { start: 0, end: 0 };
   return [findingOf(moreFindings, { at, severity, args: { shown: maxFindings, more } }), ...shown];
 }

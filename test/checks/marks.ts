@@ -1,9 +1,7 @@
 import type { Check } from '../../src/checks/index.ts';
 import type { Severity } from '../../src/note/tree/finding.ts';
+import { severities } from '../../src/note/tree/severity.ts';
 import type { Mark } from '../../src/reference/types.ts';
-
-/** From the loudest to the softest. */
-const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
 /** How loud a check may be by what it rests on. */
 const loudest: Readonly<Record<Mark, Severity>> = {

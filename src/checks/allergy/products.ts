@@ -1,4 +1,5 @@
 import type { Severity } from '../../note/tree/finding.ts';
+import { byGravity } from '../../note/tree/severity.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
@@ -40,8 +41,6 @@ export interface Conflict {
   readonly named: Named;
 }
 
-const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
-
 /** What stands between a product and the patient's allergies, the gravest of it. */
 export function conflictOf(product: Product, allergies: Allergies): Conflict | undefined {
   const certain = gravest(product, product.contains, true, allergies);
@@ -64,7 +63,7 @@ function gravest(
 /** The graver of two; the first of equals. */
 function graver(one: Conflict | undefined, other: Conflict | undefined): Conflict | undefined {
   if (one === undefined || other === undefined) return one ?? other;
-  return gravity[other.severity] < gravity[one.severity] ? other : one;
+  return byGravity(other.severity, one.severity) < 0 ? other : one;
 }
 
 function conflictWith(

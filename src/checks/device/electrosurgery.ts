@@ -1,5 +1,6 @@
 import type { Check } from '../check.ts';
 import type { Severity } from '../../note/tree/finding.ts';
+import { byGravity } from '../../note/tree/severity.ts';
 import type { Implant, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
@@ -65,8 +66,6 @@ function isSpelledOut({ name, synonyms }: ImplantRow, text: string): boolean {
   const said = text.toLowerCase();
   return [name, ...synonyms].some((word) => !ambiguous.has(word) && said.includes(word.toLowerCase()));
 }
-
-const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 
 const headAndNeck: ReadonlySet<SiteRegion> = new Set([
   'scalp',
@@ -173,7 +172,7 @@ export const check: Check = {
       const verdicts = devices
         .map((device) => verdictOn(device, procedure, subject))
         .filter((one) => one !== undefined)
-        .sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+        .sort((a, b) => byGravity(a.severity, b.severity));
       if (verdicts.length > 0) found.push(reportOf(energy, verdicts, procedure?.site?.value ?? 'this site'));
     }
     return found;

@@ -1,5 +1,6 @@
 import type { Check } from '../check.ts';
 import type { Severity } from '../../note/tree/finding.ts';
+import { byGravity } from '../../note/tree/severity.ts';
 import type { Specimen } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -15,8 +16,6 @@ interface Harm {
   readonly effect: Effect;
   readonly severity: Severity;
 }
-
-const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
 
 /** How grave it is that a medium does this to a test: never more than its source bears. */
 const severityOf = ({ on, mark }: Effect): Severity => bounded(on === 'poor' ? 'warning' : 'error', mark);
@@ -36,7 +35,7 @@ function harms(specimen: Specimen, tables: Tables): Harm[] {
 
 /** One report for a specimen: what its medium does to the test that suffers most, and to all others as gravely. */
 function judge(specimen: Specimen, tables: Tables): Report | undefined {
-  const found = harms(specimen, tables).sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+  const found = harms(specimen, tables).sort((a, b) => byGravity(a.severity, b.severity));
   const [worst] = found;
   if (worst === undefined || specimen.medium === undefined) return undefined;
   const same = found.filter(({ severity }) => severity === worst.severity);

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import type { DayDoses } from '../../dose/day-doses.ts';
 import type { Severity } from '../../note/tree/finding.ts';
+import { severities } from '../../note/tree/severity.ts';
 import { diagnosticsOf, type Diagnostic } from '../../service/index.ts';
 import { localDate, pace } from '../host/clock.ts';
 import { filesBelow, isPractice, load } from '../host/files.ts';
@@ -89,8 +90,6 @@ export class Tally {
       : l10n.t('{0}: {1}.', notes, counts.join(', '));
   }
 }
-
-const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
 /** A number of findings of one severity, in words. */
 export function counted(severity: Severity, count: number): string {

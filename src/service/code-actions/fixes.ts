@@ -1,6 +1,7 @@
 import { checkOf } from '../../checks/index.ts';
 import { familyOf } from '../../checks/danger.ts';
-import type { Finding, Fix, Severity, TextEdit } from '../../note/tree/finding.ts';
+import type { Finding, Fix, TextEdit } from '../../note/tree/finding.ts';
+import { byGravity } from '../../note/tree/severity.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import { acceptance } from './accept.ts';
 import type { Analysis } from '../analysis/analysis.ts';
@@ -79,7 +80,7 @@ const ownFixes = ({ text, context: { tables } }: Analysis, finding: Finding): re
 /** Several findings about one value are corrected alike. */
 function distinct(fixes: readonly OfferedFix[]): readonly OfferedFix[] {
   const byEdit = new Map<string, OfferedFix>();
-  for (const fix of [...fixes].sort((a, b) => gravity[a.finding.severity] - gravity[b.finding.severity])) {
+  for (const fix of [...fixes].sort((a, b) => byGravity(a.finding.severity, b.finding.severity))) {
     const edit = JSON.stringify(fix.edits);
     if (!byEdit.has(edit)) byEdit.set(edit, fix);
   }
@@ -92,10 +93,8 @@ const isOpen = ({ code, start }: Finding, damaged: readonly Range[]): boolean =>
 
 const overlap = (a: Range, b: Range): boolean => a.start === b.start || (a.start < b.end && b.start < a.end);
 
-const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2, hint: 3 };
-
 const inOrder = (fixes: readonly OfferedFix[]): readonly OfferedFix[] =>
-  [...fixes].sort((a, b) => rank(a) - rank(b) || gravity[a.finding.severity] - gravity[b.finding.severity]);
+  [...fixes].sort((a, b) => rank(a) - rank(b) || byGravity(a.finding.severity, b.finding.severity));
 
 function rank({ does, kind, sure, code }: OfferedFix): number {
   if (does === 'mend') return kind === 'record' ? 3 : sure ? 0 : 1;
