@@ -15,12 +15,10 @@ import type { Age, Dilution, Quantity } from '../../note/values/values.ts';
 import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { citation } from '../../reference/sources/index.ts';
+import { caution } from '../../documents/caution.ts';
 import { choice, readArguments, UsageError, type Arguments } from '../arguments.ts';
 import { Practices, type PracticeFile } from '../practices.ts';
 import type { Command } from './command.ts';
-
-const caution =
-  'Decision support for trained staff: verify every value; the treating clinician, local protocol and the current label decide.';
 
 export const dose: Command = {
   usage:

@@ -7,6 +7,7 @@ import { formatNumber } from '../../note/values/format.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { kindText } from '../../dose/words.ts';
 import { plain } from '../plain.ts';
+import { caution } from '../caution.ts';
 import { said } from '../words.ts';
 import { doseOf } from './dose.ts';
 import { headerOf } from './header.ts';
@@ -19,9 +20,6 @@ export interface SummaryContext {
   /** Where the practice file lies that was used. */
   readonly practice: string | undefined;
 }
-
-const caution =
-  'Decision support for trained staff: verify every value; the treating clinician, local protocol and the current label decide.';
 
 /** What a chart needs to know of one visit. Only what the note says: nothing is filled in. */
 export function summaryOf(

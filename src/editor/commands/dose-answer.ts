@@ -1,3 +1,4 @@
+import { caution } from '../../documents/caution.ts';
 import { maxDose, type DoseQuery, type MaxDose } from '../../dose/max.ts';
 import { missedRange } from '../../dose/patient.ts';
 import {
@@ -49,7 +50,7 @@ function detailOf(query: DoseQuery, max: MaxDose, tables: Tables): readonly stri
           `Check weight and age: ${formatNumber(range.usual.low)} to ${formatNumber(range.usual.high)} kg is usual at that age.`,
         ]),
     ...(max.assumedAdult ? ['No age was given: an adult is assumed.'] : []),
-    'This holds for a healthy patient who has had no other local anesthetic today. The treating clinician, local protocol and the current label decide.',
+    `This holds for a healthy patient who has had no other local anesthetic today. ${caution}`,
   ];
 }
 

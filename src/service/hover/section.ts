@@ -1,3 +1,4 @@
+import { caution } from '../../documents/caution.ts';
 import { escaped } from '../../documents/summary/markdown.ts';
 import { citation } from '../../reference/sources/index.ts';
 
@@ -21,21 +22,19 @@ function plain(text: string): string {
 const odd = /[^\S ]| {2}|[\p{Cc}\p{Cf}]/u;
 const blanks = /[\s\p{Cc}\p{Cf}]+/gu;
 
-const cautionWords = `_${plain(
-  'Decision support: the treating clinician, local protocol and the current label decide. Verify every value.',
-)}_`;
+const cautionWords = `_${plain(caution)}_`;
 
 /**
  * Sections as Markdown. All words are escaped: those of the note may hold anything.
- * @param options.caution whether a word of caution stands behind them
+ * @param options.caution whether the sentence of caution comes after them
  * @param options.help a section that comes last
  */
 export function markdownOf(
   sections: readonly Section[],
-  { caution = false, help }: { readonly caution?: boolean; readonly help?: Section } = {},
+  { caution: withCaution = false, help }: { readonly caution?: boolean; readonly help?: Section } = {},
 ): string {
   const blocks = sections.map(blockOf);
-  if (caution) blocks.push(cautionWords);
+  if (withCaution) blocks.push(cautionWords);
   if (help !== undefined) blocks.push(blockOf(help));
   return blocks.join('\n\n');
 }
