@@ -2,7 +2,7 @@ import type { Command } from './commands/command.ts';
 import { UsageError } from './arguments.ts';
 import { exit } from './exit.ts';
 import type { Console } from './console.ts';
-import { plain } from '../documents/plain.ts';
+import { plain } from '../documents/one-line.ts';
 import { version } from './version.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { plain } from '../documents/plain.ts';
+import { plain } from '../documents/one-line.ts';
 import type { Note } from '../note/generated/types.ts';
 import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';

@@ -1,4 +1,4 @@
-import { plain } from './plain.ts';
+import { plain } from './one-line.ts';
 
 /** What a spreadsheet would take for the beginning of a formula, in either width. */
 const formula = /^\s*[=+\-@＝＋－＠]/;

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { columns } from '../../src/cli/columns.ts';
-import { plain } from '../../src/documents/plain.ts';
+import { plain } from '../../src/documents/one-line.ts';
 import { excerpt } from '../../src/cli/report/excerpt.ts';
 import { folder, inLimit, overLimit, wheal } from './run.ts';
 

@@ -1,5 +1,5 @@
 import { handoutFormats, handoutOf, type Language } from '../../documents/handout/index.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import {
   formatNames,
   formatOption,

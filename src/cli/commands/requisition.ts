@@ -1,6 +1,6 @@
 import { requisitionFormats } from '../../documents/requisition/forms.ts';
 import { requisitionOf } from '../../documents/requisition/requisition.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { formatNames, formatOption, onlyPath, readArguments, UsageError } from '../arguments.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';

@@ -1,5 +1,5 @@
 import { summaryFormats, summaryOf, type NoSummary } from '../../documents/summary/index.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { formatNames, formatOption, onlyPath, readArguments } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';

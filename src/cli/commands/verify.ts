@@ -1,5 +1,5 @@
-import { plain } from '../../documents/plain.ts';
-import { listOfWords } from '../../documents/text.ts';
+import { plain } from '../../documents/one-line.ts';
+import { listOfWords } from '../../documents/list-of-words.ts';
 import { verify as verification, type Verification } from '../../documents/signature/verify.ts';
 import { readNote } from '../../note/read.ts';
 import { readArguments, UsageError } from '../arguments.ts';

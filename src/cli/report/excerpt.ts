@@ -1,5 +1,5 @@
 import type { LineRange } from '../judge.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { columns } from '../columns.ts';
 
 /** UTF-16 units of a long row that are shown before and after the start of a fault. */

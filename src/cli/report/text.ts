@@ -1,5 +1,5 @@
 import { overLimit } from '../../dose/judge.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
 

@@ -1,7 +1,7 @@
 import type { IsoDate } from '../../note/values/values.ts';
 import { addDays } from '../../note/values/days.ts';
 import { byteLength, cut } from '../bytes.ts';
-import { plain } from '../plain.ts';
+import { plain } from '../one-line.ts';
 
 /** Something that falls due for a patient, as an entry of a calendar tells it. */
 export interface CalendarItem {

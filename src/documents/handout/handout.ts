@@ -5,7 +5,7 @@ import type { Note } from '../../note/generated/types.ts';
 import type { Source } from '../../note/read.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { mailAddress } from '../mail/draft.ts';
-import { plain } from '../plain.ts';
+import { plain } from '../one-line.ts';
 import { careSection, normalSection } from './care.ts';
 import { resultSection, stitchesSection } from './dates.ts';
 import { doneSection } from './done.ts';

@@ -1,4 +1,4 @@
-import { plain } from '../plain.ts';
+import { plain } from '../one-line.ts';
 import type { HandoutFacts } from '../../practice/settings.ts';
 import type { Language } from './language.ts';
 import { argumentsIn, catalogue, type Sentence } from './sentences/index.ts';

@@ -1,4 +1,4 @@
-import { plain } from '../plain.ts';
+import { plain } from '../one-line.ts';
 import { headerWords, quotedPrintable } from './encode.ts';
 
 export interface Draft {

@@ -2,8 +2,8 @@ import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caselo
 import type { IsoDate } from '../../note/values/values.ts';
 import { csvOf } from '../csv.ts';
 import type { Format } from '../format.ts';
-import { plain } from '../plain.ts';
-import { joined } from '../words.ts';
+import { plain } from '../one-line.ts';
+import { joined } from '../from-note.ts';
 
 /** What is open over many notes on one day. */
 export interface OpenList {

@@ -1,6 +1,6 @@
 import { escapedHtml, htmlPage } from '../html.ts';
 import type { Format } from '../format.ts';
-import { plain } from '../plain.ts';
+import { plain } from '../one-line.ts';
 import type { Request, RequestRow, Requisition } from './requisition.ts';
 
 const title = 'Laboratory request';

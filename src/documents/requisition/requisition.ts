@@ -2,7 +2,7 @@ import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
-import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
+import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
 
 /** One line of a request: a name and what the note says. */
 export interface RequestRow {

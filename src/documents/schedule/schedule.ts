@@ -3,8 +3,8 @@ import type { Note } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { citation } from '../../reference/sources/index.ts';
 import type { CalendarItem } from '../calendar/calendar.ts';
-import { plain } from '../plain.ts';
-import { joined, said } from '../words.ts';
+import { plain } from '../one-line.ts';
+import { joined, said } from '../from-note.ts';
 
 /** What falls due after the visit of one note. */
 export interface NoteSchedule {

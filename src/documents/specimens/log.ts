@@ -3,8 +3,8 @@ import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { csvOf } from '../csv.ts';
 import type { Format } from '../format.ts';
-import { plain } from '../plain.ts';
-import { joined, said, saidList } from '../words.ts';
+import { plain } from '../one-line.ts';
+import { joined, said, saidList } from '../from-note.ts';
 
 /** Where a specimen stands: it left, it is still here, it was not to be sent, or the note says nothing of one. */
 export type SpecimenState = 'sent' | 'not sent yet' | 'not to be sent' | 'not recorded';

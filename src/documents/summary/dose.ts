@@ -5,7 +5,7 @@ import { bindingText, kindText, mgText, percentText } from '../../dose/words.ts'
 import { formatNumber } from '../../note/values/format.ts';
 import type { Note } from '../../note/generated/types.ts';
 import { citation } from '../../reference/sources/index.ts';
-import { plain } from '../plain.ts';
+import { plain } from '../one-line.ts';
 import { anesthesiaOf } from './procedure.ts';
 
 /** The dose of the whole visit in rows: each agent with its limit and the source, then the sum. */

@@ -1,7 +1,7 @@
 import type { Allergy, Implant, Note, Patient } from '../../note/generated/types.ts';
 import { monthsBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
+import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
 import type { Fact } from './model.ts';
 
 /** Who the patient is, which visit this was, and what made it safe or unsafe. */

@@ -13,7 +13,7 @@ import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
 import { readSite } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
-import { joined, said, saidAs } from '../words.ts';
+import { joined, said, saidAs } from '../from-note.ts';
 import { anesthesiaOf, notSentOf } from './procedure.ts';
 
 /** What is due, outstanding or done since, procedure by procedure. */

@@ -1,7 +1,7 @@
 import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
 import type { Aftercare, Closure, Injection, Note, Procedure, Specimen } from '../../note/generated/types.ts';
-import { joined, said, saidAs, saidList, saidYesNo } from '../words.ts';
+import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
 import type { Fact } from './model.ts';
 
 /** What the note says of one procedure, in the order in which the trade tells it. */

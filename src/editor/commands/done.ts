@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { openHeadings, openText } from '../../documents/open-list/open-list.ts';
-import { listOfWords } from '../../documents/text.ts';
+import { listOfWords } from '../../documents/list-of-words.ts';
 import type { OpenItem } from '../../followup/caseload.ts';
 import {
   askingFor,

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { signatureEdit, type NotSigned } from '../../documents/signature/sign.ts';
 import { verify, type Verification } from '../../documents/signature/verify.ts';
 import type { Severity, TextEdit } from '../../note/tree/finding.ts';

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { checkBelow, Tally, type CheckedFile } from './folder-check.ts';
 import type { Practices } from '../host/practices.ts';
 

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import { openBrief, openHeadings, openText } from '../../documents/open-list/open-list.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
 
 interface OfGroup {

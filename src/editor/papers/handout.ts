@@ -1,6 +1,6 @@
 import { escaped } from '../../documents/summary/markdown.ts';
 import { handoutOf, type Handout, type Language } from '../../documents/handout/index.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { readNote } from '../../note/read.ts';
 import type { OpenNote } from '../notes/open-note.ts';
 

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { Language } from '../../documents/handout/index.ts';
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { escaped } from '../../documents/summary/markdown.ts';
 import { Timer } from '../host/clock.ts';
 import { handoutOfNote, handoutPreview } from './handout.ts';

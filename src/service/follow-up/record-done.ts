@@ -1,4 +1,4 @@
-import { plain } from '../../documents/plain.ts';
+import { plain } from '../../documents/one-line.ts';
 import { partsOf } from '../../documents/signature/digests.ts';
 import { factsOf, openIn, type OpenItem } from '../../followup/caseload.ts';
 import { applyEdits } from '../../note/tree/edit.ts';

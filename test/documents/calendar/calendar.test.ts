@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import ICAL from 'ical.js';
 import ical, { type VEvent } from 'node-ical';
 import { calendarOf, type CalendarItem } from '../../../src/documents/calendar/calendar.ts';
-import { plain } from '../../../src/documents/plain.ts';
+import { plain } from '../../../src/documents/one-line.ts';
 import { addDays } from '../../../src/note/values/days.ts';
 import { hostileText } from '../hostile.ts';
 import { times } from '../../share.ts';

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { simpleParser, type ParsedMail } from 'mailparser';
 import PostalMime, { type Email } from 'postal-mime';
-import { plain } from '../../../src/documents/plain.ts';
+import { plain } from '../../../src/documents/one-line.ts';
 import { mailAddress, mailDate, mailDraft, type Draft } from '../../../src/documents/mail/draft.ts';
 import { hostileText } from '../hostile.ts';
 import { times } from '../../share.ts';

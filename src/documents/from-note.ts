@@ -1,6 +1,6 @@
 import type { Leaf } from '../note/tree/leaf.ts';
-import { plain } from './plain.ts';
-import { listOfWords } from './text.ts';
+import { plain } from './one-line.ts';
+import { listOfWords } from './list-of-words.ts';
 
 /** What stands for `??` in everything that leaves the house. */
 const notYetKnown = 'not yet known';
