@@ -56,6 +56,7 @@ import {
   type SutureWindowRow,
 } from '../reference/suture-windows.ts';
 import { openPunch, sutureSizes } from '../reference/suture-sizes.ts';
+import { withTradeNames } from '../reference/trade-names.ts';
 import type { WordRow } from '../reference/types.ts';
 import { weightRanges } from '../reference/weights-for-age.ts';
 import { WordTable } from '../note/words/word-table.ts';
@@ -75,7 +76,7 @@ import {
   type SeverityWord,
 } from './settings.ts';
 import { stockOf, type StockProduct } from './stock.ts';
-import { agentsOf, extended, plainRows, sitesOf } from './words.ts';
+import { agentsOf, extended, plainRows, sitesOf, tradeNamesOf } from './words.ts';
 
 export type { StockProduct };
 
@@ -169,37 +170,37 @@ const advice = { endArtery: endArteryAdvice, thinners: thinnerAdvice };
 export const referenceTables: Tables = {
   advice,
   aftercare,
-  agents: new WordTable(agents),
-  allergens: new WordTable(allergens),
+  agents: new WordTable(withTradeNames(agents)),
+  allergens: new WordTable(withTradeNames(allergens)),
   irrelevantDrug,
   authorities: new WordTable(authorities),
-  bloodThinners: new WordTable(bloodThinners),
+  bloodThinners: new WordTable(withTradeNames(bloodThinners)),
   cardiacConditions: new WordTable<WordRow>(cardiacConditions),
-  cautions: new WordTable(cautions),
+  cautions: new WordTable(withTradeNames(cautions)),
   toleranceFrom,
   weightAges,
-  closures: new WordTable(closures),
+  closures: new WordTable(withTradeNames(closures)),
   consents: new WordTable(consents),
   creams,
   depths: new WordTable(depths),
   diagnoses: new WordTable(diagnoses),
-  dressings: new WordTable(dressings),
+  dressings: new WordTable(withTradeNames(dressings)),
   epinephrine,
   events: new WordTable(events),
   helpers: new WordTable(helpers),
-  hemostasis: new WordTable(hemostasis),
+  hemostasis: new WordTable(withTradeNames(hemostasis)),
   instruments: new WordTable(instruments),
   otherConditions: new WordTable(otherConditions),
-  otherMedicines: new WordTable(otherMedicines),
+  otherMedicines: new WordTable(withTradeNames(otherMedicines)),
   techniques: new WordTable(techniques),
-  implants: new WordTable(implants),
+  implants: new WordTable(withTradeNames(implants)),
   layers: new WordTable(layers),
   lesions: new WordTable(lesions),
   abbreviations,
-  materials: new WordTable(materials),
-  media: new WordTable(media),
+  materials: new WordTable(withTradeNames(materials)),
+  media: new WordTable(withTradeNames(media)),
   methods: new WordTable(methods),
-  preparations: new WordTable(preparations),
+  preparations: new WordTable(withTradeNames(preparations)),
   reactions: new WordTable(reactions),
   relations: new WordTable(relations),
   sites: new WordTable(sites),
@@ -212,7 +213,7 @@ export const referenceTables: Tables = {
   sutureSizes,
   openPunch,
   sutureWindows,
-  lengthening: new WordTable(lengthening),
+  lengthening: new WordTable(withTradeNames(lengthening)),
   lengtheningStep,
   authority: 'US prescribing information',
   severities: new Map(),
@@ -260,7 +261,7 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
     },
     faults,
   );
-  const tables: Tables = {
+  const plain: Tables = {
     ...referenceTables,
     ...plainWordsOf(practice, faults),
     agents: own.agents,
@@ -275,7 +276,35 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
     practice: factsOf(practice, faults),
     severities: severitiesOf(practice, faults),
   };
-  return { tables, problems: faults.problems };
+  return { tables: traded(plain, practice, faults), problems: faults.problems };
+}
+
+/** The tables with the practice's trade names. */
+function traded(tables: Tables, practice: Practice, faults: Faults): Tables {
+  if (practice.tradeNames === undefined) return tables;
+  const { agents, allergens, bloodThinners, cautions, closures, dressings, hemostasis } = tables;
+  const { implants, lengthening, materials, media, otherMedicines, preparations } = tables;
+  const all = [agents, allergens, bloodThinners, cautions, closures, dressings, hemostasis];
+  const more = [implants, lengthening, materials, media, otherMedicines, preparations];
+  const names = tradeNamesOf(practice, [...all, ...more], faults);
+  const named = <Row extends WordRow>({ rows }: WordTable<Row>): WordTable<Row> =>
+    new WordTable(withTradeNames(rows, names));
+  return {
+    ...tables,
+    agents: named(agents),
+    allergens: named(allergens),
+    bloodThinners: named(bloodThinners),
+    cautions: named(cautions),
+    closures: named(closures),
+    dressings: named(dressings),
+    hemostasis: named(hemostasis),
+    implants: named(implants),
+    lengthening: named(lengthening),
+    materials: named(materials),
+    media: named(media),
+    otherMedicines: named(otherMedicines),
+    preparations: named(preparations),
+  };
 }
 
 /** The tables with a practice's file laid over them. */

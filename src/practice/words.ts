@@ -1,6 +1,6 @@
-import type { PracticeAgentWord, PracticeSiteWord } from '../note/generated/types.ts';
+import type { Practice, PracticeAgentWord, PracticeSiteWord } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
-import { WordTable } from '../note/words/word-table.ts';
+import { plainWord, WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { HemostasisRow } from '../reference/hemostasis.ts';
@@ -184,3 +184,46 @@ export const plainRows = {
   tests: wordRow,
   events: wordRow,
 };
+
+/** A trade name of the practice and the generic word that it is read as. */
+export interface OwnTradeName {
+  readonly name: string;
+  readonly generic: string;
+}
+
+/** What says that there is nothing, or that nobody knows, is no generic word. */
+const answers: ReadonlySet<string> = new Set(['none', 'unknown']);
+
+/** The trade names of a practice that are new, each for a word of one of these tables. A known word stays what it was. */
+export function tradeNamesOf(
+  { tradeNames }: Practice,
+  tables: readonly WordTable<WordRow>[],
+  faults: Faults,
+): readonly OwnTradeName[] {
+  const own = new Map<string, OwnTradeName>();
+  const knownAs = (name: string): string | undefined =>
+    own.get(plainWord(name))?.generic ?? rowOf(name, tables)?.name;
+  for (const { name, value, start, end } of tradeNames ?? []) {
+    const generic = textOf(value);
+    const row = rowOf(generic, tables);
+    const known = knownAs(name);
+    if (generic === '' || plainWord(name) === '') continue;
+    if (known !== undefined) faults.add('shadowed-word', { start, end }, { word: name, known });
+    else if (row === undefined || answers.has(row.name))
+      faults.unknown('unknown-generic', value, generic, wordsOf(tables));
+    else own.set(plainWord(name), { name, generic });
+  }
+  return [...own.values()];
+}
+
+const rowOf = (text: string, tables: readonly WordTable<WordRow>[]): WordRow | undefined => {
+  for (const table of tables) {
+    const row = table.find(text);
+    if (row !== undefined) return row;
+  }
+  return undefined;
+};
+
+function* wordsOf(tables: readonly WordTable<WordRow>[]): Generator<string> {
+  for (const table of tables) yield* table.words;
+}

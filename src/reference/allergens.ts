@@ -310,6 +310,11 @@ export const allergens: readonly AllergenRow[] = [
       'hydrocolloid dressing',
       'plasters',
       'surgical dressing',
+      'dressing retention tape',
+      'retention tape',
+      'adhesive island dressing',
+      'island dressing',
+      'bordered gauze',
     ],
     { mild: true },
   ),
@@ -357,6 +362,8 @@ export const allergens: readonly AllergenRow[] = [
     'silicone sheet',
     'silicone dressing',
     'silicone adhesive',
+    'silicone foam',
+    'silicone contact layer',
   ]),
   substance('latex', [
     'rubber',
@@ -469,10 +476,11 @@ export const allergens: readonly AllergenRow[] = [
     'wool',
     'wool grease',
     'lanolin alcohol',
-    'amerchol',
     'hydrous lanolin',
     'lanolin alcohols',
     'sheep wool',
+    'lanolin ointment',
+    'healing ointment with lanolin',
   ]),
   substance('petrolatum', [
     'petroleum jelly',
@@ -485,7 +493,7 @@ export const allergens: readonly AllergenRow[] = [
     'petroleum ointment',
   ]),
   substance('zinc oxide', ['zinc', 'zinc oxide tape']),
-  substance('honey', ['bee products', 'propolis']),
+  substance('honey', ['bee products', 'propolis', 'medical honey', 'honey dressing']),
 
   // Topical antibiotics.
   substance('bacitracin', ['bacitracin zinc', 'bacitracin ointment', 'bacitracin oint'], {
@@ -608,6 +616,9 @@ export const allergens: readonly AllergenRow[] = [
     'silver sulphadiazine',
     'silver dressing',
     'silver dressings',
+    'silver hydrofiber',
+    'nanocrystalline silver',
+    'silver foam',
   ]),
   substance('sulfonamide', [
     'sulfa',
@@ -666,11 +677,18 @@ export const allergens: readonly AllergenRow[] = [
     'iodine scrub',
     'topical iodine prep',
     'iodine skin prep',
+    'povidone-iodine in alcohol',
+    'iodine povacrylex',
+    'povidone-iodine dressing',
   ]),
-  substance('iodine', ['iodides', 'iodide', 'iodine topical', 'iodine products'], {
-    covers: ['povidone-iodine'],
-    mild: true,
-  }),
+  substance(
+    'iodine',
+    ['iodides', 'iodide', 'iodine topical', 'iodine products', 'cadexomer iodine', 'iodoform'],
+    {
+      covers: ['povidone-iodine'],
+      mild: true,
+    },
+  ),
   substance('chlorhexidine', [
     'CHG',
     'chlorhexidine gluconate',
@@ -683,6 +701,9 @@ export const allergens: readonly AllergenRow[] = [
     'chlorhex',
     'CHG wipes',
     'chlorhexidine soap',
+    'chlorhexidine in alcohol',
+    'chlorhexidine-alcohol',
+    'chlorhexidine with alcohol',
   ]),
   substance('alcohol', [
     'isopropyl alcohol',
@@ -713,6 +734,7 @@ export const allergens: readonly AllergenRow[] = [
     'aluminum antiperspirant',
     'antiperspirant',
     'aluminum chloride hexahydrate',
+    'aluminum chloride in alcohol',
   ]),
   substance('iron', [
     'ferric subsulfate',
@@ -741,14 +763,25 @@ export const allergens: readonly AllergenRow[] = [
     'bovine products',
     'red meat allergy',
     'tick bite meat allergy',
+    'gelatin matrix with thrombin',
+    'gelatin foam',
   ]),
   substance('collagen', [
     'bovine collagen',
     'collagen implants',
     'collagen injections',
     'bovine collagen injections',
+    'microfibrillar collagen',
+    'collagen dressing',
   ]),
   substance('tranexamic acid', ['TXA']),
+  substance('thrombin', [
+    'bovine thrombin',
+    'topical thrombin',
+    'fibrin sealant',
+    'fibrin glue',
+    'recombinant thrombin',
+  ]),
 
   // What stitches are made of.
   substance('nylon', ['polyamide', 'nylon suture', 'nylon stitches', 'nylon sutures']),

@@ -981,14 +981,11 @@ export const dressings: readonly DressingRow[] = [
   {
     name: 'negative pressure',
     synonyms: [
-      'wound vac',
       'negative pressure wound therapy',
       'NPWT',
       'vacuum dressing',
-      'VAC',
       'vacuum-assisted closure',
       'negative pressure dressing',
-      'wound VAC',
     ],
   },
   {

@@ -533,8 +533,6 @@ export const hemostasis: readonly HemostasisRow[] = [
       'absorbable cellulose',
       'ORC gauze',
       'cellulose powder',
-      'polysaccharide powder',
-      'polysaccharide hemostatic powder',
       'hemostatic gauze',
       'absorbable hemostatic gauze',
       'hemostatic dressing',
@@ -556,6 +554,11 @@ export const hemostasis: readonly HemostasisRow[] = [
     ],
     stops: 'material',
     contains: ['collagen'],
+  },
+  {
+    name: 'polysaccharide powder',
+    synonyms: ['polysaccharide hemostatic powder', 'starch powder', 'absorbable hemostatic powder'],
+    stops: 'material',
   },
   { name: 'alginate', synonyms: ['calcium alginate', 'alginate dressing'], stops: 'material' },
   {
@@ -579,6 +582,7 @@ export const hemostasis: readonly HemostasisRow[] = [
       'topical bovine thrombin',
     ],
     stops: 'drug',
+    contains: ['thrombin'],
   },
   {
     name: 'tranexamic acid',

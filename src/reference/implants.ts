@@ -347,7 +347,6 @@ export const implants: readonly ImplantRow[] = [
     synonyms: [
       'bone-conduction implant',
       'bone-anchored hearing device',
-      'BAHA',
       'bone conduction hearing aid',
       'osseointegrated hearing device',
       'bone-anchored implant',

@@ -15,4 +15,6 @@ export interface Sourced {
 export interface WordRow {
   readonly name: string;
   readonly synonyms: readonly string[];
+  /** Names of products by which it is read, and never written. */
+  readonly tradeNames?: readonly string[];
 }

@@ -430,3 +430,39 @@ describe('any practice file', () => {
     );
   });
 });
+
+describe('trade names of a practice', () => {
+  const text = 'trade-names: {Blue vial: lidocaine, Pink paste: triple antibiotic ointment}\n';
+  const own = lay(text);
+
+  it('are read as the generic word in every table that has it', () => {
+    assert.deepEqual(own.problems, []);
+    assert.equal(own.tables.agents.find('blue vial'), own.tables.agents.find('lidocaine'));
+    assert.equal(own.tables.dressings.find('Pink paste')?.name, 'triple antibiotic ointment');
+    assert.equal(own.tables.allergens.find('pink paste')?.name, 'topical antibiotics');
+    assert.ok(![...own.tables.agents.words].includes('blue vial'));
+  });
+
+  it('keep those that are known already', () => {
+    const [known] = referenceTables.materials.rows.flatMap(({ tradeNames = [] }) => tradeNames);
+    const found = tables('trade-names: {Pale thread: nylon}\n').materials;
+    assert.equal(found.find('pale thread')?.name, 'nylon');
+    assert.equal(found.find(known ?? '')?.name, referenceTables.materials.find(known ?? '')?.name);
+  });
+
+  it('make no known word another', () => {
+    for (const entry of ['latex: petrolatum', 'formalin: saline', 'Blue vial: lidocaine, blue-vial: nylon']) {
+      const { problems, tables: laid } = lay(`trade-names: {${entry}}\n`);
+      assert.deepEqual(codes(problems), ['practice/shadowed-word'], entry);
+      assert.equal(laid.allergens.find('latex')?.name, 'latex');
+      assert.equal(laid.media.find('formalin')?.name, 'formalin');
+    }
+  });
+
+  it('say that a generic word is not known, and are never an answer such as none', () => {
+    for (const generic of ['lidocain', 'none', 'NKDA', 'constructor', 'nothing at all'])
+      assert.deepEqual(codes(lay(`trade-names: {Blue vial: ${generic}}\n`).problems), [
+        'practice/unknown-generic',
+      ]);
+  });
+});

@@ -103,6 +103,16 @@ const rows: readonly Row[] = [
     },
   ],
   [
+    'unknown-generic',
+    'warning',
+    'A trade name for a word that is not known',
+    'A name that is read as nothing is an unknown word in every note, and no allergy or dose is checked for it.',
+    {
+      main: '“{word}” is not a known generic word, so this trade name is not read. Write the generic name of a drug, dressing or material.',
+      nearest: '“{word}” is not a known generic word, so this trade name is not read. Is {nearest} meant?',
+    },
+  ],
+  [
     'incomplete-agent',
     'error',
     'An anesthetic of the practice that is not described in full',

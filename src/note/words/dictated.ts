@@ -1,4 +1,5 @@
 import { agents, type AgentRow } from '../../reference/agents.ts';
+import { withTradeNames } from '../../reference/trade-names.ts';
 import { tokensOf, type Token } from './dictated-tokens.ts';
 import { nearest } from '../text/nearest.ts';
 import { remarkOn, trimmed, type Remark } from '../values/reading.ts';
@@ -20,13 +21,13 @@ export interface DictatedLine {
   readonly remarks: readonly Remark[];
 }
 
-const knownAgents = new WordTable<AgentRow>(agents);
+const knownAgents = new WordTable<AgentRow>(withTradeNames(agents));
 const longestLine = 500;
 
 /** How many words the names of agents have at most, by their first word. */
 const nameLengths: ReadonlyMap<string, number> = (() => {
   const lengths = new Map<string, number>();
-  for (const name of knownAgents.words) {
+  for (const name of knownAgents.wordsRead) {
     const words = name.split(' ');
     lengths.set(words[0]!, Math.max(lengths.get(words[0]!) ?? 0, words.length));
   }

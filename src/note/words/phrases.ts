@@ -1,6 +1,6 @@
 import type { WordRow } from '../../reference/types.ts';
 import { tokensOf, type Token } from './phrase-tokens.ts';
-import type { WordTable } from './word-table.ts';
+import { wordsRead, type WordTable } from './word-table.ts';
 
 /**
  * How a text stands to a thing that it mentions: it says so, asks about it ("rule out"), thinks it less likely
@@ -151,8 +151,7 @@ export class PhraseTable<Row extends WordRow> {
   private readonly terms: Phrases<Row> = new Map();
 
   constructor(rows: readonly Row[]) {
-    for (const row of rows)
-      for (const word of [row.name, ...row.synonyms]) added(this.terms, word, row).value = row;
+    for (const row of rows) for (const word of wordsRead(row)) added(this.terms, word, row).value = row;
   }
 
   /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */

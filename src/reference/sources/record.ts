@@ -3,6 +3,9 @@ export const recordSources = {
   format: 'Wheal note format',
   common: 'common practice, no source',
   practice: 'the practice file',
+  'trade-names-lists':
+    'lists of generic and brand names on health and nursing pages (secondary; the labels themselves were not read)',
+  'trade-names-memory': 'trade names from memory, not compared with labels',
   'universal-protocol':
     'Joint Commission, Universal Protocol, UP.01.01.01 to UP.01.03.01: verification, site marking, time-out (poster copy)',
   'time-out-elements':
