@@ -79,8 +79,11 @@ describe('trade names in a note', () => {
     for (const anesthetic of ['{agent: Blue vial, concentration: 1%, volume: 2 mL}', '2 mL blue vial 1%']) {
       const text = note('allergies: [Blue vial]', `anesthetic: [${anesthetic}]`);
       const { findings, dose } = judge(text, { tables });
-      assert.equal(dose?.agents[0]?.agent, 'lidocaine', anesthetic);
-      assert.equal(dose?.agents[0]?.mg, 20);
+      assert.deepEqual(
+        dose?.agents.map(({ agent, mg }) => ({ agent, mg })),
+        [{ agent: 'lidocaine', mg: 20 }],
+        anesthetic,
+      );
       assert.ok(findings.some(({ code, severity }) => code === 'allergy/agent' && severity === 'error'));
     }
   });
