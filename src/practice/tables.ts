@@ -43,6 +43,7 @@ import { materials, type MaterialRow } from '../reference/materials.ts';
 import { media, type MediumRow } from '../reference/media.ts';
 import { methods, type MethodRow } from '../reference/methods.ts';
 import { preparations, type PreparationRow } from '../reference/preparations.ts';
+import { qualifiers, type QualifierRow } from '../reference/qualifiers.ts';
 import { relations } from '../reference/relations.ts';
 import { irrelevantDrug } from '../reference/other-allergens.ts';
 import { siteVolumes, type SiteVolumeRow } from '../reference/site-volumes.ts';
@@ -122,6 +123,8 @@ export interface Tables {
   readonly media: WordTable<MediumRow>;
   readonly methods: WordTable<MethodRow>;
   readonly preparations: WordTable<PreparationRow>;
+  /** Words that change nothing about the word beside which they are written. */
+  readonly qualifiers: readonly QualifierRow[];
   /** What was seen after something to which a patient is said to be allergic. */
   readonly reactions: WordTable<ReactionRow>;
   readonly relations: WordTable<WordRow>;
@@ -201,6 +204,7 @@ export const referenceTables: Tables = {
   media: new WordTable(withTradeNames(media)),
   methods: new WordTable(methods),
   preparations: new WordTable(withTradeNames(preparations)),
+  qualifiers,
   reactions: new WordTable(reactions),
   relations: new WordTable(relations),
   sites: new WordTable(sites),

@@ -1,10 +1,12 @@
-import type { Check } from '../check.ts';
 import type { WordLeaf } from '../../note/bind.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { once } from '../../note/text/once.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
+import type { Severity } from '../../note/tree/finding.ts';
+import { within } from '../../note/tree/tree.ts';
+import { Qualifiers, understand } from '../../note/words/understood.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report } from '../check.ts';
+import type { QualifierRow } from '../../reference/qualifiers.ts';
+import type { Check, Report } from '../check.ts';
 import { lookups, type Lookup } from './_words.ts';
 
 type Lookups = ReadonlyMap<string, Lookup>;
@@ -28,56 +30,60 @@ function nearestWord(text: string, table: Lookup): Nearest | undefined {
   return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };
 }
 
-/** What stands between the words of a list that was typed as one text. */
-const joints = /\s*(?:,\s*(?:and|then|plus)\s|,|\+|&|\s(?:and|then|plus)\s)\s*(?:an?\s)?/i;
+const longestLine = 200;
+const longestText = 60;
+const shortened = (text: string): string =>
+  text.length > longestText ? `${text.slice(0, longestText)}…` : text;
 
-const longestList = 200;
+/** Where a word that nobody knows may hide a danger: current, a fluid that destroys a test, a test that needs a medium. */
+const hiding: ReadonlySet<string> = new Set(['hemostasis', 'media', 'tests']);
+/** Where checks go by the word, so that a text of which nothing is understood leaves them with nothing to judge. */
+const judgedBy: ReadonlySet<string> = new Set(['methods', 'preparations', 'authorities']);
 
-/** The known words of which a text is made, which were meant as a list; undefined where it is anything else. */
-function listIn({ leaf, list }: WordLeaf, table: Lookup): readonly string[] | undefined {
-  const parts = list && leaf.text.length <= longestList ? leaf.text.trim().split(joints) : [];
-  return parts.length > 1 && parts.every((part) => table.find(part) !== undefined) ? parts : undefined;
-}
+const severityOf = (table: string, understood: boolean): Severity =>
+  hiding.has(table) || (!understood && judgedBy.has(table)) ? 'warning' : 'information';
 
-/** Of fluids the strength may stand beside the word, of pressure how long. */
-const measured: ReadonlySet<string> = new Set(['hemostasis', 'preparations', 'dressings', 'media']);
+/** Texts beside the words of each table that change nothing about them. */
+const qualifiersOf = once((rows: readonly QualifierRow[]) => {
+  const own = new Map<string, Qualifiers>();
+  for (const name of lookups.keys())
+    own.set(
+      name,
+      new Qualifiers(rows.flatMap(({ table, words }) => (table === 'any' || table === name ? words : []))),
+    );
+  return own;
+});
 
-const measure =
-  /\(?\d{1,3}(?:\.\d{1,2})? ?%\)?|(?:\b(?:x|for) ?)?\b\d{1,3} ?(?:min|mins|minutes?|s|sec|secs|seconds?)\b/gi;
-
-/** Whether a text is a known word with its strength, or how long it was done. */
-function isMeasured({ leaf, table: name }: WordLeaf, table: Lookup): boolean {
-  if (!measured.has(name) || leaf.text.length > longestList || !/\d/.test(leaf.text)) return false;
-  return table.find(leaf.text.replace(measure, ' ')) !== undefined;
-}
-
-/** The words of a longer text that are judged all the same. */
-const partsIn = (text: string, table: Lookup): readonly string[] => [
-  ...new Set(
-    phrasesOf(table)
-      .assertedIn(text)
-      .map(({ name }) => name),
-  ),
-];
-
-function report(word: WordLeaf, table: Lookup, tables: Tables): Report {
+/** What is unknown of a text: the whole, or its words beside those that are known. */
+function reportsOf(word: WordLeaf, table: Lookup, tables: Tables): readonly Report[] {
   const { leaf } = word;
   const map =
-    word.table === 'closures' && leaf.text.length <= longestList ? stitchesIn(leaf.text, tables) : undefined;
+    word.table === 'closures' && leaf.text.length <= longestLine ? stitchesIn(leaf.text, tables) : undefined;
   if (map !== undefined)
-    return { at: leaf, form: 'stitches', args: { map }, data: { near: map, sure: false, bare: true } };
-  const parts = leaf.node.inner === leaf.start ? listIn(word, table) : undefined;
-  if (parts !== undefined) {
-    const text = parts.join(', ');
-    return { at: leaf, form: 'list', args: { text }, data: { near: `[${text}]`, sure: true } };
-  }
+    return [{ at: leaf, form: 'stitches', args: { map }, data: { near: map, sure: false, bare: true } }];
+  const passing = qualifiersOf(tables.qualifiers).get(word.table)!;
+  const { rows, unknown } = understand(table, leaf.text, passing);
+  if (rows.length === 0) return [wholeReport(word, table)];
+  const known = [...new Set(rows.map(({ name }) => name))].join(', ');
+  const severity = severityOf(word.table, true);
+  return unknown.map((one) => {
+    const text = shortened(one.text);
+    const at = within(leaf.node, one.from, one.to);
+    const near = nearestWord(one.text, table);
+    if (near === undefined || leaf.node.inner < 0)
+      return { at, form: 'part', severity, args: { text, known } };
+    const data = { near: near.word, sure: near.sure, bare: true };
+    return { at, form: 'nearPart', severity, args: { text, known, near: near.word }, data };
+  });
+}
+
+function wholeReport({ leaf, table: name }: WordLeaf, table: Lookup): Report {
   const near = nearestWord(leaf.text, table);
-  const text = leaf.text.length > 60 ? `${leaf.text.slice(0, 60)}…` : leaf.text;
-  const within = near === undefined && measured.has(word.table) ? partsIn(leaf.text, table) : [];
-  if (within.length > 0) return { at: leaf, form: 'part', args: { text, known: within.join(', ') } };
-  return near === undefined
-    ? { at: leaf, args: { text, known: knownIn(table) } }
-    : { at: leaf, form: 'near', args: { text, near: near.word }, data: { near: near.word, sure: near.sure } };
+  const text = shortened(leaf.text);
+  const severity = severityOf(name, false);
+  if (near === undefined) return { at: leaf, severity, args: { text, known: knownIn(table) } };
+  const data = { near: near.word, sure: near.sure };
+  return { at: leaf, form: 'near', severity, args: { text, near: near.word }, data };
 }
 
 /** The first words of a table. */
@@ -121,6 +127,12 @@ function stitchesIn(text: string, { materials }: Tables): string | undefined {
 
 const mostReports = 100;
 
+/** A report of a word with another place where the note has it. */
+const withPlace = (report: Report, { at }: Report): Report => ({
+  ...report,
+  related: [...(report.related ?? []), { start: at.start, end: at.end, form: 'again', args: {} }],
+});
+
 export const check: Check = {
   code: 'shape/unknown-word',
   severity: 'warning',
@@ -130,25 +142,32 @@ export const check: Check = {
   messages: {
     main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
     near: '`{text}` is not a word that is known here, so it is not judged. Did you mean `{near}`?',
-    list: 'Several words stand here as one text, which is not judged. Put them between brackets: `[{text}]`.',
-    part: 'Of `{text}` only this is known here, and judged: {known}. Write that, and the rest under remarks.',
+    part: '`{text}` is not known here. Understood and judged of the text: {known}.',
+    nearPart:
+      '`{text}` is not known here. Did you mean `{near}`? Understood and judged of the text: {known}.',
+    again: 'The same word again.',
     stitches: 'A suture in one line is not judged. Write it as a map: `{map}`.',
     more: '{count} more words are not known.',
   },
   find({ source, tables }) {
-    const found: Report[] = [];
+    const found = new Map<string, Report>();
     let count = 0;
     const own = lookupsOf(tables);
     for (const word of source.words) {
       const table = own.get(word.table);
-      if (table === undefined || table.find(word.leaf.text) !== undefined || isMeasured(word, table))
-        continue;
-      if (++count <= mostReports) found.push(report(word, table, tables));
+      if (table === undefined || table.find(word.leaf.text) !== undefined) continue;
+      for (const report of reportsOf(word, table, tables)) {
+        const key = `${word.table} ${String(report.args?.['text'] ?? '').toLowerCase()}`;
+        const same = found.get(key);
+        if (same !== undefined) found.set(key, withPlace(same, report));
+        else if (++count <= mostReports) found.set(key, report);
+      }
     }
     const last = source.words.at(-1);
+    const reports = [...found.values()];
     if (count > mostReports && last !== undefined)
-      found.push({ at: last.leaf, form: 'more', args: { count: count - mostReports } });
-    return found;
+      reports.push({ at: last.leaf, form: 'more', args: { count: count - mostReports } });
+    return reports;
   },
   fix({ text }, { start, end, data }) {
     if (data === undefined) return [];
