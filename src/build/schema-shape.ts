@@ -11,6 +11,8 @@ export interface KeySchema {
   readonly list: boolean;
   /** The key that a bare text stands for where a map may stand; `(dictated)` for a dictated line. */
   readonly text?: string;
+  /** What a bare text may say in one line, of one map or several. */
+  readonly line?: string;
   readonly open: boolean;
   readonly aliases: readonly string[];
 }
@@ -37,6 +39,7 @@ export interface JsonSchema {
   readonly 'x-words'?: string;
   readonly 'x-list'?: boolean;
   readonly 'x-text'?: string;
+  readonly 'x-line'?: string;
   readonly 'x-open'?: boolean;
   readonly 'x-aliases'?: readonly string[];
 }
@@ -71,6 +74,7 @@ function keyOf(map: string, key: string, schema: JsonSchema): KeySchema {
     ...(schema['x-words'] === undefined ? {} : { words: schema['x-words'] }),
     ...(target === undefined ? {} : { map: target }),
     ...(schema['x-text'] === undefined ? {} : { text: schema['x-text'] }),
+    ...(schema['x-line'] === undefined ? {} : { line: schema['x-line'] }),
     list: schema['x-list'] === true,
     open,
     aliases: schema['x-aliases'] ?? [],

@@ -1,4 +1,5 @@
 import { readInjectionLine, type DictatedField } from './words/dictated.ts';
+import { readStitches } from './words/stitches.ts';
 import type { Args, Problem } from './tree/finding.ts';
 import type { Leaf, OpenEntry } from './tree/leaf.ts';
 import { nearest } from './text/nearest.ts';
@@ -112,6 +113,11 @@ export class Binder {
   }
 
   private add(bound: unknown[], node: Node, key: KeyShape, head: Range): void {
+    const sutures = key.line === 'stitches' && node.kind === 'text' ? readStitches(node.text) : undefined;
+    if (sutures !== undefined && node.kind === 'text') {
+      for (const fields of sutures) bound.push(this.fields(node, key, fields));
+      return;
+    }
     const item = isEmpty(node) ? undefined : this.item(node, key, head);
     if (item === undefined) this.fits = false;
     else bound.push(item);
@@ -144,9 +150,14 @@ export class Binder {
   private dictated(node: TextNode, key: KeyShape): Built | undefined {
     const { fields, remarks } = readInjectionLine(node.text);
     if (fields.length === 0 && remarks.length === 0) return undefined;
+    for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
+    return this.fields(node, key, fields);
+  }
+
+  /** The map that a line of text says, each key at its words. */
+  private fields(node: TextNode, key: KeyShape, fields: readonly DictatedField[]): Built {
     const keys = new Map<string, Range>();
     const built: Built = { start: node.start, end: node.end, head: node, keys };
-    for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
     for (const field of fields) {
       const target = this.shapes.get(key.map ?? '')?.byName.get(field.key);
       if (target === undefined) continue;

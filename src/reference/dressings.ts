@@ -37,6 +37,7 @@ export const dressings: readonly DressingRow[] = [
     synonyms: [
       'petroleum jelly',
       'white petrolatum',
+      'pet',
       'petrolatum ointment',
       'white soft paraffin',
       'soft paraffin',

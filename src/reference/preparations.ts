@@ -28,6 +28,7 @@ export const preparations: readonly PreparationRow[] = [
       'alcohol prep pad',
       'ethanol',
       'ethyl alcohol',
+      'EtOH',
       '70% ethanol',
       'surgical spirit',
       'spirit',

@@ -30,7 +30,6 @@ function nearestWord(text: string, table: Lookup): Nearest | undefined {
   return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };
 }
 
-const longestLine = 200;
 const longestText = 60;
 const shortened = (text: string): string =>
   text.length > longestText ? `${text.slice(0, longestText)}…` : text;
@@ -57,10 +56,6 @@ const qualifiersOf = once((rows: readonly QualifierRow[]) => {
 /** What is unknown of a text: the whole, or its words beside those that are known. */
 function reportsOf(word: WordLeaf, table: Lookup, tables: Tables): readonly Report[] {
   const { leaf } = word;
-  const map =
-    word.table === 'closures' && leaf.text.length <= longestLine ? stitchesIn(leaf.text, tables) : undefined;
-  if (map !== undefined)
-    return [{ at: leaf, form: 'stitches', args: { map }, data: { near: map, sure: false, bare: true } }];
   const passing = qualifiersOf(tables.qualifiers).get(word.table)!;
   const { rows, unknown } = understand(table, leaf.text, passing);
   if (rows.length === 0) return [wholeReport(word, table)];
@@ -72,7 +67,7 @@ function reportsOf(word: WordLeaf, table: Lookup, tables: Tables): readonly Repo
     const near = nearestWord(one.text, table);
     if (near === undefined || leaf.node.inner < 0)
       return { at, form: 'part', severity, args: { text, known } };
-    const data = { near: near.word, sure: near.sure, bare: true };
+    const data = { near: near.word, sure: near.sure };
     return { at, form: 'nearPart', severity, args: { text, known, near: near.word }, data };
   });
 }
@@ -90,39 +85,6 @@ function wholeReport({ leaf, table: name }: WordLeaf, table: Lookup): Report {
 function knownIn({ rows }: Lookup): string {
   const names = rows.slice(0, mostShown).map(({ name }) => name);
   return names.join(', ') + (rows.length > mostShown ? ', …' : '');
-}
-
-const sutureSize = /\b(\d{1,2})[-/]0\b/g;
-
-const stitchCount = /\bx ?(\d{1,2})\b|\b(\d{1,2})(?= (?:simple|interrupted|running|stitch|suture))/gi;
-
-const stitchWords = /\b(?:stitch(?:es)?|sutures?)\b/gi;
-
-const techniques =
-  /\b(?:(?:simple|running|interrupted|continuous|subcuticular|horizontal|vertical|mattress|figure of eight|figure of 8)\b ?)+/gi;
-
-/** A suture in one line as the map that says the same; undefined where a word would be lost. */
-function stitchesIn(text: string, { materials }: Tables): string | undefined {
-  let rest = text;
-  const taken = (pattern: RegExp): readonly string[] => {
-    const found = Array.from(rest.matchAll(pattern), ([whole, one, two]) => (one ?? two ?? whole).trim());
-    rest = rest.replace(pattern, ' ');
-    return found;
-  };
-  const [size, ...sizes] = taken(sutureSize);
-  const [count, ...counts] = taken(stitchCount);
-  const [technique, ...others] = taken(techniques);
-  taken(stitchWords);
-  const material = materials.find(rest.replace(/[,.()]/g, ' '))?.name;
-  if (size === undefined || material === undefined || sizes.length + counts.length + others.length > 0)
-    return undefined;
-  const rows = [
-    `material: ${material}`,
-    `size: ${size}-0`,
-    ...(technique === undefined ? [] : [`technique: ${technique}`]),
-    ...(count === undefined ? [] : [`count: ${count}`]),
-  ];
-  return `{${rows.join(', ')}}`;
 }
 
 const mostReports = 100;
@@ -146,7 +108,6 @@ export const check: Check = {
     nearPart:
       '`{text}` is not known here. Did you mean `{near}`? Understood and judged of the text: {known}.',
     again: 'The same word again.',
-    stitches: 'A suture in one line is not judged. Write it as a map: `{map}`.',
     more: '{count} more words are not known.',
   },
   find({ source, tables }) {
@@ -169,11 +130,13 @@ export const check: Check = {
       reports.push({ at: last.leaf, form: 'more', args: { count: count - mostReports } });
     return reports;
   },
-  fix({ text }, { start, end, data }) {
+  fix({ text }, { start, end, related, data }) {
     if (data === undefined) return [];
-    const { near, sure, bare } = data as { near: string; sure: boolean; bare?: true };
-    const quote = bare === true ? '' : (/^["']/.exec(text.slice(start, end))?.[0] ?? '');
-    const edits = [{ start, end, text: quote + near + quote }];
+    const { near, sure } = data as { near: string; sure: boolean };
+    const edits = [{ start, end }, ...related].map((place) => {
+      const quote = /^["']/.exec(text.slice(place.start, place.end))?.[0] ?? '';
+      return { start: place.start, end: place.end, text: quote + near + quote };
+    });
     return [{ title: `Change to ${near}`, kind: 'spelling', sure, edits }];
   },
 };

@@ -8,6 +8,8 @@ export interface KeyShape {
   readonly map?: string;
   readonly list: boolean;
   readonly text?: string;
+  /** What a bare text may say in one line, of one map or several. */
+  readonly line?: string;
   readonly open: boolean;
   readonly aliases: readonly string[];
 }

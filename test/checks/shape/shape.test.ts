@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { messageOf } from '../../../src/checks/index.ts';
 import { wordTables } from '../../../src/checks/shape/_words.ts';
-import { fixed, flags, judge, silent } from '../tester.ts';
+import { fixed, flags, judge, judgeBy, silent } from '../tester.ts';
 
 const before =
   'visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: left upper back\n    method: punch\n';
@@ -113,7 +113,7 @@ describe('words', () => {
   });
 
   it('that no table has get the nearest one', () => {
-    flags('shape/unknown-word', `${before}    relation: ⟦lesionel⟧\n`, { severity: 'warning' });
+    flags('shape/unknown-word', `${before}    relation: ⟦lesionel⟧\n`, { severity: 'information' });
     assert.equal(
       fixed('shape/unknown-word', `${before}    relation: "lesionel"\n`, 'lesional'),
       `${before}    relation: "lesional"\n`,
@@ -129,64 +129,97 @@ describe('words', () => {
       );
     });
 
-  it('that stand in one text with commas become a list', () => {
-    const text = `${before}    hemostasis: pressure, aluminum chloride\n`;
-    assert.equal(
-      fixed('shape/unknown-word', text, 'Change'),
-      text.replace('pressure, aluminum chloride', '[pressure, aluminum chloride]'),
+  it('of a list need no brackets', () => {
+    for (const line of [
+      'hemostasis: pressure, aluminum chloride',
+      'hemostasis: pressure and a suture',
+      'hemostasis: heat cautery, then pressure',
+      'hemostasis: electrosurgery + pressure',
+      'dressing: petrolatum, gauze and tape',
+      'specimen: {medium: formalin, tests: H&E and PAS}',
+    ])
+      silent('shape/unknown-word', `${before}    ${line}\n`);
+    flags('shape/unknown-word', `${before}    hemostasis: pressure and ⟦prayer⟧\n`, { severity: 'warning' });
+    flags('shape/unknown-word', `${before}    dressing: petrolatum, gauze and ⟦feathers⟧\n`, {
+      severity: 'information',
+    });
+  });
+
+  it('of a list each count for the checks', () => {
+    const text = before.replace('{id: C-1}', '{id: C-1, implants: pacemaker}');
+    flags(
+      'device/electrosurgery',
+      `${text}    hemostasis: pressure, then ⟦electrosurgery⟧\n`
+        .replace(/⟦(.*)⟧/, '$1')
+        .replace('hemostasis: pressure, then electrosurgery', 'hemostasis: ⟦pressure, then electrosurgery⟧'),
     );
+    silent('device/electrosurgery', `${text}    hemostasis: pressure, then aluminum chloride\n`);
   });
 
-  it('that stand in one text with "and" become a list', () => {
-    for (const [typed, list] of [
-      ['pressure and aluminum chloride', '[pressure, aluminum chloride]'],
-      ['pressure + aluminum chloride', '[pressure, aluminum chloride]'],
-      ['pressure and a suture', '[pressure, suture]'],
-      ['"pressure, then silver nitrate"', '[pressure, silver nitrate]'],
-    ] as const) {
-      const text = `${before}    hemostasis: ${typed}\n`;
-      const plain = text.replaceAll('"', '');
-      assert.equal(
-        fixed('shape/unknown-word', plain, 'Change'),
-        plain.replace(typed.replaceAll('"', ''), list),
+  it('of a list that share one word are read with it', () => {
+    const tests = (text: string, medium: string): string =>
+      `${before}    specimen: {medium: ${medium}, tests: "${text}"}\n`;
+    for (const text of ['bacterial, fungal and AFB cultures', 'cultures for bacteria, fungus and AFB']) {
+      silent('shape/unknown-word', tests(text, 'saline'));
+      assert.equal(judgeBy('specimen/wrong-medium', tests(text, 'formalin')).length > 0, true, text);
+    }
+    for (const text of ['H&E with AFB and GMS stains', 'H&E and stains for AFB and fungus'])
+      for (const code of ['shape/unknown-word', 'specimen/wrong-medium'])
+        silent(code, tests(text, 'formalin'));
+  });
+
+  it('that change nothing about the word beside them are passed over', () => {
+    for (const line of [
+      'hemostasis: light pressure',
+      'method: shave biopsy with a flexible blade',
+      'closure: The wound was left to heal by second intention',
+      'preparation: povidone-iodine, let dry',
+      'depth: to the mid dermis',
+      'hemostasis: aluminum chloride, no cautery because of the ICD',
+    ])
+      silent(
+        'shape/unknown-word',
+        `${before.replace(/ {4}method: punch\n/, line.startsWith('method') ? '' : '    method: punch\n')}    ${line}\n`,
       );
-      flags('shape/unknown-word', `${before}    hemostasis: ⟦${typed}⟧\n`);
-    }
-    // Of what is not known nothing becomes a list.
-    const [finding] = flags('shape/unknown-word', `${before}    hemostasis: ⟦pressure and prayer⟧\n`);
-    assert.notEqual(finding?.form, 'list');
+    silent(
+      'shape/unknown-word',
+      before.replace('visit:', 'consent: written informed consent obtained\nvisit:'),
+    );
+    flags('shape/unknown-word', `${before}    hemostasis: light ⟦moonbeam⟧ and pressure\n`, {
+      severity: 'warning',
+    });
   });
 
-  it('that tell of stitches in one line become a map', () => {
-    for (const [typed, map] of [
-      ['4-0 nylon x2', '{material: nylon, size: 4-0, count: 2}'],
-      [
-        '"2 simple interrupted 4-0 nylon"',
-        '{material: nylon, size: 4-0, technique: simple interrupted, count: 2}',
-      ],
-      ['nylon 5/0, three running', undefined],
-      [
-        '5/0 polypropylene running subcuticular',
-        '{material: polypropylene, size: 5-0, technique: running subcuticular}',
-      ],
-      ['4-0 nylon, 3 stitches', '{material: nylon, size: 4-0, count: 3}'],
-      ['4-0 mystery x2', undefined],
-      ['4-0 nylon and 5-0 nylon x2', undefined],
-      ['no nylon', undefined],
-    ] as const) {
-      const text = `${before}    closure: ${typed}\n`;
-      const [finding] = flags('shape/unknown-word', `${before}    closure: ⟦${typed}⟧\n`, {
-        severity: 'warning',
-      });
-      if (map === undefined) assert.notEqual(finding?.form, 'stitches', typed);
-      else assert.equal(fixed('shape/unknown-word', text, 'Change'), text.replace(typed, map));
-    }
+  it('are reported once for each word of a note, and a fix changes each place', () => {
+    const text = `${before}    relation: lesionel\n${before.slice(before.indexOf('  - site'))}    relation: lesionel\n`;
+    const found = judgeBy('shape/unknown-word', text);
+    assert.deepEqual(
+      found.map(({ related }) => related.length),
+      [1],
+    );
+    assert.equal(fixed('shape/unknown-word', text, 'lesional'), text.replaceAll('lesionel', 'lesional'));
   });
 
-  it('that are only a part of a text are said to be judged alone', () => {
+  it('that nobody knows are as loud as what they may hide', () => {
+    for (const line of ['hemostasis: ⟦vaporizing⟧', 'specimen: {medium: ⟦brandy⟧}', 'preparation: ⟦brandy⟧'])
+      flags('shape/unknown-word', `${before}    ${line}\n`, { severity: 'warning' });
+    for (const line of [
+      'depth: ⟦yonder⟧',
+      'dressing: ⟦feathers⟧',
+      'closure: ⟦feathers⟧',
+      'relation: ⟦yonder⟧',
+    ])
+      flags('shape/unknown-word', `${before}    ${line}\n`, { severity: 'information' });
+  });
+
+  it('of a text that is partly understood are named alone', () => {
     const [finding] = flags(
       'shape/unknown-word',
-      `${before}    preparation: ⟦chlorhexidine in alcohol, allowed to dry⟧\n`,
+      `${before}    preparation: chlorhexidine in alcohol ⟦by moonlight⟧\n`.replace(
+        '⟦by moonlight',
+        'by ⟦moonlight',
+      ),
+      { severity: 'information' },
     );
     assert.equal(finding?.form, 'part');
     assert.equal(finding.args.known, 'chlorhexidine in alcohol');
@@ -208,13 +241,12 @@ describe('words', () => {
   });
 
   it('keep what a strength or a time says of another thing', () => {
-    for (const [key, word] of [
-      ['preparation', 'chlorhexidine 2% prayer'],
-      ['hemostasis', 'aluminum chloride 20% in something'],
-      ['depth', 'mid dermis 50%'],
-      ['hemostasis', '20%'],
-    ] as const)
-      flags('shape/unknown-word', `${before}    ${key}: ⟦${word}⟧\n`);
+    for (const line of [
+      'preparation: chlorhexidine 2% ⟦prayer⟧',
+      'hemostasis: aluminum chloride 20% in ⟦something⟧',
+      'hemostasis: ⟦20%⟧',
+    ])
+      flags('shape/unknown-word', `${before}    ${line}\n`);
   });
 
   it('count in any case, and with hyphens for blanks', () => {
