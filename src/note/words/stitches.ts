@@ -1,10 +1,11 @@
 import { layers } from '../../reference/layers.ts';
 import { materials } from '../../reference/materials.ts';
+import { withTradeNames } from '../../reference/trade-names.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { DictatedField } from './dictated.ts';
 import { WordTable } from './word-table.ts';
 
-const knownMaterials = new WordTable<WordRow>(materials);
+const knownMaterials = new WordTable<WordRow>(withTradeNames(materials));
 const knownLayers = new WordTable<WordRow>(layers);
 
 const longestLine = 200;
