@@ -249,6 +249,7 @@ export const agents: readonly AgentRow[] = [
       'lignocaine ointment',
       'liposomal lidocaine cream',
       'topical lidocaine ointment',
+      'lidocaine numbing cream',
     ],
     strengths: [40, 50],
   },

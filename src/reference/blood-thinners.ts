@@ -109,5 +109,7 @@ export const bloodThinners: readonly BloodThinnerRow[] = [
     'vitamin K antagonist',
     'VKA',
     'thinners',
+    'anticoag',
+    'anticoags',
   ),
 ];

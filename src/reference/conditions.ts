@@ -16,6 +16,41 @@ const rowsOf = (lines: string): readonly WordRow[] =>
  * wounds hold late and of scars. Common practice, no source.
  */
 export const otherConditions: readonly WordRow[] = rowsOf(`
+  cerebral palsy|CP
+  rheumatism|rheumatic disease
+  rheumatic fever
+  jaundice
+  gonorrhea
+  syphilis|lues
+  atherosclerosis|arteriosclerosis|hardening of the arteries
+  sexually transmitted infection|STI|STD
+  hepatitis A
+  bowel disease
+  lung disease|pulmonary disease|breathing problems
+  swollen joints
+  anorexia|bulimia|eating disorder
+  spina bifida
+  head injury|TBI|traumatic brain injury|concussion
+  insomnia
+  vertigo
+  tinnitus
+  hernia
+  hearing impairment
+  vision impairment
+  sinusitis|sinus problems
+  environmental allergies|allergic rhinitis|hay fever|seasonal allergies
+  pancreatitis
+  Cushing syndrome|Cushing's
+  hyperparathyroidism
+  hyponatremia
+  phlebitis|thrombophlebitis
+  Marfan syndrome
+  neurofibromatosis|NF1
+  sunburns|blistering sunburns|tanning bed use
+  claustrophobia
+  orthostatic intolerance
+  blood-borne infection|blood-borne infections|bloodborne infection
+  bleeding tendencies|bleeding problems
   none|no medical problems|healthy|no significant past medical history|noncontributory|no PMH|unremarkable|otherwise healthy|no chronic conditions|no known medical problems
   hypertension|HTN|high blood pressure|essential hypertension|elevated blood pressure|HBP|uncontrolled hypertension|labile hypertension
   hypotension|low blood pressure|orthostatic hypotension|orthostasis
@@ -44,8 +79,13 @@ export const otherConditions: readonly WordRow[] = rowsOf(`
   interstitial lung disease|ILD
   pulmonary fibrosis|IPF
   sarcoidosis|sarcoid
-  chronic kidney disease|CKD|renal insufficiency|CRI|kidney disease|renal disease|renal failure|renal impairment|CKD3|CKD stage 3|CKD 3|CKD 4|CKD 2|chronic renal insufficiency|AKI|kidney failure
-  end-stage renal disease|ESRD|dialysis|hemodialysis|HD|peritoneal dialysis|ESRD on HD
+  chronic kidney disease|CKD|CRI|CKD3|CKD stage 3|CKD 3|CKD 4|CKD 2|chronic renal insufficiency
+  kidney disease|renal disease|renal insufficiency|renal impairment
+  kidney failure|renal failure
+  acute kidney injury|AKI
+  end-stage renal disease|ESRD|ESRD on HD
+  dialysis|hemodialysis|HD
+  peritoneal dialysis
   kidney transplant|renal transplant|kidney transplant recipient
   organ transplant|SOTR|solid organ transplant|transplant recipient|transplant
   liver transplant
@@ -85,10 +125,11 @@ export const otherConditions: readonly WordRow[] = rowsOf(`
   Ehlers-Danlos syndrome|EDS|Ehlers-Danlos
   polymyalgia rheumatica|PMR
   giant cell arteritis|GCA|temporal arteritis
-  GERD|reflux|acid reflux|gastroesophageal reflux|heartburn
+  GERD|reflux|acid reflux|gastroesophageal reflux
+  heartburn
   peptic ulcer disease|PUD
   gastric ulcer
-  stomach ulcer
+  stomach ulcer|stomach ulcers
   gastrointestinal bleeding|GI bleed
   inflammatory bowel disease|IBD
   Crohn disease|Crohn's disease|Crohn's
@@ -235,7 +276,7 @@ export const otherConditions: readonly WordRow[] = rowsOf(`
   shingles|herpes zoster|zoster
   COVID-19|COVID
   long COVID
-  fainting|vasovagal tendency|fainter|faints with needles|prone to fainting|history of fainting|syncope
+  fainting|fainting spells|vasovagal tendency|fainter|faints with needles|prone to fainting|history of fainting|syncope
   needle phobia
   porphyria
   porphyria cutanea tarda|PCT
@@ -244,6 +285,6 @@ export const otherConditions: readonly WordRow[] = rowsOf(`
   malignant hyperthermia|MH
   pseudocholinesterase deficiency
   lymphedema|lymphoedema
-  poor wound healing|slow healer|slow healing|delayed healing
+  poor wound healing|poor healing|wound healing problems|slow healer|slow healing|delayed healing
   POTS|postural orthostatic tachycardia syndrome|dysautonomia
 `);

@@ -6,6 +6,12 @@ const row = (name: string, ...synonyms: readonly string[]): WordRow => ({ name, 
 export const consents: readonly WordRow[] = [
   row(
     'written',
+    'written consent form',
+    'signed informed consent form',
+    'informed consent form',
+    'signed form',
+    'signature on file',
+    'signed informed consent obtained',
     ...[
       'written consent',
       'written informed consent',
@@ -103,6 +109,14 @@ export const consents: readonly WordRow[] = [
   // It was given, and how is not said.
   row(
     'obtained',
+    'questions answered',
+    'patient verbalized understanding',
+    'understands risks',
+    'patient understands',
+    'all questions answered',
+    'consent reviewed',
+    'verbalized understanding',
+    'consent discussed',
     ...[
       'consent',
       'consent obtained',

@@ -180,6 +180,21 @@ const antibodies = rowsOf(
 export const laboratoryTests: readonly TestRow[] = [
   row(
     'routine histology',
+    'histopathological',
+    'histologic',
+    'histological',
+    'pathologic',
+    'microscopic analysis',
+    'histologic analysis',
+    'histological examination',
+    'pathologic analysis',
+    'histopathologic evaluation',
+    'histology with levels',
+    'pathology examination',
+    'microscopy of tissue',
+    'pathological examination',
+    'diagnostic pathology',
+    'tissue diagnosis',
     ...[
       'H&E',
       'HE',
@@ -361,6 +376,10 @@ export const laboratoryTests: readonly TestRow[] = [
   {
     ...row(
       'indirect immunofluorescence',
+      'serum for indirect immunofluorescence',
+      'serum IIF',
+      'IIF on monkey esophagus',
+      'serum for antibodies',
       'IIF',
       'indirect IF',
       'serum indirect immunofluorescence',
@@ -379,6 +398,11 @@ export const laboratoryTests: readonly TestRow[] = [
   },
   row(
     'bacterial culture',
+    'culture for common pathogens',
+    'routine culture',
+    'pathogen culture',
+    'wound swab culture',
+    'bacteriology',
     ...[
       'culture',
       'tissue culture',
@@ -420,6 +444,10 @@ export const laboratoryTests: readonly TestRow[] = [
   ),
   row(
     'fungal culture',
+    'dermatophyte isolation',
+    'fungus isolation',
+    'culture fungus',
+    'fungi',
     'fungus culture',
     'mycology',
     'fungal cultures',
@@ -438,6 +466,11 @@ export const laboratoryTests: readonly TestRow[] = [
   ),
   row(
     'mycobacterial culture',
+    'mycobacteria',
+    'mycobacterium',
+    'TB',
+    'atypical mycobacteria',
+    'nontuberculous mycobacteria culture',
     'AFB culture',
     'TB culture',
     'acid-fast culture',
@@ -523,6 +556,9 @@ export const laboratoryTests: readonly TestRow[] = [
       'touch preparation',
       'imprint cytology',
       'exfoliative cytology',
+      'cytologic examination',
+      'cytological examination',
+      'smear cytology',
       'Tzanck preparation',
       'Tzanck test',
       'fine needle cytology',

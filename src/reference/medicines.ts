@@ -16,6 +16,17 @@ const rowsOf = (lines: string): readonly WordRow[] =>
  * cautions and of what makes wounds hold late.
  */
 export const otherMedicines: readonly WordRow[] = rowsOf(`
+  allergy shots|allergy immunotherapy
+  cough medicine|cold medicine|decongestant|pseudoephedrine
+  nasal spray|nasal steroid
+  sleeping pills|sleep medicine
+  thyroid medicine|thyroid medication
+  blood pressure medicine|blood pressure medication|antihypertensive|BP meds
+  cholesterol medicine|cholesterol medication
+  diabetes medicine|diabetes medication
+  heart medicine|cardiac meds|heart medication
+  prophylactic antibiotics|antibiotic prophylaxis
+  pain medicine|over-the-counter pain medicine|OTC pain medicine|analgesic|analgesics|painkiller
   none|no medications|no meds|no current medications|no regular medications|takes no medications|not on any medications
   multivitamin|MVI|multivitamins
   vitamins|vitamin
@@ -46,7 +57,8 @@ export const otherMedicines: readonly WordRow[] = rowsOf(`
   dong quai
   saw palmetto
   St. John's wort|St John's wort
-  herbal supplements|supplements
+  herbal supplements
+  supplements
   glucosamine
   CoQ10
   echinacea
@@ -275,7 +287,7 @@ export const otherMedicines: readonly WordRow[] = rowsOf(`
   estradiol
   progesterone
   hormone replacement therapy|HRT|hormone replacement
-  oral contraceptive|OCP|OCPs|birth control|birth control pills|OCs|BCP
+  oral contraceptive|oral contraceptives|OCP|OCPs|birth control|birth control pills|OCs|BCP
   testosterone|TRT
   tamoxifen
   anastrozole

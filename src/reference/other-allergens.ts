@@ -296,6 +296,7 @@ const byKind: Readonly<Record<string, readonly string[]>> = {
     'lactose',
     'casein',
     'soy',
+    'soya',
     'wheat',
     'gluten',
     'corn',

@@ -319,6 +319,12 @@ export const preparations: readonly PreparationRow[] = [
       'antibacterial cleanser',
       'antiseptic swab',
       'prepared in sterile fashion',
+      'antiseptic scrub',
+      'sterile drape',
+      'draped',
+      'sterile draping',
+      'drape',
+      'sterile prep and draping',
     ],
     mayContain: ['alcohol', 'chlorhexidine', 'povidone-iodine'],
   },
@@ -335,4 +341,5 @@ export const preparations: readonly PreparationRow[] = [
       'wiped',
     ],
   },
+  { name: 'acetic acid', synonyms: ['5% acetic acid', 'vinegar', 'dilute acetic acid', '3% acetic acid'] },
 ];

@@ -19,6 +19,7 @@ const verdicts: Readonly<Record<string, string>> = {
   'cell culture medium': 'wii-iii--i---',
   'snap-frozen': 'wii-iiii-i-i-',
   'bacterial transport medium': 'iiii--ii-iiii',
+  'sterile water': 'iiii---i-iiii',
 };
 
 const meaning: Readonly<Record<string, Severity | undefined>> = {
