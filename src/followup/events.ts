@@ -40,8 +40,7 @@ const stillOpen =
 export const saysEnded = (words: string): boolean => words.trim() !== '' && !stillOpen.test(words.trim());
 
 /** Whether the note says how an event ended. */
-export const hasOutcome = ({ outcome }: Event): boolean =>
-  outcome?.value !== undefined && saysEnded(outcome.value);
+const hasOutcome = ({ outcome }: Event): boolean => outcome?.value !== undefined && saysEnded(outcome.value);
 
 const returning =
   /\b(?:returns?|returning|recheck|re-check|check|review|see again|seen again|come back|comes back|follow[- ]?up|appointment|revisit|visit|look again)\b/i;

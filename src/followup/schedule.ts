@@ -34,7 +34,7 @@ export function scheduleOf(note: Note, tables: Tables, today: IsoDate): Schedule
 }
 
 /** What a day knows of, in the order of time. */
-export function onDay(planned: readonly Planned[], today: IsoDate): readonly DueItem[] {
+function onDay(planned: readonly Planned[], today: IsoDate): readonly DueItem[] {
   return planned
     .flatMap((one) => {
       const state = stateOn(one, today);
@@ -44,7 +44,7 @@ export function onDay(planned: readonly Planned[], today: IsoDate): readonly Due
 }
 
 /** What the words of a procedure's site say. */
-export const siteReader =
+const siteReader =
   (tables: Tables): SiteOf =>
   ({ site }) =>
     site?.value === undefined ? undefined : readSite(site.value, tables.sites);

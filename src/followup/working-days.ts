@@ -32,19 +32,3 @@ export function addWorkingDays(date: IsoDate, count: number, closed: ClosedDays)
   }
   return dateOf(day);
 }
-
-/** Working days after `from` up to and with `to`: 0 where `to` is not later. */
-export function workingDaysBetween(from: IsoDate, to: IsoDate, closed: ClosedDays): number {
-  const [first, last] = [dayNumber(from), dayNumber(to)];
-  if (last <= first) return 0;
-  const closedWeekdays = closed.weekdays.size < 7 ? closed.weekdays : new Set<number>();
-  const weeks = Math.floor((last - first) / 7);
-  let open = weeks * (7 - closedWeekdays.size);
-  for (let day = first + weeks * 7 + 1; day <= last; day += 1)
-    if (!closedWeekdays.has(weekdayOf(day))) open += 1;
-  for (const date of closed.dates) {
-    const day = dayNumber(date);
-    if (day > first && day <= last && !closedWeekdays.has(weekdayOf(day))) open -= 1;
-  }
-  return open;
-}

@@ -7,7 +7,7 @@ const identifier = /(?:^|[\s{,"'])(?:id|mrn|chart|chart-number)["']?[ \t]*:[ \t]
  * What may be the chart number of a note, in plain form: every word behind such a key, without reading the note, and
  * its patient's where it takes reading to know. More than its own may be among them, never less.
  */
-export function chartNumbersIn(text: string): readonly string[] {
+function chartNumbersIn(text: string): readonly string[] {
   const found = new Set<string>();
   for (const [, typed = ''] of text.matchAll(identifier)) {
     const word = plainWord(typed.replace(/^\s*(["'])(.*)\1\s*$/, '$2'));

@@ -4,7 +4,7 @@ import { stitchCount, type Wound } from './wounds.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 
 /** Where a wound is, in plain words and in those of the note; undefined where the note does not say. */
-export function placeOf({ reading, procedure }: Wound, { wording }: Facts): string | undefined {
+function placeOf({ reading, procedure }: Wound, { wording }: Facts): string | undefined {
   const typed = procedure.site?.value;
   if (typed === undefined) return undefined;
   const place = reading === undefined ? undefined : placeWords(reading, wording.language);

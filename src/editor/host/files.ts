@@ -4,7 +4,7 @@ import * as vscode from 'vscode';
 export const noteEnding = '.wheal.yaml';
 export const practiceName = `practice${noteEnding}`;
 /** Larger files are no notes and are refused before they are read. */
-export const largest = 512 * 1024;
+const largest = 512 * 1024;
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 

@@ -1,4 +1,4 @@
-import type { Dilution, Quantity } from './values.ts';
+import type { Dilution } from './values.ts';
 
 /** Significant digits that are shown at most: what lies behind them is noise of binary arithmetic. */
 const shownDigits = 12;
@@ -19,11 +19,6 @@ export function formatNumber(value: number, decimals?: number): string {
   const text = String(shown);
   if (!text.includes('e')) return text;
   return Math.abs(shown) < 1 ? shown.toFixed(20).replace(/0+$/, '') : BigInt(shown).toString();
-}
-
-/** An amount in the base unit of its kind: `62.14 kg`. */
-export function formatQuantity(quantity: Pick<Quantity, 'amount' | 'unit'>, decimals?: number): string {
-  return `${formatNumber(quantity.amount, decimals)} ${quantity.unit}`;
 }
 
 /** A whole number with commas between its thousands: `100,000`. */

@@ -129,8 +129,3 @@ function unreadableMixture(typed: Stretch): Remark {
     args: { wanted: 'a mixture of anesthetic and bicarbonate', example: '9:1, yes or no' },
   });
 }
-
-/** How much of a mixture is the solution that was drawn: 0.9 of 9:1; all of it where no parts are known. */
-export function drawnFraction({ parts }: Mixture): number {
-  return parts === undefined ? 1 : parts.anesthetic / (parts.anesthetic + parts.bicarbonate);
-}

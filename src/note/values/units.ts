@@ -99,9 +99,9 @@ export const kinds: Readonly<Record<Kind, KindRow>> = {
 };
 
 /** International avoirdupois pound in kilograms, exact by definition. */
-export const kilogramsPerPound = 0.45359237;
+const kilogramsPerPound = 0.45359237;
 /** International inch in millimeters, exact by definition. */
-export const millimetersPerInch = 25.4;
+const millimetersPerInch = 25.4;
 
 export const unitRows: readonly UnitRow[] = [
   {
