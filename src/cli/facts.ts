@@ -8,7 +8,8 @@ import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Console } from './console.ts';
-import { decoded, largest, standardInput, type Loaded } from './files.ts';
+import { largest } from '../note/text/files.ts';
+import { decoded, standardInput, type Loaded } from './files.ts';
 import { loadFrom } from './notes.ts';
 import type { PracticeFile, Practices } from './practices.ts';
 

@@ -1,13 +1,10 @@
 import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
+import { largest, noteEnding, practiceName } from '../note/text/files.ts';
 import { UsageError } from './arguments.ts';
 
-const suffix = '.wheal.yaml';
-export const practiceName = `practice${suffix}`;
 /** Stands for standard input on the command line and in reports. */
 export const standardInput = '-';
-/** Larger files are no notes and are refused before they are read. */
-export const largest = 512 * 1024;
 
 const skipped = new Set(['node_modules', '.git']);
 
@@ -36,7 +33,7 @@ export function filesOf(paths: readonly string[], cwd: string): readonly string[
   for (const path of paths) {
     const full = resolve(cwd, path);
     if (path === standardInput) found.set(path, path);
-    else if (kindOf(full, path) === 'file' || path.endsWith(suffix)) {
+    else if (kindOf(full, path) === 'file' || path.endsWith(noteEnding)) {
       found.set(full, path);
       named.add(path);
     } else
@@ -48,14 +45,14 @@ export function filesOf(paths: readonly string[], cwd: string): readonly string[
   }
   const files = [...found.values()];
   if (files.every((path) => isPractice(path) && !named.has(path)))
-    throw new UsageError(`there is no note (*${suffix}) in ${paths.join(', ')}`);
+    throw new UsageError(`there is no note (*${noteEnding}) in ${paths.join(', ')}`);
   return files;
 }
 
 /** Makes sure that a path may be the one note of a command. @throws UsageError where it is not there, or a folder */
 export function needNote(path: string, cwd: string): void {
   if (path === standardInput) return;
-  if (kindOf(resolve(cwd, path), path) === 'folder' && !path.endsWith(suffix))
+  if (kindOf(resolve(cwd, path), path) === 'folder' && !path.endsWith(noteEnding))
     throw new UsageError(`${path} is a folder; name one note`);
   if (isPractice(path)) throw new UsageError(`${path} is a practice file, not a note`);
 }
@@ -79,7 +76,7 @@ function below(folder: string, cwd: string, entered: Set<string>): readonly stri
   const prefix = join(folder, 'x').slice(0, -1);
   for (const name of names.sort()) {
     const path = `${prefix}${name}`;
-    if (name.endsWith(suffix)) found.push(path);
+    if (name.endsWith(noteEnding)) found.push(path);
     else if (!skipped.has(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
   }
   return found;

@@ -4,7 +4,8 @@ import type { Note } from '../note/generated/types.ts';
 import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
-import { decoded, isPractice, largest, load, standardInput, type Loaded } from './files.ts';
+import { largest } from '../note/text/files.ts';
+import { decoded, isPractice, load, standardInput, type Loaded } from './files.ts';
 import type { Practices } from './practices.ts';
 
 /** A note that was read, with the tables of its practice. */

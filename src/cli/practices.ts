@@ -2,7 +2,8 @@ import { dirname, isAbsolute, join, relative, resolve } from 'node:path';
 import type { Practice } from '../note/generated/types.ts';
 import { readPractice, type Source } from '../note/read.ts';
 import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
-import { exists, load, practiceName, type Loaded } from './files.ts';
+import { practiceName } from '../note/text/files.ts';
+import { exists, load, type Loaded } from './files.ts';
 
 /** A practice file as it was found above a note. */
 export interface PracticeFile {

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { localDate } from '../host/clock.ts';
-import { exists, noteEnding } from '../host/files.ts';
+import { noteEnding } from '../../note/text/files.ts';
+import { exists } from '../host/files.ts';
 import { sampleNote } from './sample-note.ts';
 import { fixAll } from '../../service/index.ts';
 import { placeCaret } from '../host/caret.ts';

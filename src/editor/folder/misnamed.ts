@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { noteEnding } from '../host/files.ts';
+import { noteEnding } from '../../note/text/files.ts';
 
 /** The first row of every note. */
 const firstRow = /^\uFEFF?wheal:\s*\d/;

@@ -1,10 +1,5 @@
 import * as vscode from 'vscode';
-
-/** How the name of every note ends. */
-export const noteEnding = '.wheal.yaml';
-export const practiceName = `practice${noteEnding}`;
-/** Larger files are no notes and are refused before they are read. */
-const largest = 512 * 1024;
+import { largest, noteEnding, practiceName } from '../../note/text/files.ts';
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 

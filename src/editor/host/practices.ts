@@ -2,7 +2,8 @@ import * as vscode from 'vscode';
 import { readPractice } from '../../note/read.ts';
 import type { Practice } from '../../note/generated/types.ts';
 import { referenceTables, tablesOf, type Tables, type Trust } from '../../practice/tables.ts';
-import { exists, isPractice, load, practiceName, watched } from './files.ts';
+import { practiceName } from '../../note/text/files.ts';
+import { exists, isPractice, load, watched } from './files.ts';
 
 /** A practice file that was found, with the tables that follow from it. */
 export interface FoundPractice {

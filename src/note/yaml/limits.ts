@@ -1,7 +1,6 @@
+import { largest } from '../text/files.ts';
 import type { Problem } from '../tree/finding.ts';
 
-/** 512 KiB: far above any note, far below what makes an editor stutter. */
-const mostCharacters = 512 * 1024;
 const mostRows = 20_000;
 /** Values between brackets, where a row may hold any number of them. */
 const mostValues = 20_000;
@@ -39,7 +38,7 @@ const isBlank = (code: number): boolean =>
  * the limit.
  */
 export function refusalOf(text: string): Problem | undefined {
-  if (text.length > mostCharacters) return tooLarge('main', Math.ceil(text.length / 1024));
+  if (text.length > largest) return tooLarge('main', Math.ceil(text.length / 1024));
   if (text.includes('\0')) return { code: 'yaml/not-text', start: 0, end: 0 };
   return new Scan(text).refusal();
 }
