@@ -4,9 +4,6 @@
  */
 const share = Number(process.env['WHEAL_TEST_SHARE'] ?? '1');
 
-/** Whether this run tries everything. */
-export const wholeSuite = share === 1;
-
 /** How often this run tries what the whole suite tries so often. */
 export const times = (all: number): number => Math.max(1, Math.ceil(all * share));
 

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { readPractice } from '../../../src/note/read.ts';
 import { tablesOf } from '../../../src/practice/tables.ts';
 import { hoverAt } from '../../../src/service/index.ts';
+import { step } from '../../share.ts';
 import { analysed, samples } from '../notes.ts';
 
 /** The Markdown of the hover at the mark `|`. */
@@ -224,7 +225,7 @@ describe('the words of a note in a hover', () => {
   it('nor are those of any sample', () => {
     for (const { text } of samples) {
       const analysis = analysed(text);
-      for (let offset = 0; offset <= text.length; offset += 17)
+      for (let offset = 0; offset <= text.length; offset += step(17))
         assert.deepEqual(markup(hoverAt(analysis, offset)?.markdown ?? ''), []);
     }
   });
