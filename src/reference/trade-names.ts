@@ -284,7 +284,11 @@ const remembered = namesOf(
 /** US trade names. Some that are common in speech are missing, since they may not be in this project: a practice names its own. */
 export const tradeNames: readonly TradeName[] = [...listed, ...remembered];
 
-const plain = (text: string): string => text.toLowerCase().replace(/[\s-]+/g, ' ');
+/** Most words of the tables are in plain form already. */
+const usual = /^[a-z0-9 ]+$/;
+
+const plain = (text: string): string =>
+  usual.test(text) ? text : text.toLowerCase().replace(/[\s-]+/g, ' ');
 
 /** Trade names by the generic word in plain form. */
 const byGeneric: ReadonlyMap<string, readonly string[]> = grouped(tradeNames);
