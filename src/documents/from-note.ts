@@ -31,6 +31,9 @@ export function saidYesNo(leaf: Leaf<boolean> | undefined, yes: string, no: stri
   return leaf.value ? yes : no;
 }
 
+/** A text that ends as a sentence does: a name that ends in a point needs no other. */
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+
 /** Parts that are there, with commas between them; undefined where none is. */
 export function joined(parts: readonly (string | undefined)[], by = ', '): string | undefined {
   const there = parts.filter((part) => part !== undefined);

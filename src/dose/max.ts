@@ -72,7 +72,7 @@ export function maxDose(query: DoseQuery, tables: Tables): MaxDose | NoMaximum {
     elsewhere: beside('others'),
     assumedAdult: query.months === undefined,
     locked,
-    steps: stepsOf(query, allowed, epinephrine, locked),
+    steps: stepsOf(query, allowed, epinephrine, locked, tables),
   };
 }
 
@@ -87,13 +87,14 @@ function stepsOf(
   allowed: Allowance,
   epinephrine: boolean,
   locked: Locked | undefined,
+  { authority }: Tables,
 ): readonly Step[] {
   const name = kindText(query.agent.name, epinephrine);
   const weak = `Epinephrine ${epinephrineText(query.epinephrineMicrogramsPerMl)} is too weak for the higher limit: the plain limit counts`;
   return [
     factsStep(query),
     ...(locked === undefined ? [] : [{ text: weak }]),
-    ...limitSteps(name, allowed, query),
+    ...limitSteps(name, allowed, query, authority),
     {
       text: `${allowedMgText(allowed.maxMg)} mg ÷ ${formatNumber(query.mgPerMl)} mg/mL = ${formatNumber(allowed.maxMl)} mL of ${strengthText(query.mgPerMl)}, rounded down`,
     },

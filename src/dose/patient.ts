@@ -1,13 +1,11 @@
 import type { Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values/values.ts';
-import { adultMonths, monthsOrAdult, type Facts } from '../limits/ceilings.ts';
+import type { Facts } from '../limits/ceilings.ts';
 import type { WeightRange } from '../reference/weights-for-age.ts';
 import { isOver } from './arithmetic.ts';
 
 /** Below this weight an adult can't be taken for granted. */
 const ageNeededBelowKg = 50;
-
-export const isAdult = (facts: Facts): boolean => monthsOrAdult(facts) >= adultMonths;
 
 /** Whether the weight is so low that no limit can be chosen without an age. */
 export const needsAge = ({ kg, months }: Facts): boolean =>

@@ -2,6 +2,7 @@ import { once } from '../note/text/once.ts';
 import {
   appliesTo,
   ceilingBy,
+  ceilingOf,
   limitAt,
   rulesFrom,
   type Ceiling,
@@ -13,6 +14,18 @@ import type { LimitRow } from '../reference/limits.ts';
 
 /** The limits of tables, sorted once and kept. */
 export const rulesOf = once((tables: Tables): Rules => rulesFrom(tables));
+
+const publishedRules = once((tables: Tables): Rules =>
+  rulesFrom({ ...tables, limits: tables.limits.filter(({ practice }) => practice === undefined) }),
+);
+
+/** The ceiling that a patient would have without the limits of the practice. */
+export const publishedCeiling = (
+  agent: string,
+  epinephrine: boolean,
+  facts: Facts,
+  tables: Tables,
+): Ceiling | undefined => ceilingOf(publishedRules(tables), agent, epinephrine, facts);
 
 /**
  * The limits for a patient that stand beside the ceiling of an agent: those of the country's guidelines, with the

@@ -8,10 +8,12 @@ import type { AgentDose, DoseJudgement, Left, Step } from './types.ts';
 import type { Ceiling, Facts } from '../limits/ceilings.ts';
 import {
   allowedMgText,
+  authorityText,
   bindingText,
   epinephrineText,
   kindText,
   mgText,
+  microgramsText,
   percentText,
   productText,
 } from './words.ts';
@@ -30,7 +32,7 @@ export function stepsOf(dose: DoseJudgement, tables: Tables): readonly Step[] {
       source: agent.source,
     })),
     ...otherSteps(dose),
-    ...agents.flatMap((one) => agentSteps(one, dose.facts)),
+    ...agents.flatMap((one) => agentSteps(one, dose.facts, tables)),
     ...dose.noLimit.map(({ agent, epinephrine }) => ({
       text: `${kindText(agent, epinephrine)}: no limit is known for such a patient`,
     })),
@@ -48,7 +50,7 @@ export function stepsOfOne(dose: DoseJudgement, one: Given, tables: Tables): rea
   return [
     factsStep(dose.facts),
     ...givenSteps(one, tables),
-    ...(group === undefined ? [] : [...besideSteps(group, one), ...agentSteps(group, dose.facts)]),
+    ...(group === undefined ? [] : [...besideSteps(group, one), ...agentSteps(group, dose.facts, tables)]),
     ...sumSteps(dose),
     ...epinephrineSteps(dose.epinephrineMicrograms, tables),
     ...(group === undefined || !dose.judged
@@ -102,11 +104,11 @@ function givenSteps(one: Given, tables: Tables): readonly Step[] {
   return [drawn, why];
 }
 
-function agentSteps(dose: AgentDose, facts: Facts): readonly Step[] {
+function agentSteps(dose: AgentDose, facts: Facts, tables: Tables): readonly Step[] {
   const name = kindText(dose.agent, dose.epinephrine);
   const share =
     dose.limitMg === Infinity ? 'no cap to hold it against' : `${percentText(dose.fraction)}% of the limit`;
-  return [...limitSteps(name, dose, facts), { text: `${name}: ${mgText(dose.mg)} mg, ${share}` }];
+  return [...limitSteps(name, dose, facts, tables.authority), { text: `${name}: ${mgText(dose.mg)} mg, ${share}` }];
 }
 
 /** What other injections add to the sum that one injection counts in. */
@@ -115,11 +117,15 @@ function besideSteps({ agent, epinephrine, mg }: AgentDose, one: Given): readonl
   return [{ text: `Other injections of ${kindText(agent, epinephrine)}: ${mgText(mg - one.mg)} mg` }];
 }
 
-/** How a limit comes about, and where each number is from. */
+/**
+ * How a limit comes about, and where each number is from.
+ * @param chosen the authority whose limits are the ceiling
+ */
 export function limitSteps(
   name: string,
   { limit, limitMg, boundBy }: Ceiling,
   { kg }: Facts,
+  chosen: string,
 ): readonly Step[] {
   const { mgPerKg, capMg } = limit;
   const byWeight =
@@ -133,7 +139,7 @@ export function limitSteps(
     limitMg === Infinity ? '' : `; ${bindingText(limit, boundBy, kg)} binds: ${allowedMgText(limitMg)} mg`;
   const printed = limit.printed === undefined ? '' : ` (printed as ${limit.printed})`;
   const main: Step = {
-    text: `Limit of ${name}, ${limit.practice === undefined ? limit.authority : 'the practice’s own'}, ${limit.population.text}: ${[...byWeight, ...cap].join(', ')}${printed}${binds}`,
+    text: `Limit of ${name}, ${authorityText(limit, 'cap', chosen)}, ${limit.population.text}: ${[...byWeight, ...cap].join(', ')}${printed}${binds}`,
     source: limit.source,
   };
   return limit.mgPerKgFrom === undefined
@@ -162,7 +168,7 @@ function epinephrineSteps(micrograms: number, tables: Tables): readonly Step[] {
   const { healthy } = tables.epinephrine;
   return [
     {
-      text: `Epinephrine: ${formatNumber(micrograms, 2)} µg; ${healthy.micrograms} µg is a maximum for healthy adults in dental teaching`,
+      text: `Epinephrine: ${microgramsText(micrograms)}; ${microgramsText(healthy.micrograms)} is a maximum for healthy adults in dental teaching`,
       source: healthy.source,
     },
   ];
@@ -175,7 +181,7 @@ export function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step 
     ...(cm2 === undefined ? [] : [`${formatNumber(cm2)} cm²`]),
     ...(minutes === undefined ? [] : [`${minutes} min`]),
   ].join(', ');
-  if (row === undefined) return { text: `${agent.name}: ${parts}; no maximum is known for such a patient` };
+  if (row === undefined) return { text: `${agent.name}: ${parts}; not judged, since no maximum is known for such a patient` };
   const most = [
     ...(row.maxGrams === undefined ? [] : [`${row.maxGrams} g`]),
     ...(row.maxCm2 === undefined ? [] : [`${row.maxCm2} cm²`]),

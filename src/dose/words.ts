@@ -46,12 +46,20 @@ export function bindingText(limit: LimitRow, boundBy: 'weight' | 'cap', kg: numb
     : `the cap of ${formatNumber(limit.capMg ?? 0)} mg`;
 }
 
-/** Whose limit it is: where the authority has only a cap, the mg/kg are not its own. */
-export function authorityText(limit: LimitRow, boundBy: 'weight' | 'cap'): string {
+/** Micrograms as charts write them: `mcg`, since a handwritten µg is read as mg. */
+export const microgramsText = (micrograms: number): string => `${formatNumber(micrograms, 2)} mcg`;
+
+/**
+ * Whose limit it is: where the authority has only a cap, the mg/kg are not its own.
+ * @param chosen the authority whose limits are the ceiling; where it has none, the lowest that is published counts
+ */
+export function authorityText(limit: LimitRow, boundBy: 'weight' | 'cap', chosen: string): string {
   if (limit.practice !== undefined) return 'the practice’s own limit';
-  return boundBy === 'weight' && limit.mgPerKgFrom !== undefined
-    ? `reference tables, since ${limit.authority} has only a cap`
-    : limit.authority;
+  if (boundBy === 'weight' && limit.mgPerKgFrom !== undefined)
+    return `reference tables, since ${limit.authority} has only a cap`;
+  return limit.authority === chosen || limit.ceilingFor?.includes(chosen) === true
+    ? limit.authority
+    : `${limit.authority}, the lowest published value`;
 }
 
 /** The key of the source of the number that binds. */

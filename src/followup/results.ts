@@ -93,14 +93,16 @@ function arrivalOf({ received, diagnosis }: Result): Day | undefined {
 
 /** When a patient heard it; undefined for an attempt, and for what can't be read as a day. */
 function heardOn({ on, by, how }: Told, tables: Tables): Day | undefined {
-  if (how?.value !== undefined && isAttempt(how.value, tables)) return undefined;
+  if (isAttempt({ how }, tables)) return undefined;
   if (on !== undefined) return on.value;
   return by?.value === undefined && how?.value === undefined ? undefined : dayNotSaid;
 }
 
-const isAttempt = (how: string, { followUp }: Tables): boolean =>
+/** Whether somebody only tried to tell a patient. */
+export const isAttempt = ({ how }: { readonly how?: Told['how'] }, { followUp }: Tables): boolean =>
+  how?.value !== undefined &&
   phrasesOf(followUp.contacts)
-    .mentionsIn(how)
+    .mentionsIn(how.value)
     .some(({ row }) => !row.reached);
 
 /** Any word that does not deny it says that a step was done; a date in it says when. */

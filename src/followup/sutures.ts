@@ -96,6 +96,15 @@ function stitchesIn({ how, material, technique, count }: Closure, tables: Tables
   return [material?.value, technique, count].every((said) => said === undefined) ? 'unknown' : 'removable';
 }
 
+const running = /\b(?:running|continuous|subcuticular|locked|locking|whip|baseball)\b/i;
+
+/** Whether a row of stitches is one thread: its count is no number of stitches. */
+export const isRunning = ({
+  technique,
+}: {
+  readonly technique?: Closure['technique'] | undefined;
+}): boolean => running.test(technique?.value ?? '');
+
 const materialIn = (text: string | undefined, { materials }: Tables): MaterialRow | undefined =>
   text === undefined ? undefined : (materials.find(text) ?? phrasesOf(materials).assertedIn(text)[0]);
 

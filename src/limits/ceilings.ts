@@ -189,8 +189,13 @@ export interface Figures {
   readonly capMg?: number | undefined;
 }
 
+/** Both figures of what is published, and by whom. */
+export interface Published extends Figures {
+  readonly authority: string;
+}
+
 /** The lowest figures that bind an adult whose weight is not known: those of the first rung that has any for adults. */
-export function adultFigures(rules: Rules, agent: string, epinephrine: boolean): Figures {
+export function adultFigures(rules: Rules, agent: string, epinephrine: boolean): Published {
   const adult = { kg: undefined, months: adultMonths };
   const rung = rules
     .of(agent, epinephrine)
@@ -201,6 +206,7 @@ export function adultFigures(rules: Rules, agent: string, epinephrine: boolean):
     return known.length === 0 ? undefined : Math.min(...known);
   };
   return {
+    authority: [...new Set((rung ?? []).map(({ authority }) => authority))].join(' and '),
     mgPerKg: lowest((rung ?? []).map(({ mgPerKg }) => mgPerKg)),
     capMg: lowest((rung ?? []).map(({ capMg }) => capMg)),
   };

@@ -2,7 +2,14 @@ import type { PracticeApproval, PracticeLimit } from '../note/generated/types.ts
 import type { WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { LimitRow, Population } from '../reference/limits.ts';
-import { adultFigures, rulesFrom, type Figures, type LimitBook, type Rules } from '../limits/ceilings.ts';
+import {
+  adultFigures,
+  rulesFrom,
+  type Figures,
+  type Published,
+  type LimitBook,
+  type Rules,
+} from '../limits/ceilings.ts';
 import type { Faults } from './faults.ts';
 import { defined, textOf } from './leaves.ts';
 import { knownAgent } from './stock.ts';
@@ -20,6 +27,8 @@ export interface Loosened {
   readonly epinephrine: boolean;
   readonly mgPerKg: number | undefined;
   readonly capMg: number | undefined;
+  /** What is published for adults, and by whom. */
+  readonly published: Published;
   /** The practice's own word on where the limit is from; empty where it says none. */
   readonly source: string;
   readonly approval: Approval;
@@ -115,7 +124,15 @@ function laidOver(entry: PracticeLimit, base: LimitBase, rules: Rules, faults: F
     const capMg = figures.capMg ?? published.capMg;
     return {
       row: practiceRow(agent.name, epinephrine, { mgPerKg, capMg }, base.authority, approval),
-      loosened: { agent: agent.name, epinephrine, mgPerKg, capMg, source: textOf(entry.source), approval },
+      loosened: {
+        agent: agent.name,
+        epinephrine,
+        mgPerKg,
+        capMg,
+        published,
+        source: textOf(entry.source),
+        approval,
+      },
     };
   });
 }
@@ -124,7 +141,7 @@ interface Compared {
   readonly agent: string;
   readonly epinephrine: boolean;
   readonly figures: Figures;
-  readonly published: Figures;
+  readonly published: Published;
 }
 
 /** The approval of a looser limit; undefined for a stricter one, and where a looser one may not be used. */

@@ -124,9 +124,11 @@ export function agentsOf(
   return {
     agents: table,
     limits: both.map((one) => practiceRow(one.agent, one.epinephrine, one, authority, one.approval)),
-    loosened: both,
+    loosened: both.map((one) => ({ ...one, published: nothingPublished })),
   };
 }
+
+const nothingPublished: Loosened['published'] = { authority: '' };
 
 const classes: ReadonlyMap<string, AgentRow['class']> = new Map(
   (['amide', 'ester', 'none'] as const).map((name) => [name, name]),

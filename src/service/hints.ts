@@ -1,6 +1,5 @@
 import type { AgentDose, DoseJudgement, Given } from '../dose/judge.ts';
-import { kindText, mgText, percentText } from '../dose/words.ts';
-import { formatNumber } from '../note/values/format.ts';
+import { kindText, mgText, microgramsText, percentText } from '../dose/words.ts';
 import type { Analysis } from './analysis/analysis.ts';
 import { weekdayName } from './analysis/days.ts';
 
@@ -38,7 +37,7 @@ function doseHint(day: DoseJudgement, one: Given): Hint {
   const parts = [
     `${mgText(one.mg)} mg`,
     ...(group === undefined ? [] : shareOf(one, group)),
-    ...(micrograms > 0 ? [`${formatNumber(micrograms, 2)} µg epinephrine`] : []),
+    ...(micrograms > 0 ? [`${microgramsText(micrograms)} epinephrine`] : []),
   ];
   const kind = kindText(one.agent.name, one.withEpinephrine);
   const why = day.why === undefined ? '' : `; the dose is not judged: ${day.why}`;

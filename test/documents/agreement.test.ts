@@ -40,7 +40,7 @@ function allOf(text: string, today: string): All {
   const note = source.value;
   assert.ok(note);
   const judgement = check(source, { tables, today });
-  const summary = summaryOf(source, judgement, { tables, practice: 'practice.wheal.yaml' });
+  const summary = summaryOf(source, judgement, { tables, practice: 'practice.wheal.yaml', today });
   const handout = handoutOf(source, judgement, { tables, language: 'en' });
   assert.ok(summary.readable && handout.readable);
   const schedule = { path: 'a', note, ...scheduleOf(note, tables, today) };

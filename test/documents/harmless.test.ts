@@ -61,7 +61,7 @@ function documentsOf(text: string): Readonly<Record<Form, readonly string[]>> {
   const note = source.value;
   assert.ok(note);
   const judgement = check(source, { tables, today });
-  const summary = summaryOf(source, judgement, { tables, practice: text });
+  const summary = summaryOf(source, judgement, { tables, practice: text, today: '2026-03-20' });
   const handout = handoutOf(source, judgement, { tables, language: undefined });
   assert.ok(summary.readable && handout.readable);
   const schedule = [{ path: text, note, ...scheduleOf(note, tables, today) }];

@@ -251,7 +251,7 @@ describe('the dose of a visit', () => {
       '1.5 mL × 10 mg/mL = 15 mg',
       '7 mg/kg × 62 kg = 434 mg',
       '3.5% of the limit',
-      '15 µg',
+      '15 mcg',
       'Left: 419 mg',
     ])
       assert.ok(texts.includes(part), `${part}\n\n${texts}`);

@@ -32,7 +32,7 @@ const hints = (text: string): readonly (readonly [string, string])[] =>
 describe('hints', () => {
   it('show mg, share of the limit and epinephrine behind a volume, and the weekday of a planned removal', () => {
     assert.deepEqual(hints(note), [
-      ['1.5 mL', '15 mg · 3.5% of limit · 15 µg epinephrine'],
+      ['1.5 mL', '15 mg · 3.5% of limit · 15 mcg epinephrine'],
       ['2026-03-09', 'Monday'],
       ['2 mL', '20 mg · 7.2% of limit'],
     ]);

@@ -2,6 +2,7 @@ import { isOver } from '../../dose/arithmetic.ts';
 import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
 import { allowedMgText, authorityText, bindingText, kindText, mgText } from '../../dose/words.ts';
 import type { Injection } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
 
 /** The visit, and the later days on which more was given. */
 export const daysOf = (dose: DoseJudgement): readonly DoseJudgement[] =>
@@ -29,16 +30,17 @@ export function shareElsewhere(day: DoseJudgement): number {
 }
 
 /** Each agent with its amount, its limit and what binds. */
-export const sumText = ({ agents, facts }: DoseJudgement): string =>
-  agents.map((one) => agentText(one, facts.kg)).join(' and ');
+export const sumText = ({ agents, facts }: DoseJudgement, { authority }: Tables): string =>
+  agents.map((one) => agentText(one, facts.kg, authority)).join(' and ');
 
 function agentText(
   { agent, epinephrine, mg, limitMg, limit, boundBy }: AgentDose,
   kg: number | undefined,
+  authority: string,
 ): string {
   const name = kindText(agent, epinephrine);
   if (limitMg === Infinity) return `${name} ${mgText(mg)} mg`;
-  const from = `${bindingText(limit, boundBy, kg)}, ${authorityText(limit, boundBy)}`;
+  const from = `${bindingText(limit, boundBy, kg)}, ${authorityText(limit, boundBy, authority)}`;
   return `${name} ${mgText(mg)} mg of at most ${allowedMgText(limitMg)} mg (${from})`;
 }
 

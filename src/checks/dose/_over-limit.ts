@@ -3,6 +3,7 @@ import { type DoseJudgement, type Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Check, Report, SourcesDiffer } from '../check.ts';
+import type { Tables } from '../../practice/tables.ts';
 import { crossing, dayText, shareElsewhere, shareOf, sumText } from './_days.ts';
 
 export const sourcesDiffer: SourcesDiffer = {
@@ -37,7 +38,12 @@ export function leftMl(one: Given, day: DoseJudgement): number {
   return Math.max(0, floorTo(((1 - day.atLeast) * (own?.limitMg ?? 0)) / one.mgPerMl, 0.1));
 }
 
-export function report(day: DoseJudgement, visit: DoseJudgement, bound: number): Report | undefined {
+export function report(
+  day: DoseJudgement,
+  visit: DoseJudgement,
+  bound: number,
+  tables: Tables,
+): Report | undefined {
   const at = crossing(day.given, (one) => shareOf(one, day), bound - shareElsewhere(day));
   if (at === undefined) return undefined;
   const ml = allowedMl(at, day);
@@ -47,7 +53,7 @@ export function report(day: DoseJudgement, visit: DoseJudgement, bound: number):
     args: {
       day: dayText(day, visit),
       percent: percentText(day.atLeast),
-      sum: sumText(day),
+      sum: sumText(day, tables),
       product: productText(at),
       ml: formatNumber(ml),
       left: formatNumber(leftMl(at, day)),

@@ -1,13 +1,12 @@
 import type { Check } from '../check.ts';
 import type { CreamDose } from '../../dose/judge.ts';
-import { isAdult } from '../../dose/patient.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 
-/** Why nothing of a cream was held against a maximum; adults have none for the usual creams, and need none. */
-function unjudgedBecause({ agent, row, cm2 }: CreamDose, adult: boolean): 'main' | 'area' | undefined {
-  if (row === undefined) return adult && agent.form === 'cream' ? undefined : 'main';
+/** Why nothing of a cream was held against a maximum. */
+function unjudgedBecause({ row, cm2 }: CreamDose): 'main' | 'area' | undefined {
+  if (row === undefined) return 'main';
   return row.maxGrams === undefined && cm2 === undefined ? 'area' : undefined;
 }
 
@@ -25,7 +24,7 @@ export const check: Check = {
     const found: Report[] = [];
     for (const day of daysOf(dose))
       for (const cream of day.creams) {
-        const form = unjudgedBecause(cream, isAdult(day.facts));
+        const form = unjudgedBecause(cream);
         const [first] = cream.applied;
         if (form !== undefined && first !== undefined)
           found.push({

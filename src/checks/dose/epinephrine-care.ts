@@ -46,7 +46,7 @@ export const check: Check = {
   ],
   messages: {
     any: 'Epinephrine with {name}: the sources advise against it. Use a plain solution, or ask the physician who treats it.',
-    main: '{micrograms} µg of epinephrine is more than {most} µg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
+    main: '{micrograms} mcg of epinephrine is more than {most} mcg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
     said: saidHere,
   },
   alternatives: { readAs: [], forms: ['any'] },

@@ -48,12 +48,12 @@ export const check: Check = {
     { source: 'epinephrine-cardiac-dental', mark: 'Q' },
   ],
   messages: {
-    main: '{total} µg of epinephrine in {day} is more than {most} µg, a maximum of dental teaching for healthy adults.',
+    main: '{total} mcg of epinephrine in {day} is more than {most} mcg, a maximum of dental teaching for healthy adults.',
     cardiac:
-      '{total} µg of epinephrine in {day} is more than {most} µg, a maximum of dental teaching with cardiac disease. Weigh a weaker or plain solution.',
+      '{total} mcg of epinephrine in {day} is more than {most} mcg, a maximum of dental teaching with cardiac disease. Weigh a weaker or plain solution.',
   },
   sourcesDiffer: {
-    how: 'A textbook allows 500 µg, dental teaching 200 µg and 40 µg with heart disease; labels give no maximum. The dental ones are followed.',
+    how: 'A textbook allows 500 mcg, dental teaching 200 mcg and 40 mcg with heart disease; labels give no maximum. The dental ones are followed.',
     settings: ['severities'],
   },
   find: total,

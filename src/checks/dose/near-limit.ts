@@ -20,11 +20,11 @@ export const check: Check = {
     also,
   },
   sourcesDiffer,
-  find({ dose }) {
+  find({ dose, tables }) {
     const reports: Report[] = [];
     for (const day of daysOf(dose)) {
       if (day.facts.kg === undefined || overLimit(day) || !isAtLeast(day.atLeast, near)) continue;
-      const found = report(day, dose, near);
+      const found = report(day, dose, near, tables);
       if (found !== undefined)
         reports.push({ ...found, form: isAtLeast(day.atLeast, 1) ? 'nothing-left' : 'main' });
     }

@@ -18,10 +18,10 @@ export const check: Check = {
   },
   alternatives: { readAs: ['tenth-of-one-dose'], mayLeaveMilder: true },
   sourcesDiffer,
-  find({ dose }) {
+  find({ dose, tables }) {
     const reports: Report[] = [];
     for (const day of daysOf(dose)) {
-      const found = overLimit(day) ? report(day, dose, 1) : undefined;
+      const found = overLimit(day) ? report(day, dose, 1, tables) : undefined;
       if (found !== undefined) reports.push(found);
     }
     return reports;

@@ -99,7 +99,7 @@ function textOf(query: DoseQuery, max: MaxDose, practice: PracticeFile | undefin
   const product = `${agent.name} ${strengthText(mgPerMl)}${epinephrine > 0 ? ` with epinephrine ${epinephrineText(epinephrine)}` : ''}`;
   const lines = [
     `${product}: at most ${formatNumber(max.maxMl)} mL (${formatNumber(max.maxMg)} mg)`,
-    `  bound by ${bindingText(max.limit, max.boundBy, query.kg)}, ${authorityText(max.limit, max.boundBy)}`,
+    `  bound by ${bindingText(max.limit, max.boundBy, query.kg)}, ${authorityText(max.limit, max.boundBy, tables.authority)}`,
     `  source: ${citation(bindingSource(max.limit, max.boundBy))}, as of ${max.limit.asOf}`,
     ...(practice === undefined ? [] : [`  practice file: ${practice.path}`]),
     '',

@@ -1,6 +1,6 @@
 import { summaryFormats, summaryOf, type NoSummary } from '../../documents/summary/index.ts';
 import { plain } from '../../documents/one-line.ts';
-import { formatNames, formatOption, onlyPath, readArguments } from '../arguments.ts';
+import { dateOption, formatNames, formatOption, onlyPath, readArguments } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
@@ -9,14 +9,15 @@ import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
 export const summary: Command = {
-  usage: `wheal summary NOTE ${formatNames(summaryFormats)} [--out FILE]`,
+  usage: `wheal summary NOTE ${formatNames(summaryFormats)} [--as-of DATE] [--out FILE]`,
   about: 'Writes what a chart needs to know of one note. --out never replaces a file without asking.',
   async run(argv, console) {
-    const given = readArguments(argv, ['format', 'out']);
+    const given = readArguments(argv, ['format', 'as-of', 'out']);
     const format = formatOption(given, summaryFormats);
+    const today = dateOption(given, 'as-of', console.today);
     const path = onlyPath(given, 'summary');
     needNote(path, console.cwd);
-    const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
+    const opened = await openNote(path, today, console, new Practices(console.cwd));
     if ('fault' in opened)
       return unreadable(
         { wheal: 1, readable: false, why: `This file can't be read: ${opened.fault.words}.` },
@@ -25,7 +26,7 @@ export const summary: Command = {
         console,
       );
     const { source, judgement, tables, practice } = opened;
-    const model = summaryOf(source, judgement, { tables, practice: practice?.path });
+    const model = summaryOf(source, judgement, { tables, practice: practice?.path, today });
     if (!model.readable) return unreadable(model, path, format, console);
     await deliver(summaryFormats[format].write(model), given.options.get('out'), console);
     return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;

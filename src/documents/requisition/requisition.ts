@@ -76,7 +76,8 @@ function requestRows(
     ...identifiers(note),
     { name: 'Sex', text: told(note.patient?.sex) },
     { name: 'Requested by', text: told(note.clinician) },
-    { name: 'Collected', text: told(note.visit) },
+    { name: 'Collected', text: note.visit?.value?.date },
+    { name: 'Time of collection', text: undefined },
     { name: 'Specimen', text: told(specimen.label) },
     { name: 'Site', text: siteOf(procedure) },
     ...(immunofluorescence || procedure.relation !== undefined
@@ -100,7 +101,7 @@ const labelRows = (note: Note, procedure: Procedure, specimen: Specimen): readon
   ...identifiers(note),
   { name: 'Specimen', text: told(specimen.label) },
   { name: 'Site', text: told(procedure.site) },
-  { name: 'Collected', text: told(note.visit) },
+  { name: 'Collected', text: note.visit?.value?.date },
   { name: 'By', text: told(note.clinician) },
   { name: 'In', text: told(specimen.medium) },
 ];

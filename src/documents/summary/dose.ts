@@ -1,34 +1,47 @@
 import { floorTo, isOver } from '../../dose/arithmetic.ts';
 import type { AgentDose, DoseJudgement } from '../../dose/judge.ts';
 import { creamStep } from '../../dose/steps.ts';
-import { bindingText, kindText, mgText, percentText } from '../../dose/words.ts';
+import {
+  authorityText,
+  bindingSource,
+  bindingText,
+  kindText,
+  mgText,
+  microgramsText,
+  percentText,
+} from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Note } from '../../note/generated/types.ts';
+import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { plain } from '../one-line.ts';
 import { anesthesiaOf } from './procedure.ts';
 
 /** The dose of the whole visit in rows: each agent with its limit and the source, then the sum. */
-export function doseOf(note: Note, dose: DoseJudgement | null): readonly string[] {
+export function doseOf(note: Note, dose: DoseJudgement | null, tables: Tables): readonly string[] {
   const forVisit = anesthesiaOf(note.anesthetic, dose);
   const once = forVisit === undefined ? [] : [`Given once for the visit: ${forVisit}.`];
   if (dose === null) return once;
   if (!hasAnesthetic(note)) return ['No local anesthetic is recorded.'];
   return [
     ...once,
-    ...rowsOf(dose),
-    ...dose.later.flatMap((later) => rowsOf(later).map((row) => `On ${later.day ?? 'a later day'}: ${row}`)),
+    ...rowsOf(dose, tables),
+    ...dose.later.flatMap((later) =>
+      rowsOf(later, tables).map((row) => `On ${later.day ?? 'a later day'}: ${row}`),
+    ),
   ].map(plain);
 }
 
-function rowsOf(dose: DoseJudgement): readonly string[] {
+function rowsOf(dose: DoseJudgement, tables: Tables): readonly string[] {
   const { agents, noLimit, unlimited, creams, epinephrineMicrograms, advisories } = dose;
   return [
-    ...agents.map((agent) => agentRow(agent, dose.facts.kg)),
-    ...noLimit.map(({ agent, epinephrine }) => `${kindText(agent, epinephrine)}: no limit is known.`),
+    ...agents.map((agent) => agentRow(agent, dose.facts.kg, tables)),
+    ...noLimit.map(
+      ({ agent, epinephrine }) => `${kindText(agent, epinephrine)}: not judged, since no limit is known.`,
+    ),
     ...unlimited.map(({ agent }) => `${agent.name}: no dose limit of this kind.`),
     ...creams.map((cream) => cited(creamStep(cream))),
-    ...(epinephrineMicrograms > 0 ? [`Epinephrine: ${formatNumber(epinephrineMicrograms, 2)} µg.`] : []),
+    ...(epinephrineMicrograms > 0 ? [`Epinephrine: ${microgramsText(epinephrineMicrograms)}.`] : []),
     ...sumRows(dose),
     ...advisories.map(
       ({ limit, maxMg, mg }) =>
@@ -40,12 +53,13 @@ function rowsOf(dose: DoseJudgement): readonly string[] {
 function agentRow(
   { agent, epinephrine, mg, mgPerKg, ...ceiling }: AgentDose,
   kg: number | undefined,
+  { authority }: Tables,
 ): string {
   const { limit, limitMg, boundBy, fraction } = ceiling;
   const given = `${kindText(agent, epinephrine)}: ${mgText(mg)} mg${mgPerKg === null ? '' : ` (${formatNumber(mgPerKg, 3)} mg/kg)`}`;
   if (limitMg === Infinity) return `${given}; without a weight there is no limit to hold it against.`;
-  const bound = `${bindingText(limit, boundBy, kg)}; ${limit.authority}, ${limit.population.text}`;
-  return `${given}, ${percentText(fraction)}% of the limit of ${formatNumber(floorTo(limitMg, 0.01))} mg (${bound}). Source: ${citation(limit.source)}.`;
+  const bound = `${bindingText(limit, boundBy, kg)}; ${authorityText(limit, boundBy, authority)}, ${limit.population.text}`;
+  return `${given}, ${percentText(fraction)}% of the limit of ${formatNumber(floorTo(limitMg, 0.01))} mg (${bound}). Source: ${citation(bindingSource(limit, boundBy))}.`;
 }
 
 function sumRows({ judged, why, atLeast, fraction, agents }: DoseJudgement): readonly string[] {

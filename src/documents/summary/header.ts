@@ -2,15 +2,18 @@ import type { Allergy, Implant, Note, Patient } from '../../note/generated/types
 import { monthsBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
-import type { Fact } from './model.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Fact, SummaryContext } from './model.ts';
 
 /** Who the patient is, which visit this was, and what made it safe or unsafe. */
-export function headerOf(note: Note): readonly Fact[] {
+export function headerOf(note: Note, { tables, today }: SummaryContext): readonly Fact[] {
   const { patient } = note;
   const facts: readonly (readonly [topic: string, label: string, text: string | undefined])[] = [
     ['chart', 'Chart number', said(patient?.id)],
     ['initials', 'Initials', said(patient?.initials)],
     ['visit', 'Visit', said(note.visit)],
+    ['as-of', 'As of', today],
     ['age', 'Age', ageOf(note)],
     ['sex', 'Sex', said(patient?.sex)],
     ['weight', 'Weight', joined([said(patient?.weight), said(patient?.weighed)])],
@@ -20,6 +23,7 @@ export function headerOf(note: Note): readonly Fact[] {
     ['medications', 'Medications', saidList(patient?.medications)],
     ['conditions', 'Conditions', saidList(patient?.conditions)],
     ['skin', 'Skin', saidList(patient?.skin)],
+    ['consent', 'Consent', consentOf(note, tables)],
     ['clinician', 'Clinician', said(note.clinician)],
     ['assistant', 'Assistant', said(note.assistant)],
     ['scribe', 'Scribe', said(note.scribe)],
@@ -27,6 +31,17 @@ export function headerOf(note: Note): readonly Fact[] {
   return facts.flatMap(([topic, label, text]) =>
     text === undefined ? [] : [{ topic, text: `${label}: ${text}` }],
   );
+}
+
+/** The word on consent where it has no procedure to be in, or forbids one; otherwise each procedure has it. */
+function consentOf({ consent, procedures = [] }: Note, { consents }: Tables): string | undefined {
+  const words = consent?.value;
+  const declined =
+    words !== undefined &&
+    phrasesOf(consents)
+      .assertedIn(words)
+      .some(({ name }) => name === 'declined');
+  return procedures.length === 0 || declined ? said(consent) : undefined;
 }
 
 /** As typed, or worked out from the date of birth; below two years in months. */

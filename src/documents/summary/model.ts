@@ -1,4 +1,7 @@
 import type { Severity } from '../../note/tree/finding.ts';
+import type { IsoDate } from '../../note/values/values.ts';
+import type { Tables } from '../../practice/tables.ts';
+import { sentence } from '../from-note.ts';
 
 /** One thing that the note says, as a phrase that can stand in a paragraph: `Site: left upper back`. */
 export interface Fact {
@@ -11,6 +14,8 @@ export interface Remark {
   readonly code: string;
   readonly severity: Severity;
   readonly message: string;
+  /** What it says, in words that a chart can bear. */
+  readonly fact: string;
   /** Row of the note, from 1. */
   readonly row: number;
   readonly accepted?: { readonly reason: string; readonly by: string };
@@ -21,7 +26,9 @@ export interface SummaryModel {
   readonly wheal: 1;
   readonly readable: true;
   readonly header: readonly Fact[];
-  /** What must be read first: errors of the note. */
+  /** The day as of which it is written; undefined where nobody said. */
+  readonly asOf: string | undefined;
+  /** What must be read first: errors of the note that nobody has settled. */
   readonly alerts: readonly string[];
   readonly procedures: readonly { readonly title: string; readonly facts: readonly Fact[] }[];
   /** Dose of the whole visit, with the limit and its source. */
@@ -32,9 +39,20 @@ export interface SummaryModel {
   readonly next: readonly string[];
   readonly accepted: readonly Remark[];
   readonly open: readonly Remark[];
+  /** What is open, each as a question. */
+  readonly questions: readonly string[];
   /** The practice file that was used, and each safety limit that it loosens. */
   readonly practice: readonly string[];
   readonly caution: string;
+}
+
+/** What a summary is written with. */
+export interface SummaryContext {
+  readonly tables: Tables;
+  /** The practice file that was used. */
+  readonly practice: string | undefined;
+  /** The day as of which it is written. */
+  readonly today: IsoDate | undefined;
 }
 
 /** A summary of a note that can't be read. */
@@ -58,19 +76,19 @@ export function sectionsOf(model: SummaryModel): readonly Section[] {
     { heading: 'Local anesthetic of the visit', rows: model.dose },
     { heading: 'After the visit', rows: model.afterwards },
     { heading: 'What happens next', rows: model.next },
-    { heading: 'Accepted findings', rows: model.accepted.map(rowOf) },
-    { heading: 'Open findings', rows: model.open.map(rowOf) },
+    { heading: 'Accepted, with the reason', rows: model.accepted.map(acceptedRow) },
+    { heading: 'Open questions', rows: model.questions },
     { heading: 'Practice', rows: model.practice },
   ].filter(({ rows }) => rows.length > 0);
 }
 
 /** The facts of a procedure as one paragraph. */
 export function paragraph(facts: readonly Fact[]): string {
-  return facts.map(({ text }) => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ');
+  return facts.map(({ text }) => sentence(text)).join(' ');
 }
 
-function rowOf({ code, severity, message, row, accepted }: Remark): string {
-  const why =
-    accepted === undefined ? '' : ` Accepted by ${accepted.by || 'nobody named'}: ${accepted.reason}`;
-  return `${severity}, row ${row}: ${message} [${code}]${why}`;
+function acceptedRow({ fact, accepted }: Remark): string {
+  return accepted === undefined
+    ? fact
+    : `${fact} Accepted by ${accepted.by || 'nobody named'}: ${sentence(accepted.reason)}`;
 }

@@ -13,7 +13,8 @@ import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
 import { readSite } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
-import { joined, said, saidAs } from '../from-note.ts';
+import { joined, said, saidAs, sentence } from '../from-note.ts';
+import { isAttempt } from '../../followup/results.ts';
 import { anesthesiaOf, notSentOf } from './procedure.ts';
 
 /** What is due, outstanding or done since, procedure by procedure. */
@@ -22,8 +23,8 @@ export function nextOf(note: Note, tables: Tables): readonly string[] {
   return (note.procedures ?? []).flatMap((procedure, at) => {
     const name = said(procedure.site) ?? `procedure ${at + 1}`;
     const due = planned.filter((item) => item.kind === 'result' && item.procedure === at);
-    const specimens = (procedure.specimen ?? []).flatMap((specimen) => specimenRows(specimen, due));
-    return [...suturesOf(note, procedure, tables), ...specimens].map((row) => `${name}: ${row}.`);
+    const specimens = (procedure.specimen ?? []).flatMap((specimen) => specimenRows(specimen, due, tables));
+    return [...suturesOf(note, procedure, tables), ...specimens].map((row) => sentence(`${name}: ${row}`));
   });
 }
 
@@ -56,10 +57,10 @@ function windowOf(removal: SutureRemoval): string | undefined {
   return `usual from ${removal.from} to ${removal.to} (${citation(removal.source)})`;
 }
 
-function specimenRows(specimen: Specimen, due: readonly Planned[]): readonly string[] {
+function specimenRows(specimen: Specimen, due: readonly Planned[], tables: Tables): readonly string[] {
   const name = joined(['specimen', said(specimen.label)], ' ') ?? '';
   const results = specimen.results ?? [];
-  if (results.length > 0) return results.map((result) => `${name}: ${resultOf(result)}`);
+  if (results.length > 0) return results.map((result) => `${name}: ${resultOf(result, tables)}`);
   return notSentOf(specimen) === undefined
     ? [
         joined([
@@ -74,15 +75,17 @@ function specimenRows(specimen: Specimen, due: readonly Planned[]): readonly str
 const overdueAfter = (item: Planned | undefined): string | undefined =>
   item === undefined ? undefined : `overdue after ${item.to}`;
 
-function resultOf({ received, diagnosis, reviewed, told, next, done }: Result): string {
-  const tellings = (told ?? []).flatMap((one) => toldOf(one) ?? []);
+function resultOf({ received, diagnosis, reviewed, told = [], next, done }: Result, tables: Tables): string {
+  const tellings = told.flatMap((one) => toldOf(one, tables) ?? []);
+  const heard = told.some((one) => !isAttempt(one, tables) && toldOf(one, tables) !== undefined);
   return (
     joined(
       [
         saidAs('received', received) ?? 'not received',
         said(diagnosis),
         saidAs('reviewed', reviewed),
-        tellings.length > 0 ? tellings.join(', then ') : received && 'patient not told yet',
+        joined(tellings, ', then '),
+        heard || (received === undefined && tellings.length === 0) ? undefined : 'patient not told yet',
         saidAs('next:', next),
         saidAs('done', done),
       ],
@@ -91,7 +94,10 @@ function resultOf({ received, diagnosis, reviewed, told, next, done }: Result): 
   );
 }
 
-function toldOf({ on, by, how }: Told): string | undefined {
+function toldOf(one: Told, tables: Tables): string | undefined {
+  const { on, by, how } = one;
+  if (isAttempt(one, tables))
+    return joined([joined([saidAs('tried on', on) ?? 'tried', saidAs('by', by)], ' '), said(how)]);
   const words = joined([said(on), saidAs('by', by), saidAs('by', how)], ' ');
   if (words === undefined) return undefined;
   return `patient told ${words}`;
@@ -106,7 +112,12 @@ export function afterwardsOf(note: Note, dose: DoseJudgement | null): readonly s
     ),
     ...(note.signed === undefined
       ? []
-      : [`Signed ${joined([saidAs('by', note.signed.by), saidAs('at', note.signed.at)]) ?? ''}.`]),
+      : [
+          sentence(
+            joined(['Signed', joined([saidAs('by', note.signed.by), saidAs('at', note.signed.at)])], ' ') ??
+              '',
+          ),
+        ]),
   ];
 }
 
@@ -126,7 +137,7 @@ function eventRow(event: Event, dose: DoseJudgement | null): string {
     ],
     '; ',
   );
-  return `${words ?? 'event'}.`;
+  return sentence(words ?? 'event');
 }
 
 const given = (lead: string, text: string | undefined): string | undefined =>

@@ -1,6 +1,7 @@
 import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
 import type { Aftercare, Closure, Injection, Note, Procedure, Specimen } from '../../note/generated/types.ts';
+import { isRunning } from '../../followup/sutures.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
 import type { Fact } from './model.ts';
 
@@ -62,7 +63,8 @@ function injectionOf(injection: Injection, dose: DoseJudgement | null): string |
 }
 
 function epinephrineOf({ epinephrine }: Injection): string | undefined {
-  return epinephrine?.value?.microgramsPerMl === 0 ? 'plain' : saidAs('with epinephrine', epinephrine);
+  if (epinephrine?.value?.microgramsPerMl === 0) return 'plain';
+  return saidAs('with epinephrine', epinephrine)?.replace(/[µμ]g|\bug\b/g, 'mcg');
 }
 
 function bufferedOf({ buffered, mixedOn }: Injection): string | undefined {
@@ -122,9 +124,15 @@ function closureOf({ how, material, size, technique, count, layer }: Closure): s
     said(how),
     joined([said(size), said(material)], ' '),
     said(technique),
-    saidAs('stitches:', count),
+    stitchesSaid(count, technique),
   ]);
   return joined([layer && `${said(layer) ?? ''} layer`, what], ': ');
+}
+
+/** How many stitches; of a running suture the number counts threads and is shown as typed. */
+function stitchesSaid(count: Closure['count'], technique: Closure['technique']): string | undefined {
+  if (count?.value === undefined || isRunning({ technique })) return saidAs('count', count);
+  return `${count.value} ${count.value === 1 ? 'stitch' : 'stitches'}`;
 }
 
 function specimenOf(specimen: Specimen): string | undefined {

@@ -3,23 +3,16 @@ import type { Finding } from '../../note/tree/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
 import { Lines } from '../../note/text/lines.ts';
 import type { Source } from '../../note/read.ts';
-import { formatNumber } from '../../note/values/format.ts';
-import type { Tables } from '../../practice/tables.ts';
-import { kindText } from '../../dose/words.ts';
 import { plain } from '../one-line.ts';
 import { caution } from '../caution.ts';
 import { said } from '../from-note.ts';
 import { doseOf } from './dose.ts';
 import { headerOf } from './header.ts';
-import type { NoSummary, Remark, SummaryModel } from './model.ts';
+import { practiceOf } from './practice.ts';
+import { factOf, questionOf } from './questions.ts';
+import type { NoSummary, Remark, SummaryContext, SummaryModel } from './model.ts';
 import { afterwardsOf, nextOf } from './next.ts';
 import { factsOf } from './procedure.ts';
-
-export interface SummaryContext {
-  readonly tables: Tables;
-  /** Where the practice file lies that was used. */
-  readonly practice: string | undefined;
-}
 
 /** What a chart needs to know of one visit. Only what the note says: nothing is filled in. */
 export function summaryOf(
@@ -27,26 +20,28 @@ export function summaryOf(
   judgement: Judgement,
   context: SummaryContext,
 ): SummaryModel | NoSummary {
-  const remarks = remarksOf(source, judgement);
   const note = source.value;
-  if (note === null) return { wheal: 1, readable: false, why: whyNot(remarks) };
-  const errors = remarks.filter(({ severity }) => severity === 'error');
+  const { findings, dose } = judgement;
+  if (note === null) return { wheal: 1, readable: false, why: whyNot(findings) };
+  const lines = new Lines(source.text);
+  const open = findings.filter(isOpen);
+  const remarks = (some: readonly Finding[]): readonly Remark[] => some.map((one) => remarkOf(one, lines));
   return {
     wheal: 1,
     readable: true,
-    header: headerOf(note),
-    alerts: errors.length === 0 ? [] : [alertOf(errors)],
+    header: headerOf(note, context),
+    asOf: context.today,
+    alerts: alertsOf(findings),
     procedures: (note.procedures ?? []).map((procedure, at) => ({
       title: `${at + 1}. ${titled(said(procedure.site) ?? 'site not recorded')}`,
-      facts: factsOf(procedure, note, judgement.dose),
+      facts: factsOf(procedure, note, dose),
     })),
-    dose: doseOf(note, judgement.dose),
-    afterwards: afterwardsOf(note, judgement.dose),
+    dose: doseOf(note, dose, context.tables),
+    afterwards: afterwardsOf(note, dose),
     next: nextOf(note, context.tables),
-    accepted: remarks.filter(({ accepted }) => accepted !== undefined),
-    open: remarks.filter(
-      ({ accepted, severity }) => accepted === undefined && (severity === 'error' || severity === 'warning'),
-    ),
+    accepted: remarks(findings.filter(({ accepted }) => accepted !== undefined)),
+    open: remarks(open),
+    questions: questionsOf(open),
     practice: practiceOf(context),
     caution,
   };
@@ -54,39 +49,44 @@ export function summaryOf(
 
 const titled = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function remarksOf({ text }: Source<Note>, { findings }: Judgement): readonly Remark[] {
-  const lines = new Lines(text);
-  return findings.map((finding) => ({
+function remarkOf(finding: Finding, lines: Lines): Remark {
+  return {
     code: finding.code,
     severity: finding.severity,
     message: plain(messageOf(finding)),
+    fact: plain(factOf(finding)),
     row: lines.at(finding.start).line + 1,
     ...acceptanceOf(finding),
-  }));
+  };
 }
 
 const acceptanceOf = ({ accepted }: Finding): Pick<Remark, 'accepted'> =>
   accepted === undefined ? {} : { accepted: { reason: plain(accepted.reason), by: plain(accepted.by) } };
 
-function alertOf(errors: readonly Remark[]): string {
-  const count = errors.length === 1 ? 'an error' : `${errors.length} errors`;
-  return `This note has ${count} and is not fit for the chart as it stands: ${errors.map(({ message }) => message).join(' ')}`;
-}
+const isOpen = ({ accepted, severity }: Finding): boolean =>
+  accepted === undefined && (severity === 'error' || severity === 'warning');
 
-/** The practice file, and who stands for each safety limit that it loosens. */
-function practiceOf({ practice, tables }: SummaryContext): readonly string[] {
+/** Each question once, those about errors first. */
+const questionsOf = (open: readonly Finding[]): readonly string[] => [
+  ...new Set(
+    [...open.filter(isError), ...open.filter((one) => !isError(one))].map((one) => plain(questionOf(one))),
+  ),
+];
+
+const isError = ({ severity }: Finding): boolean => severity === 'error';
+
+/** Errors of the record itself; what is late after the visit is asked for below and makes no record unfit. */
+function alertsOf(findings: readonly Finding[]): readonly string[] {
+  const grave = findings.filter((one) => isError(one) && !one.code.startsWith('follow-up/'));
+  const open = questionsOf(grave.filter(({ accepted }) => accepted === undefined));
+  const settled = grave.filter(({ accepted }) => accepted !== undefined).map((one) => plain(factOf(one)));
   return [
-    ...(practice === undefined ? [] : [`Practice file: ${practice}.`]),
-    ...tables.loosened.map(({ agent, epinephrine, mgPerKg, capMg, source, approval }) => {
-      const limit = [
-        ...(mgPerKg === undefined ? [] : [`${formatNumber(mgPerKg)} mg/kg`]),
-        ...(capMg === undefined ? [] : [`${formatNumber(capMg)} mg`]),
-      ].join(', ');
-      const from = source === '' ? '' : ` Source: ${source}.`;
-      return `Loosened limit of ${kindText(agent, epinephrine)}: ${limit}, approved by ${approval.by} on ${approval.on}: ${approval.reason}.${from}`;
-    }),
-  ].map(plain);
+    ...(open.length === 0 ? [] : [`To be settled before this note is relied on: ${open.join(' ')}`]),
+    ...(settled.length === 0 ? [] : [`Accepted, with the reason below: ${settled.join(' ')}`]),
+  ];
 }
 
-const whyNot = (remarks: readonly Remark[]): string =>
-  remarks.find(({ severity }) => severity === 'error')?.message ?? 'There is no note in this file.';
+function whyNot(findings: readonly Finding[]): string {
+  const error = findings.find(isError);
+  return error === undefined ? 'There is no note in this file.' : plain(messageOf(error));
+}

@@ -36,7 +36,7 @@ function detailOf(query: DoseQuery, max: MaxDose, tables: Tables): readonly stri
   const { limit, boundBy } = max;
   const range = missedRange(query, tables.weightRanges);
   return [
-    `Bound by ${bindingText(limit, boundBy, query.kg)}, ${authorityText(limit, boundBy)}.`,
+    `Bound by ${bindingText(limit, boundBy, query.kg)}, ${authorityText(limit, boundBy, tables.authority)}.`,
     `Source: ${citation(bindingSource(limit, boundBy))}, as of ${limit.asOf}.`,
     ...max.steps.map(({ text }) => text),
     ...max.advisories.map((one) =>

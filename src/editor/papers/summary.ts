@@ -20,6 +20,7 @@ export async function summaryOfNote(
   const model = summaryOf(readNote(analysis.text), analysis.judgement, {
     tables: analysis.context.tables,
     practice: practice === undefined ? undefined : vscode.workspace.asRelativePath(practice),
+    today: analysis.context.today,
   });
   if (!model.readable) return { why: model.why };
   return { text: summaryFormats[format].write(model), unfit: model.alerts.length > 0 };

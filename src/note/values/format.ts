@@ -26,8 +26,8 @@ export function formatThousands(value: number): string {
   return formatNumber(value).replace(/\B(?=(\d{3})+$)/g, ',');
 }
 
-/** Epinephrine as it was meant: `1:100,000`, `10 µg/mL`, `none`. */
+/** Epinephrine as it was meant: `1:100,000`, `10 mcg/mL`, `none`. */
 export function formatDilution({ microgramsPerMl, ratio }: Dilution): string {
   if (ratio !== undefined) return `1:${formatThousands(ratio)}`;
-  return microgramsPerMl === 0 ? 'none' : `${formatNumber(microgramsPerMl)} µg/mL`;
+  return microgramsPerMl === 0 ? 'none' : `${formatNumber(microgramsPerMl)} mcg/mL`;
 }

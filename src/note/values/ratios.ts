@@ -83,7 +83,7 @@ const microgramsOf = (mg: number): number =>
 
 function unreadableDilution(typed: Stretch, instead: readonly string[] = []): Remark {
   return remarkOn(typed, 'quantity/unreadable', {
-    args: { wanted: 'a strength of epinephrine', example: '1:100,000, 10 µg/mL or none' },
+    args: { wanted: 'a strength of epinephrine', example: '1:100,000, 10 mcg/mL or none' },
     instead,
   });
 }

@@ -153,7 +153,7 @@ export const unitRows: readonly UnitRow[] = [
   { kind: 'concentration', name: 'mg/cc', words: ['mg/cc'], instead: 'mg/mL' },
   {
     kind: 'concentration',
-    name: 'µg/mL',
+    name: 'mcg/mL',
     power: -3,
     words: ['µg/ml', 'ug/ml', 'mcg/ml', 'micrograms/milliliter', 'micrograms/millilitre', 'mg/l'],
   },

@@ -112,13 +112,15 @@ describe('creams', () => {
     });
   });
 
-  it('without a known maximum are told of for a child', () => {
+  it('without a known maximum are told of, for a child and for an adult', () => {
     const five = (patient: string, amount: string): string =>
       note([`agent: lidocaine cream 5%, amount: ${amount}`], patient);
     flags('dose/cream-not-judged', five('id: C-1, age: 9 years, weight: 30 kg', '⟦2 g⟧'), {
       severity: 'information',
     });
-    silent('dose/cream-not-judged', five('id: C-1, age: 40 years, weight: 70 kg', '2 g'));
+    flags('dose/cream-not-judged', five('id: C-1, age: 40 years, weight: 70 kg', '⟦2 g⟧'), {
+      severity: 'information',
+    });
   });
 
   it('whose maximum is an area are told of where no area is written', () => {

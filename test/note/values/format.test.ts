@@ -49,7 +49,7 @@ describe('numbers for people', () => {
     assert.equal(formatThousands(1000000), '1,000,000');
     assert.equal(formatThousands(999), '999');
     assert.equal(formatDilution({ microgramsPerMl: 10, ratio: 100000 }), '1:100,000');
-    assert.equal(formatDilution({ microgramsPerMl: 12.5, ratio: undefined }), '12.5 µg/mL');
+    assert.equal(formatDilution({ microgramsPerMl: 12.5, ratio: undefined }), '12.5 mcg/mL');
     assert.equal(formatDilution({ microgramsPerMl: 0, ratio: undefined }), 'none');
   });
 });
