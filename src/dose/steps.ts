@@ -108,7 +108,10 @@ function agentSteps(dose: AgentDose, facts: Facts, tables: Tables): readonly Ste
   const name = kindText(dose.agent, dose.epinephrine);
   const share =
     dose.limitMg === Infinity ? 'no cap to hold it against' : `${percentText(dose.fraction)}% of the limit`;
-  return [...limitSteps(name, dose, facts, tables.authority), { text: `${name}: ${mgText(dose.mg)} mg, ${share}` }];
+  return [
+    ...limitSteps(name, dose, facts, tables.authority),
+    { text: `${name}: ${mgText(dose.mg)} mg, ${share}` },
+  ];
 }
 
 /** What other injections add to the sum that one injection counts in. */
@@ -181,7 +184,8 @@ export function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step 
     ...(cm2 === undefined ? [] : [`${formatNumber(cm2)} cm²`]),
     ...(minutes === undefined ? [] : [`${minutes} min`]),
   ].join(', ');
-  if (row === undefined) return { text: `${agent.name}: ${parts}; not judged, since no maximum is known for such a patient` };
+  if (row === undefined)
+    return { text: `${agent.name}: ${parts}; not judged, since no maximum is known for such a patient` };
   const most = [
     ...(row.maxGrams === undefined ? [] : [`${row.maxGrams} g`]),
     ...(row.maxCm2 === undefined ? [] : [`${row.maxCm2} cm²`]),
