@@ -7,6 +7,7 @@ import { dirname, join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import standalone from 'ajv/dist/standalone/index.js';
 import { argumentsIn, catalogue as sentences } from '../documents/handout/sentences/index.ts';
+import { realWordsText } from './real-words.ts';
 import {
   mapsOf,
   unionFaults,
@@ -218,9 +219,23 @@ function sentencesText(): string {
   ].join('\n');
 }
 
+const realWordsFile = 'src/note/generated/real-words.ts';
+
+const textOf = (path: string): string =>
+  existsSync(join(root, path)) ? readFileSync(join(root, path), 'utf8') : '';
+
+/** The keys of both files in every spelling. */
+const keysOf = (): readonly string[] =>
+  files.flatMap(({ file }) =>
+    mapsOf(readSchema(file), file).flatMap(({ keys }) =>
+      keys.flatMap(({ key, aliases }) => [key, ...aliases]),
+    ),
+  );
+
 export function generate(): void {
   write('src/note/generated/types.ts', typesText());
   write('src/note/generated/shapes.ts', shapesText());
+  write(realWordsFile, realWordsText(root, keysOf(), textOf(realWordsFile)));
   write('src/schema/generated/validators.js', validatorText());
   write('src/schema/generated/validators.d.ts', validatorTypes);
   const ofChecks = checkFiles();

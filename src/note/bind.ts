@@ -2,7 +2,7 @@ import { readInjectionLine, type DictatedField } from './words/dictated.ts';
 import { readStitches } from './words/stitches.ts';
 import type { Args, Problem } from './tree/finding.ts';
 import type { Leaf, OpenEntry } from './tree/leaf.ts';
-import { nearest } from './text/nearest.ts';
+import { nearestKey } from './text/nearest.ts';
 import { readers } from './values/readers.ts';
 import type { Remark } from './values/reading.ts';
 import type { KeyIndex, KeyShape } from './tree/shape.ts';
@@ -93,9 +93,9 @@ export class Binder {
       }
       seen.set(entry.key, entry);
       if (++this.compared > mostCompared) continue;
-      const near = nearest(entry.key, index.byName.keys());
-      const key = near?.sure === true ? index.byName.get(near.word) : undefined;
-      if (key === undefined || keys.has(key.key)) continue;
+      const near = nearestKey(entry.key, index.byName);
+      if (near?.meant !== true || keys.has(near.key.key)) continue;
+      const { key } = near;
       this.respelled.set(entry, key);
       this.put(built, entry, key, keys);
     }

@@ -1,6 +1,6 @@
 import type { Args, Problem } from '../note/tree/finding.ts';
 import type { Note } from '../note/generated/types.ts';
-import { nearest } from '../note/text/nearest.ts';
+import { nearestKey, type NearestKey } from '../note/text/nearest.ts';
 import { noteIndex, practiceIndex, type Source } from '../note/read.ts';
 import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
 import type { Entry, MapNode, Node, Range } from '../note/tree/tree.ts';
@@ -148,17 +148,13 @@ class Shape {
         end: at.end,
         args: { key: joinedKey(typed) },
       };
-    const near = nearest(typed, this.free(place.node, known));
     const base = { code: 'shape/unknown-key', start: at.start, end: at.end };
     const args: Args = { key: shortened(typed), map: this.titleOf(place) };
+    const near = nearestKey(typed, this.free(place.node, known));
     if (near !== undefined && (owners.length === 0 || near.sure)) {
-      guessed.add(`${place.node.start} ${canonical(known, near.word)}`);
-      return {
-        ...base,
-        form: 'perhaps',
-        args: { ...args, near: near.word },
-        data: { near: near.word, sure: near.sure },
-      };
+      const words = [near.word, ...near.rivals];
+      for (const word of words) guessed.add(`${place.node.start} ${canonical(known, word)}`);
+      return { ...base, ...guess(near, args) };
     }
     if (owners.length > 0)
       return { ...base, form: 'elsewhere', args: { ...args, owners: owners.slice(0, 3).join(', ') } };
@@ -169,11 +165,11 @@ class Shape {
     return this.index.get(map)?.shape.title ?? map;
   }
 
-  /** The keys that a map does not have yet, in every spelling. */
-  private free(node: Node, known: KeyIndex | undefined): string[] {
-    if (known === undefined || node.kind !== 'map') return [];
+  /** The keys that a map does not have yet, by every spelling. */
+  private free(node: Node, known: KeyIndex | undefined): ReadonlyMap<string, KeyShape> {
+    if (known === undefined || node.kind !== 'map') return new Map();
     const used = new Set(node.entries.map(({ key }) => known.byName.get(key)?.key));
-    return [...known.byName].flatMap(([spelling, { key }]) => (used.has(key) ? [] : [spelling]));
+    return new Map([...known.byName].filter(([, { key }]) => !used.has(key)));
   }
 
   private missingKey(error: SchemaError, place: Place): Problem {
@@ -210,15 +206,30 @@ class Shape {
 const joinedKey = (typed: string): string => /^([\w-]+):\S/.exec(typed)?.[1] ?? '';
 
 function respelling(entry: Entry, key: KeyShape): Problem {
+  const sure = nearestKey(entry.key, spellingsOf(key))?.sure === true;
   return {
     code: 'shape/unknown-key',
     form: 'near',
     start: entry.start,
     end: entry.end,
     args: { key: shortened(entry.key), near: key.key },
-    data: { near: key.key, sure: true },
+    data: { near: key.key, sure },
   };
 }
+
+/** What an unknown key may be, which it was not read as. */
+function guess(
+  { word: near, sure, rivals }: NearestKey<KeyShape>,
+  args: Args,
+): Omit<Problem, 'code' | 'start' | 'end'> {
+  const [rival] = rivals;
+  return rival === undefined
+    ? { form: 'perhaps', args: { ...args, near }, data: { near, sure } }
+    : { form: 'either', args: { ...args, near, rival }, data: { near, rival, sure } };
+}
+
+const spellingsOf = (key: KeyShape): ReadonlyMap<string, KeyShape> =>
+  new Map([key.key, ...key.aliases].map((spelling) => [spelling, key]));
 
 const canonical = (known: KeyIndex | undefined, word: string): string => known?.byName.get(word)?.key ?? word;
 

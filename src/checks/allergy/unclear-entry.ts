@@ -1,12 +1,12 @@
 import type { Check } from '../check.ts';
-import type { Fix } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
-import { nearest } from '../../note/text/nearest.ts';
+import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { Report } from '../check.ts';
+import { wordFix } from '../word-fix.ts';
 
 /** "no latex" may mean that latex must be kept away, or that there is no such allergy. */
 const doubtful =
@@ -44,7 +44,10 @@ function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
 /** A text that names nothing that is known: a slip of the hand, or a word of which nothing can be said. */
 function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | undefined {
   if (itemsOf(text).every(({ word }) => tables.irrelevantDrug.test(word))) return undefined;
-  const near = text.length < shortest ? undefined : nearest(text, wordsLike(text, tables));
+  const near =
+    text.length < shortest
+      ? undefined
+      : nearest(text, wordsLike(text, tables), (word) => meantBy(word, tables));
   if (near !== undefined) {
     const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
     const args = { text, word: near.word };
@@ -97,6 +100,10 @@ function unknownPart(
   return undefined;
 }
 
+/** The row that a word stands for; an anesthetic is one as an allergen too. */
+const meantBy = (word: string, { allergens, agents }: Tables): unknown =>
+  agents.find(word) ?? allergens.find(word);
+
 /** Words of both tables with the first letter of the text, which slips of the hand seldom change. */
 function wordsLike(text: string, tables: Tables): readonly string[] {
   const found: string[] = [];
@@ -134,15 +141,8 @@ export const check: Check = {
   },
   fix({ text }, { form, data, start, end }) {
     if (form !== 'main') return [];
-    const { word, sure } = data as { readonly word: string; readonly sure: boolean };
+    const near = data as Nearest;
     const typed = text.slice(start, end);
-    if (/^["']/.test(typed)) return [];
-    const fix: Fix = {
-      title: `Write ${word}`,
-      kind: 'spelling',
-      sure,
-      edits: [{ start, end, text: word }],
-    };
-    return [fix];
+    return /^["']/.test(typed) ? [] : [wordFix(near.word, near, [{ start, end, text: near.word }])];
   },
 };

@@ -1,6 +1,7 @@
 import type { Finding, Fix } from '../../note/tree/finding.ts';
 import { type Nearest } from '../../note/text/nearest.ts';
 import type { Report } from '../check.ts';
+import { wordFix } from '../word-fix.ts';
 
 export const format = { source: 'format', mark: 'format' } as const;
 
@@ -9,6 +10,6 @@ export const meant = (near: Nearest | undefined): Partial<Report> =>
 
 export const fix = (_place: unknown, { start, end, data }: Finding): readonly Fix[] => {
   if (data === undefined) return [];
-  const { word, sure } = data as Nearest;
-  return [{ title: `Write ${word}`, kind: 'spelling', sure, edits: [{ start, end, text: word }] }];
+  const near = data as Nearest;
+  return [wordFix(near.word, near, [{ start, end, text: near.word }])];
 };

@@ -10,7 +10,7 @@ function unknownAgents({ dose, tables }: Subject): readonly Report[] {
   for (const injection of injectionsOf(dose)) {
     const { agent } = injection;
     if (agent?.value === undefined || agentOf(injection, tables) !== undefined) continue;
-    const near = nearest(agent.value, tables.agents.words);
+    const near = nearest(agent.value, tables.agents.words, (word) => tables.agents.find(word));
     found.push({ at: agent, args: { agent: agent.value, ...(near && { near: near.word }) }, ...meant(near) });
   }
   return found;

@@ -1,18 +1,16 @@
 import type { Finding, Fix } from '../../note/tree/finding.ts';
 import type { Respelling } from '../../note/values/reading.ts';
 import type { Check, FixPlace } from '../check.ts';
+import { wordFix } from '../word-fix.ts';
 
 /** Fixes that write what a remark says could stand instead, with the smallest edit. */
 export const respell: NonNullable<Check['fix']> = ({ text }, finding) => {
-  const { typed, instead, sure } = (finding.data ?? noRespelling) as Respelling;
+  const { typed, instead, sure, adds } = (finding.data ?? noRespelling) as Respelling;
   const start = startOf(typed, text, finding);
   if (start === undefined) return [];
-  return instead.map((words): Fix => ({
-    title: `Write ${words}`,
-    kind: 'spelling',
-    sure,
-    edits: [smallestEdit(typed, words, start)],
-  }));
+  return instead.map((words) =>
+    wordFix(words, { sure, other: adds === true }, [smallestEdit(typed, words, start)]),
+  );
 };
 
 const noRespelling: Respelling = { typed: '', instead: [], sure: false };

@@ -22,6 +22,8 @@ const rows: readonly Row[] = [
     messages: {
       main: 'Write the date as {first}: year, month, day.',
       ambiguous: '{typed} can mean {first} or {second}. Write the one that was meant, as year, month, day.',
+      'no-day':
+        '{typed} names no day. Write year, month, day, such as 2026-03-02, or `??` until it is known.',
       'short-year': '{typed} leaves open which part is the year. Write year, month, day, such as 2026-03-02.',
     },
   },

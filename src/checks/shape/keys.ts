@@ -13,6 +13,8 @@ export const checks: readonly Check[] = [
       main: '`{key}` is not a key of this part ({map}). Take it out, or write it under `remarks`.',
       near: '`{key}` is not a key. Did you mean `{near}`? It was read as that.',
       perhaps: '`{key}` is not a key of this part ({map}). Did you mean `{near}`?',
+      either:
+        '`{key}` is not a key of this part ({map}). It may be `{near}` or `{rival}`; what it says is read as neither.',
       elsewhere: '`{key}` does not belong here ({map}). It belongs to: {owners}.',
       blank:
         '`{key}` needs a blank behind its colon. Where its value holds another colon, put the value into quotes.',
@@ -20,8 +22,13 @@ export const checks: readonly Check[] = [
     },
     fix(_place, { start, end, data }) {
       if (data === undefined) return [];
-      const { near, sure } = data as { near: string; sure: boolean };
-      return [{ title: `Change to ${near}`, kind: 'spelling', sure, edits: [{ start, end, text: near }] }];
+      const { near, rival, sure } = data as { near: string; rival?: string; sure: boolean };
+      return [near, ...(rival === undefined ? [] : [rival])].map((text) => ({
+        title: `Change to ${text}`,
+        kind: 'spelling',
+        sure,
+        edits: [{ start, end, text }],
+      }));
     },
   },
   {

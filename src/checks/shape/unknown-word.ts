@@ -7,6 +7,7 @@ import { Qualifiers, understand } from '../../note/words/understood.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { QualifierRow } from '../../reference/qualifiers.ts';
 import type { Check, Report } from '../check.ts';
+import { wordFix } from '../word-fix.ts';
 import { lookups, type Lookup } from './_words.ts';
 
 type Lookups = ReadonlyMap<string, Lookup>;
@@ -25,7 +26,7 @@ const denied = /^(?:no|not|without|never)\b/i;
 /** The nearest word, as its row writes it. */
 function nearestWord(text: string, table: Lookup): Nearest | undefined {
   if (denied.test(text)) return undefined;
-  const near = nearest(text, table.words);
+  const near = nearest(text, table.words, (word) => table.find(word));
   const name = near && table.find(near.word)?.name;
   return near === undefined || name?.toLowerCase() !== near.word ? near : { ...near, word: name };
 }
@@ -67,8 +68,7 @@ function reportsOf(word: WordLeaf, table: Lookup, tables: Tables): readonly Repo
     const near = nearestWord(one.text, table);
     if (near === undefined || leaf.node.inner < 0)
       return { at, form: 'part', severity, args: { text, known } };
-    const data = { near: near.word, sure: near.sure };
-    return { at, form: 'nearPart', severity, args: { text, known, near: near.word }, data };
+    return { at, form: 'nearPart', severity, args: { text, known, near: near.word }, data: near };
   });
 }
 
@@ -77,8 +77,7 @@ function wholeReport({ leaf, table: name }: WordLeaf, table: Lookup): Report {
   const text = shortened(leaf.text);
   const severity = severityOf(name, false);
   if (near === undefined) return { at: leaf, severity, args: { text, known: knownIn(table) } };
-  const data = { near: near.word, sure: near.sure };
-  return { at: leaf, form: 'near', severity, args: { text, near: near.word }, data };
+  return { at: leaf, form: 'near', severity, args: { text, near: near.word }, data: near };
 }
 
 /** The first words of a table. */
@@ -132,11 +131,11 @@ export const check: Check = {
   },
   fix({ text }, { start, end, related, data }) {
     if (data === undefined) return [];
-    const { near, sure } = data as { near: string; sure: boolean };
+    const near = data as Nearest;
     const edits = [{ start, end }, ...related].map((place) => {
       const quote = /^["']/.exec(text.slice(place.start, place.end))?.[0] ?? '';
-      return { start: place.start, end: place.end, text: quote + near + quote };
+      return { start: place.start, end: place.end, text: quote + near.word + quote };
     });
-    return [{ title: `Change to ${near}`, kind: 'spelling', sure, edits }];
+    return [wordFix(near.word, near, edits, `Change to ${near.word}`)];
   },
 };

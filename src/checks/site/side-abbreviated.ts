@@ -16,7 +16,7 @@ function abbreviated({ site, reading }: Located): readonly Report[] {
     const to = site.text[word.to] === '.' ? word.to + 1 : word.to;
     const edit = { ...within(site.node, word.from, to), text: instead };
     const data: Mended | undefined =
-      site.node.inner < 0 ? undefined : { instead, sure: !pair, edits: [edit] };
+      site.node.inner < 0 ? undefined : { instead, sure: !pair, other: false, edits: [edit] };
     found.push({
       at: placeOf(site, word),
       args: { typed, instead },

@@ -97,7 +97,7 @@ function withoutUnit(typed: Stretch, years: number): Reading<Age> {
   const missing = remarkOn(typed, 'quantity/unit-missing', {
     form: instead.length === 1 ? 'years' : 'age',
     instead,
-    sure: instead.length === 1,
+    ...(instead.length === 1 ? { sure: true } : { adds: true }),
   });
   const { value, remarks } = judged(typed, { months: years * 12, typedUnit: 'years' });
   // A number that can't be years is one fault, not two.
@@ -116,6 +116,7 @@ function unknownUnit(
     form: 'age',
     args: { unit: word },
     instead: word.toLowerCase() === 'm' ? [`${number} months`, `${number} years`] : [],
+    adds: true,
   });
 }
 

@@ -64,10 +64,24 @@ function implausibleYear(typed: Stretch, year: number): Remark {
   return remarkOn(typed, 'quantity/implausible', { form: 'year', args: { year } });
 }
 
-const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-const yearFirst = /^(\d{4})\s?[-/.]?\s?(\d{1,2})\s?[-/.]?\s?(\d{1,2})$/;
+const months: readonly string[] =
+  'january february march april may june july august september october november december'.split(' ');
+
+/** The number of a month by its name or the first letters of it, as people cut it; 0 where it is none. */
+function monthNamed(word: string): number {
+  const typed = word.toLowerCase();
+  if (typed === 'sept') return 9;
+  return months.findIndex((name) => name === typed || name.slice(0, 3) === typed) + 1;
+}
+
+/** With something between its parts, or with two digits for each. */
+const yearFirst = /^(\d{4})(?:\s?[-/.]\s?|\s)(\d{1,2})(?:\s?[-/.]\s?|\s)(\d{1,2})$/;
+const twoDigits = /^(\d{4})\s?[-/.]?\s?(\d\d)\s?[-/.]?\s?(\d\d)$/;
 const yearLast = /^(\d{1,2})\s?[-/.]\s?(\d{1,2})\s?[-/.]\s?(\d{4})$/;
 const shortYear = /^\d{1,2}\s?[-/.]\s?\d{1,2}\s?[-/.]\s?'?\d{2}$/;
+/** A year, or a year and a month. */
+const withoutDay =
+  /^(?:\d{4}(?:\s?[-/.]?\s?\d{1,3})?|\d{1,2}\s?[-/.]\s?\d{4}|([a-z]{3,9})\.?,?[\s-]+\d{4})$/i;
 const namedMonth =
   /^(?:(\d{1,2})(?:st|nd|rd|th)?[\s-]+)?([a-z]{3,9})\.?[\s-]+(?:(\d{1,2})(?:st|nd|rd|th)?,?\s+)?(\d{4})$/i;
 
@@ -75,6 +89,7 @@ const namedMonth =
 function dateForm(typed: Stretch): Remark {
   const text = typed.typed.length > longestRead ? '' : typed.typed;
   if (shortYear.test(text)) return remarkOn(typed, 'quantity/date-form', { form: 'short-year' });
+  if (isWithoutDay(text)) return remarkOn(typed, 'quantity/date-form', { form: 'no-day' });
   const instead = readingsOf(text);
   const [first, second] = instead;
   if (first === undefined)
@@ -84,14 +99,19 @@ function dateForm(typed: Stretch): Remark {
     : remarkOn(typed, 'quantity/date-form', { form: 'ambiguous', instead, args: { first, second } });
 }
 
+function isWithoutDay(text: string): boolean {
+  const match = withoutDay.exec(text);
+  return match !== null && (match[1] === undefined || monthNamed(match[1]) > 0);
+}
+
 /** The dates that a text in another form can mean; month before day comes first. */
 function readingsOf(text: string): readonly IsoDate[] {
-  const iso = yearFirst.exec(text);
+  const iso = yearFirst.exec(text) ?? twoDigits.exec(text);
   if (iso) return datesOf([iso[1], iso[2], iso[3]]);
   const last = yearLast.exec(text);
   if (last) return datesOf([last[3], last[1], last[2]], [last[3], last[2], last[1]]);
   const named = namedMonth.exec(text);
-  const month = named ? months.indexOf(named[2]!.slice(0, 3).toLowerCase()) + 1 : 0;
+  const month = named ? monthNamed(named[2]!) : 0;
   if (!named || month === 0 || (named[1] === undefined) === (named[3] === undefined)) return [];
   return datesOf([named[4], String(month), named[1] ?? named[3]]);
 }
@@ -112,7 +132,8 @@ function clockMinutes(text: string): number | undefined {
   const match = clock.exec(text);
   if (!match) return undefined;
   const [hours, minutes, half] = [Number(match[1]), Number(match[2]), match[3]?.toLowerCase()];
-  if (minutes > 59 || hours > 23) return undefined;
+  // "0:30 pm" contradicts itself.
+  if (minutes > 59 || hours > 23 || (half !== undefined && hours === 0)) return undefined;
   if (half === undefined || hours > 12) return half === 'a' ? undefined : hours * 60 + minutes;
   return ((hours % 12) + (half === 'p' ? 12 : 0)) * 60 + minutes;
 }

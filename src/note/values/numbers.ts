@@ -43,9 +43,10 @@ function commaRemark(typed: Stretch): Remark {
     ? remarkOn(typed, 'quantity/decimal-comma', {
         form: 'grouped',
         instead: [whole + decimals, decimal],
+        adds: true,
         args: { decimal, whole: whole + decimals },
       })
-    : remarkOn(typed, 'quantity/decimal-comma', { instead: [decimal], args: { decimal } });
+    : remarkOn(typed, 'quantity/decimal-comma', { instead: [decimal], adds: true, args: { decimal } });
 }
 
 /** The remark on a dose with a zero behind its decimals, which can be read as ten times as much. */

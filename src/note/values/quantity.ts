@@ -11,16 +11,8 @@ import {
   type Remark,
   type Stretch,
 } from './reading.ts';
-import {
-  kinds,
-  toBase,
-  unitNear,
-  unitOf,
-  unitOfAnotherKind,
-  type Kind,
-  type KindRow,
-  type UnitRow,
-} from './units.ts';
+import { unitNear } from './unit-near.ts';
+import { kinds, toBase, unitOf, unitOfAnotherKind, type Kind, type KindRow, type UnitRow } from './units.ts';
 import type { Quantity } from './values.ts';
 
 export type { Kind } from './units.ts';
@@ -222,7 +214,7 @@ function unitFault(stretch: Stretch, kind: Kind): Remark {
     form: 'near',
     args: { near: name },
     instead: [name],
-    sure: near.sure,
+    ...(near.other ? { adds: true } : { sure: near.sure }),
   });
 }
 
@@ -235,7 +227,7 @@ function unitMissing(typed: Stretch, { usual }: KindRow): Remark {
   return remarkOn(typed, 'quantity/unit-missing', {
     args: { units: usual.join(' or ') },
     instead: usual.map((unit) => (unit === '%' ? `${typed.typed}%` : `${typed.typed} ${unit}`)),
-    sure: usual.length === 1,
+    adds: true,
   });
 }
 

@@ -85,6 +85,7 @@ function unreadableDilution(typed: Stretch, instead: readonly string[] = []): Re
   return remarkOn(typed, 'quantity/unreadable', {
     args: { wanted: 'a strength of epinephrine', example: '1:100,000, 10 mcg/mL or none' },
     instead,
+    adds: true,
   });
 }
 
@@ -118,7 +119,7 @@ export function readMixture(text: string): Reading<Mixture> {
   if (anesthetic < bicarbonate) {
     const swapped = `${second}:${first}`;
     return unread(
-      remarkOn(typed, 'quantity/mixture-order', { args: { swapped }, instead: [swapped], sure: true }),
+      remarkOn(typed, 'quantity/mixture-order', { args: { swapped }, instead: [swapped], adds: true }),
     );
   }
   return { value: { buffered: true, parts: { anesthetic, bicarbonate } }, remarks: noRemarks };

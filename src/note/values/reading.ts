@@ -22,6 +22,8 @@ export interface Respelling {
   readonly instead: readonly string[];
   /** Whether `instead` is the one right answer. */
   readonly sure: boolean;
+  /** Set where `instead` says more than was typed, such as a unit, so that only who was there can choose it. */
+  readonly adds?: true;
 }
 
 /** Texts longer than this are no quantity; they are refused unread, so that no text costs more than a glance. */
@@ -40,13 +42,16 @@ interface Detail {
   readonly args?: Args;
   readonly instead?: readonly string[];
   readonly sure?: boolean;
+  readonly adds?: true;
 }
 
 /** A remark about a stretch, with what could stand there instead where that is known. */
 export function remarkOn({ typed, from }: Stretch, code: string, detail: Detail = {}): Remark {
-  const { form, args, instead, sure = false } = detail;
+  const { form, args, instead, sure = false, adds } = detail;
   const data: Respelling | undefined =
-    instead === undefined || instead.length === 0 ? undefined : { typed, instead, sure };
+    instead === undefined || instead.length === 0
+      ? undefined
+      : { typed, instead, sure, ...(adds && { adds }) };
   return {
     code,
     ...(form === undefined ? {} : { form }),

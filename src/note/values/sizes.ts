@@ -121,7 +121,7 @@ function unreadableSize(typed: Stretch): Remark {
     args: { wanted: 'a suture size', example: '4-0' },
     instead: meant === undefined ? [] : [`${meant}-0`],
     // 4.0 is also a metric size, which is much thicker.
-    sure: meant !== undefined && /[oO]$/.test(typed.typed),
+    ...(/[oO]$/.test(typed.typed) ? { sure: meant !== undefined } : { adds: true }),
   });
 }
 
@@ -129,6 +129,7 @@ function unitMissing(typed: Stretch): Remark {
   return remarkOn(typed, 'quantity/unit-missing', {
     args: { units: 'mm or cm' },
     instead: [`${typed.typed} mm`, `${typed.typed} cm`],
+    adds: true,
   });
 }
 

@@ -1,6 +1,5 @@
 /** The kinds of amount that a note holds, and the units in which people type them. */
 
-import { nearest } from '../text/nearest.ts';
 import type { Unit } from './values.ts';
 
 export type Kind = 'volume' | 'weight' | 'amount' | 'concentration' | 'length' | 'area';
@@ -216,6 +215,9 @@ export function unitOf(kind: Kind, word: string): UnitRow | undefined {
   return units?.get(word) ?? units?.get(plainUnit(word));
 }
 
+/** Every word for a unit of a kind, in plain form and as the trade spells it. */
+export const unitWords = (kind: Kind): Iterable<string> => byKind.get(kind)?.keys() ?? [];
+
 /** A unit of any other kind that a word stands for. */
 export function unitOfAnotherKind(kind: Kind, word: string): UnitRow | undefined {
   for (const other of byKind.keys()) {
@@ -225,20 +227,14 @@ export function unitOfAnotherKind(kind: Kind, word: string): UnitRow | undefined
   return undefined;
 }
 
-/** The unit of a kind whose word is nearest to a misspelt one; `sure` as in `nearest`. */
-export function unitNear(kind: Kind, word: string): { unit: UnitRow; sure: boolean } | undefined {
-  const near = nearest(plainUnit(word), byKind.get(kind)?.keys() ?? []);
-  const unit = near && unitOf(kind, near.word);
-  return unit && { unit, sure: near.sure };
-}
-
 /** An amount in the base unit. Powers of ten are shifted in the decimal digits, so that 1.1 cm is 11 mm exactly. */
 export function toBase(digits: string, { power, factor }: UnitRow): number {
   if (factor !== undefined) return Number(digits) * factor;
   return power === undefined || power === 0 ? Number(digits) : Number(`${digits}e${power}`);
 }
 
-function plainUnit(word: string): string {
+/** The form in which the words for units are compared. */
+export function plainUnit(word: string): string {
   return word
     .toLowerCase()
     .replace(/μ/g, 'µ')

@@ -10,8 +10,10 @@ export interface NearestSite {
   readonly text: string;
   /** Each misspelt word, at characters `from` to `to` of the text as typed, with what it should be. */
   readonly words: readonly { readonly from: number; readonly to: number; readonly text: string }[];
-  /** Whether each word has only one that it can be. */
+  /** Whether each word has only one that it can be, and is none itself. */
   readonly sure: boolean;
+  /** Whether one of the words may be meant as it is. */
+  readonly other: boolean;
 }
 
 /** Texts longer than this are no sites with a slip in them. */
@@ -33,7 +35,7 @@ export function nearestSite(text: string, sites: WordTable<SiteRow>): NearestSit
   const candidates = [...vocabulary.keys(), ...writtenSides, ...surfaceWords];
   const meant = unknown.flatMap(({ word, from, to }) => {
     const found = nearest(word, candidates);
-    return found === undefined ? [] : [{ from, to, text: found.word, sure: found.sure }];
+    return found === undefined ? [] : [{ from, to, text: found.word, sure: found.sure, other: found.other }];
   });
   if (meant.length === 0) return undefined;
   const words = meant.map(({ from, to, text: word }) => ({ from, to, text: word }));
@@ -44,7 +46,13 @@ export function nearestSite(text: string, sites: WordTable<SiteRow>): NearestSit
   const reading = readSite(put, sites);
   return reading === undefined
     ? undefined
-    : { reading, text: put, words, sure: meant.every(({ sure }) => sure) };
+    : {
+        reading,
+        text: put,
+        words,
+        sure: meant.every(({ sure }) => sure),
+        other: meant.some(({ other }) => other),
+      };
 }
 
 const isPlain = (word: string): boolean =>

@@ -91,8 +91,8 @@ describe('quantity/unit-missing', () => {
     const text = patient('weight: 62');
     flags('quantity/unit-missing', patient('weight: ⟦62⟧'), { severity: 'error' });
     assert.deepEqual(fixesOf('quantity/unit-missing', text), [
-      'Write 62 kg (spelling)',
-      'Write 62 lb (spelling)',
+      'correct the record: 62 kg (record)',
+      'correct the record: 62 lb (record)',
     ]);
     assert.equal(fixed('quantity/unit-missing', text, '62 lb'), patient('weight: 62 lb'));
   });
@@ -127,8 +127,8 @@ describe('quantity/decimal-comma', () => {
   it('offers what the comma can mean, and prefers none', () => {
     flags('quantity/decimal-comma', 'anesthetic:\n  - volume: ⟦1,5⟧ mL\n', { severity: 'error' });
     assert.deepEqual(fixesOf('quantity/decimal-comma', 'anesthetic:\n  - amount: 1,500 mg\n'), [
-      'Write 1500 (spelling)',
-      'Write 1.5 (spelling)',
+      'correct the record: 1500 (record)',
+      'correct the record: 1.5 (record)',
     ]);
     assert.equal(
       fixed('quantity/decimal-comma', injected('volume: "1,5 mL"'), '1.5'),
@@ -157,9 +157,11 @@ describe('quantity/strength-unsaid', () => {
 });
 
 describe('quantity/mixture-order', () => {
-  it('swaps the parts with one key', () => {
+  it('asks whether the parts were swapped, since the dose grows by it', () => {
     flags('quantity/mixture-order', injected('buffered: ⟦1:9⟧'), { severity: 'error' });
-    assert.deepEqual(fixesOf('quantity/mixture-order', injected('buffered: 1:9')), ['Write 9:1! (spelling)']);
+    assert.deepEqual(fixesOf('quantity/mixture-order', injected('buffered: 1:9')), [
+      'correct the record: 9:1 (record)',
+    ]);
     assert.equal(
       fixed('quantity/mixture-order', injected('buffered: 1:9'), '9:1'),
       injected('buffered: 9:1'),

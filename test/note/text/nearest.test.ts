@@ -1,21 +1,20 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { nearest } from '../../../src/note/text/nearest.ts';
+import { nearest, nearestKey } from '../../../src/note/text/nearest.ts';
 import { times } from '../../share.ts';
 
 const keys = ['site', 'size', 'method', 'margin', 'hemostasis', 'specimen', 'constructor'];
 
 describe('nearest match', () => {
   for (const [typed, word] of [
-    ['sit', 'site'],
+    ['siite', 'site'],
     ['methdo', 'method'],
     ['Method', 'method'],
     ['hemostassis', 'hemostasis'],
     ['speciemn', 'specimen'],
-    ['specimens', 'specimen'],
   ] as const)
     it(`takes ${typed} for ${word}`, () => {
-      assert.deepEqual(nearest(typed, keys), { word, sure: true });
+      assert.deepEqual(nearest(typed, keys), { word, sure: true, other: false });
     });
 
   it('is not sure between two words that are equally near', () => {
@@ -23,16 +22,41 @@ describe('nearest match', () => {
     assert.equal(nearest('methot', keys)?.sure, true);
   });
 
+  it('is not sure of a word that is one itself', () => {
+    for (const [typed, known] of [
+      ['injection', 'infection'],
+      ['cytology', 'mycology'],
+      ['call', 'fall'],
+      ['indirect', 'direct'],
+      ['unsterile', 'sterile'],
+      ['uninvolved skin', 'involved skin'],
+      ['inject site', 'infect site'],
+      ['ropivacaine', 'bupivacaine'],
+    ] as const) {
+      const near = nearest(typed, [known]);
+      assert.notEqual(near?.sure, true, typed);
+      assert.notEqual(near?.other, false, typed);
+    }
+  });
+
+  it('is sure where two words for one thing are equally near', () => {
+    const meaning = (word: string): string => word.replace('ae', 'e');
+    const words = ['anesthetic', 'anaesthetic'];
+    assert.deepEqual(nearest('anasthetic', words, meaning), { word: 'anesthetic', sure: true, other: false });
+    assert.equal(nearest('anasthetic', words)?.sure, false);
+  });
+
   it('is not sure of a short word with two slips', () => {
-    assert.deepEqual(nearest('margee', ['margin']), { word: 'margin', sure: false });
+    assert.deepEqual(nearest('margee', ['margin']), { word: 'margin', sure: false, other: true });
   });
 
   it('takes no number for another', () => {
     for (const typed of ['lido 2% epi', 'lido 10% epi', 'lido % epi'])
       assert.equal(nearest(typed, ['lido 1% epi']), undefined, typed);
-    assert.deepEqual(nearest('lido 1% ep', ['lido 2% epi', 'lido 1% epi']), {
+    assert.deepEqual(nearest('lidoo 1% epi', ['lido 2% epi', 'lido 1% epi']), {
       word: 'lido 1% epi',
       sure: true,
+      other: false,
     });
   });
 
@@ -63,6 +87,41 @@ describe('nearest match', () => {
       }),
       { numRuns: times(2000) },
     );
+  });
+});
+
+describe('nearest key', () => {
+  const index = new Map([
+    ['anesthetic', 1],
+    ['anaesthetic', 1],
+    ['specimen', 2],
+    ['on', 3],
+    ['born', 4],
+    ['bore', 5],
+  ]);
+
+  it('is read as meant, however short it is and whatever its letters spell', () => {
+    for (const [typed, key] of [
+      ['anasthetic', 1],
+      ['n', 3],
+      ['born ', 4],
+    ] as const)
+      assert.deepEqual(
+        { key: nearestKey(typed, index)?.key, meant: nearestKey(typed, index)?.meant },
+        { key, meant: true },
+        typed,
+      );
+    assert.equal(nearestKey('specimens', index)?.sure, true);
+    assert.equal(nearestKey('anasthetic', index)?.sure, true);
+  });
+
+  it('is read as neither of two that are as near, and names both', () => {
+    const near = nearestKey('borx', index);
+    assert.deepEqual([near?.word, near?.rivals, near?.meant, near?.sure], ['born', ['bore'], false, false]);
+  });
+
+  it('puts no key in the place of a word that is one itself', () => {
+    assert.deepEqual(nearestKey('bound', new Map([['wound', 1]]))?.sure, false);
   });
 });
 

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { readDate, readMoment, readOccasion } from '../../../src/note/values/dates.ts';
+import { times } from '../../share.ts';
 import { remarksOf } from '../spelled.ts';
 
 const saidOf = (text: string): readonly string[] => remarksOf(text, readMoment(text));
@@ -78,8 +79,58 @@ describe('reading dates', () => {
     assert.deepEqual(saidOf('03/03/2026'), ['quantity/date-form [03/03/2026] -> 2026-03-03!']);
   });
 
+  it('puts no day where none was typed', () => {
+    for (const text of [
+      ...['2014-12', '196112', '2026-061', '2014/12', '2014 12', '2026061', '1961', '12/2014', '3-2026'],
+      ...['March 2026', 'Mar 2026', 'Sept. 2026', '2026-3'],
+    ]) {
+      assert.equal(readMoment(text).value, undefined, text);
+      assert.doesNotMatch(saidOf(text).join(), /->/, text);
+    }
+    for (const text of ['2014-12', '196112', '2026-061', '1961', '12/2014', 'March 2026', 'Sept 2026'])
+      assert.deepEqual(saidOf(text), [`quantity/date-form/no-day [${text}]`]);
+  });
+
+  it('offers no date whose digits are not those that were typed', () => {
+    const digits = fc.integer({ min: 0, max: 99_999_999 }).map(String);
+    const separator = fc.constantFrom('', '-', '/', '.', ' ');
+    fc.assert(
+      fc.property(fc.array(fc.tuple(digits, separator), { minLength: 1, maxLength: 3 }), (parts) => {
+        const text = parts.flat().join('').trim();
+        const [remark] = readMoment(text).remarks;
+        const { instead = [] } = (remark?.data ?? {}) as { instead?: readonly string[] };
+        const sorted = (date: string): string =>
+          date
+            .split(/\D+/)
+            .filter((one) => one !== '')
+            .map(Number)
+            .sort((a, b) => a - b)
+            .join(' ');
+        const typed = /^\d{8}$/.test(text.replace(/\D/g, '')) ? undefined : sorted(text);
+        for (const date of instead) {
+          if (typed !== undefined) assert.equal(sorted(date), typed, text);
+          else
+            assert.equal(
+              date.replace(/\D/g, '').split('').sort().join(''),
+              text.replace(/\D/g, '').split('').sort().join(''),
+              text,
+            );
+        }
+      }),
+      { numRuns: times(2000) },
+    );
+  });
+
   it('has no date for what is none', () => {
-    for (const text of ['', 'today', '31/31/2026', 'March 2026', '2 Foo 2026', '2 March 2 2026', '2026'])
+    for (const text of [
+      '',
+      'today',
+      '31/31/2026',
+      '2 Foo 2026',
+      '2 Mayor 2026',
+      '2 Decaf 2026',
+      '2 March 2 2026',
+    ])
       assert.deepEqual(saidOf(text), [`quantity/unreadable [${text}]`]);
   });
 });

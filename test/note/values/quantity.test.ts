@@ -188,7 +188,7 @@ describe('what is said of a quantity', () => {
 
   it('that lacks its unit', () => {
     assert.deepEqual(saidOf('62', 'weight'), ['quantity/unit-missing [62] -> 62 kg | 62 lb']);
-    assert.deepEqual(saidOf('1.5', 'volume'), ['quantity/unit-missing [1.5] -> 1.5 mL!']);
+    assert.deepEqual(saidOf('1.5', 'volume'), ['quantity/unit-missing [1.5] -> 1.5 mL']);
     assert.deepEqual(saidOf('1', 'concentration'), ['quantity/unit-missing [1] -> 1% | 1 mg/mL']);
     assert.deepEqual(saidOf('168', 'length', 'height'), ['quantity/unit-missing [168] -> 168 cm | 168 in']);
   });

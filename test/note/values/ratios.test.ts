@@ -106,7 +106,7 @@ describe('reading a buffered mixture', () => {
   });
 
   it('asks to swap parts that stand the wrong way round', () => {
-    assert.deepEqual(remarksOf('1:9', readMixture('1:9')), ['quantity/mixture-order [1:9] -> 9:1!']);
+    assert.deepEqual(remarksOf('1:9', readMixture('1:9')), ['quantity/mixture-order [1:9] -> 9:1']);
     assert.equal(readMixture('1:9').value, undefined);
     assert.equal(readMixture('1:1').value?.parts?.anesthetic, 1);
   });

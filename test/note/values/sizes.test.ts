@@ -80,7 +80,7 @@ describe('reading areas', () => {
   });
 
   it('says what is no area', () => {
-    assert.deepEqual(remarksOf('20', readArea('20')), ['quantity/unit-missing [20] -> 20 cm2!']);
+    assert.deepEqual(remarksOf('20', readArea('20')), ['quantity/unit-missing [20] -> 20 cm2']);
     assert.deepEqual(remarksOf('20 cm', readArea('20 cm')), ['quantity/wrong-unit [cm]']);
     assert.deepEqual(remarksOf('2 x 3 x 4 cm', readArea('2 x 3 x 4 cm')), [
       'quantity/unreadable [2 x 3 x 4 cm]',

@@ -1,0 +1,13 @@
+import { realWords } from '../generated/real-words.ts';
+import { shortestSlip, unpacked } from './packed-words.ts';
+
+let known: ReadonlySet<string> | undefined;
+
+/** Whether any word of a text, in small letters, is one that somebody may have meant though it lies near another. */
+export function mayBeMeant(text: string): boolean {
+  // Unpacked when first asked: only words that no table knows are looked up.
+  known ??= unpacked(realWords);
+  for (const word of text.split(/[^a-z]+/))
+    if (word !== '' && (word.length < shortestSlip || known.has(word))) return true;
+  return false;
+}
