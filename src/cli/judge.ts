@@ -1,4 +1,5 @@
 import { check, checkOf, checkPractice, messageOf, type Judgement } from '../checks/index.ts';
+import { together } from '../checks/together.ts';
 import type { DayDoses } from '../dose/day-doses.ts';
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Severity } from '../note/tree/finding.ts';
@@ -38,6 +39,8 @@ export interface Checked {
   /** The practice file that was laid under a note. */
   readonly practice?: string;
   readonly findings: readonly Reported[];
+  /** The findings as a person reads them: what is missing at once is one. */
+  readonly shown: () => readonly Reported[];
   /** Null where there is no note that can be read. */
   readonly dose: DoseJudgement | null;
   /** The row of a line, for showing it. */
@@ -89,6 +92,7 @@ export async function checkFile(
     kind: 'note',
     ...(practice === undefined ? {} : { practice: practice.path }),
     findings: judgement.findings.map((finding) => reported(finding, lines)),
+    shown: () => together(judgement.findings, source.value).map((finding) => reported(finding, lines)),
     dose: judgement.dose,
     row: (line) => lines.row(line),
   };
@@ -101,7 +105,14 @@ export function checkPracticeFile(path: string, practice: PracticeFile | undefin
   if ('fault' in practice.loaded) return notRead(path, 'practice', practice.loaded.fault);
   const lines = new Lines(practice.source.text);
   const findings = checkPractice(practice.source, practice.trust).map((finding) => reported(finding, lines));
-  return { path, kind: 'practice', findings, dose: null, row: (line) => lines.row(line) };
+  return {
+    path,
+    kind: 'practice',
+    findings,
+    shown: () => findings,
+    dose: null,
+    row: (line) => lines.row(line),
+  };
 }
 
 function notRead(path: string, kind: Checked['kind'], { code, words }: FileFault): Checked {
@@ -114,7 +125,7 @@ function notRead(path: string, kind: Checked['kind'], { code, words }: FileFault
     range: { start: place, end: place },
     related: [],
   };
-  return { path, kind, findings: [finding], dose: null, row: () => '' };
+  return { path, kind, findings: [finding], shown: () => [finding], dose: null, row: () => '' };
 }
 
 function reported(finding: Finding, lines: Lines): Reported {

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { pagePath, renewed, sourceFileOf } from '../../src/build/pages.ts';
 import { catalogue, checkPractice, messageOf } from '../../src/checks/index.ts';
-import { checkFailed, moreFindings } from '../../src/checks/record/judging.ts';
+import { checkFailed, moreFindings, notRecorded } from '../../src/checks/record/judging.ts';
 import type { Finding } from '../../src/note/tree/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
 import { tablesOf } from '../../src/practice/tables.ts';
@@ -50,8 +50,8 @@ const findings = (code: string, { text, today, practice }: Example): readonly Fi
         practice === undefined ? { today } : { today, tables: tablesOf(readPractice(practice).value) },
       ).findings;
 
-/** Reported by the runner about its own work: no note brings them about. */
-const withoutExamples: ReadonlySet<string> = new Set([checkFailed.code, moreFindings.code]);
+/** Reported by the runner about its own work, or put together of others: no note brings them about. */
+const withoutExamples: ReadonlySet<string> = new Set([checkFailed.code, moreFindings.code, notRecorded.code]);
 
 describe('pages of the checks', () => {
   for (const check of catalogue) {

@@ -23,4 +23,18 @@ export const moreFindings: Check = {
   },
 };
 
-export const checks: readonly Check[] = [checkFailed, moreFindings];
+/** What people are shown where several keys are missing at once; machines are told of each. */
+export const notRecorded: Check = {
+  code: 'record/not-recorded',
+  severity: 'information',
+  title: 'Several things that are worth a word are not recorded',
+  why: 'Each of them has a check of its own, which says why it is worth recording. They are listed together, so that a short note is not covered with findings.',
+  sources: [{ source: 'format', mark: 'format' }],
+  messages: {
+    main: 'Not recorded: {what}. Write what is known, or accept a single one with a reason.',
+    here: 'Belongs here: {what}.',
+    again: 'The same here: {what}.',
+  },
+};
+
+export const checks: readonly Check[] = [checkFailed, moreFindings, notRecorded];

@@ -27,8 +27,9 @@ export function textReport(color: boolean): Report {
   return {
     begin: () => '',
     file(checked) {
-      count.add(checked);
-      return checked.findings.map((finding) => `${entry(checked, finding, paint)}\n\n`).join('');
+      const shown = checked.shown();
+      count.add(checked, shown);
+      return shown.map((finding) => `${entry(checked, finding, paint)}\n\n`).join('');
     },
     end: () => `${count.line()}\n`,
   };
@@ -68,9 +69,9 @@ class Count {
   private over = 0;
   private unjudged = 0;
 
-  add({ kind, findings, dose }: Checked): void {
+  add({ kind, dose }: Checked, shown: readonly Reported[]): void {
     this.files[kind] += 1;
-    for (const { severity, accepted } of findings) {
+    for (const { severity, accepted } of shown) {
       this.found.set(severity, (this.found.get(severity) ?? 0) + 1);
       if (accepted !== undefined) this.accepted += 1;
     }

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { notRecorded } from '../../checks/record/judging.ts';
 import { fixAll, fixesAt, type OfferedFix } from '../../service/index.ts';
 import { rangeIn, workspaceEdit } from '../host/convert.ts';
 import { selector, type Feature } from './feature.ts';
@@ -38,7 +39,9 @@ function actionOf(
   const { title, kind, sure, does, code, finding, edits } = fix;
   const action = new vscode.CodeAction(title, vscode.CodeActionKind.QuickFix);
   const at = rangeIn(document, finding);
-  action.diagnostics = diagnostics.filter((one) => codeOf(one) === code && one.range.isEqual(at));
+  action.diagnostics = diagnostics.filter(
+    (one) => one.range.isEqual(at) && (codeOf(one) === code || codeOf(one) === notRecorded.code),
+  );
   if (does === 'accept') {
     action.command = {
       command: 'wheal.acceptFinding',

@@ -1,4 +1,5 @@
 import * as vscode from 'vscode';
+import { together } from '../../checks/together.ts';
 import type { DayDoses } from '../../dose/day-doses.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import { severities } from '../../note/tree/severity.ts';
@@ -52,12 +53,12 @@ async function checkFile(
 ): Promise<readonly Diagnostic[]> {
   const loaded = await load(uri);
   if ('code' in loaded) return [notRead(loaded.code)];
-  const { judgement } = analysisOf(uri, loaded.text, {
+  const { judgement, note } = analysisOf(uri, loaded.text, {
     practice: await practices.of(uri),
     today: localDate(new Date()),
     elsewhereOf: (note) => days?.elsewhere(uri.toString(), note),
   });
-  return diagnosticsOf(loaded.text, judgement);
+  return diagnosticsOf(loaded.text, { ...judgement, findings: together(judgement.findings, note) });
 }
 
 /** A file that can't be read passes as little in silence as one with errors. */

@@ -1,3 +1,6 @@
+import { notRecorded } from '../../checks/record/judging.ts';
+import { together } from '../../checks/together.ts';
+import type { Note, Procedure } from '../../note/generated/types.ts';
 import type { Finding } from '../../note/tree/finding.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import type { Analysis } from '../analysis/analysis.ts';
@@ -10,15 +13,25 @@ export interface Watched extends Finding {
   readonly missingFrom?: Range;
 }
 
-/** The findings of a note that is being written. */
-export function watched({ kind, root, shapes, judgement }: Analysis): readonly Watched[] {
+/** The findings of a note that is being written, as people are shown them. */
+export function watched({ kind, root, shapes, note, judgement }: Analysis): readonly Watched[] {
   const maps = mapsOf(root, shapes, kind);
-  return judgement.findings.map((finding) => {
+  return together(judgement.findings, note).map((finding) => {
+    if (finding.code === notRecorded.code) return { ...finding, missingFrom: partOf(finding, note) };
     if (finding.code === 'shape/empty-value') return { ...finding, missingFrom: partAround(finding, maps) };
     const missing = missingOf(finding, maps);
     return missing === undefined ? finding : { ...finding, missingFrom: missing.map.node };
   });
 }
+
+/** The procedure that a finding is about, or the whole note. */
+function partOf(finding: Range, note: Note | null): Range {
+  const { start, end } = note?.procedures?.find((one) => holds(one, finding)) ?? note ?? finding;
+  return { start, end };
+}
+
+const holds = ({ head, start, end }: Procedure, finding: Range): boolean =>
+  finding.start >= Math.min(head.start, start) && finding.start < end;
 
 /** The part in which a key stands that has no value yet: it is being written for as long as the caret is in there. */
 function partAround(finding: Range, maps: readonly PlacedMap[]): Range {
