@@ -1,6 +1,7 @@
 import type { Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { CreamRow } from '../reference/creams.ts';
+import type { Mark } from '../reference/types.ts';
 import { isOver } from './arithmetic.ts';
 import type { Applied } from './injections.ts';
 import { appliesTo, type Facts } from '../limits/ceilings.ts';
@@ -9,6 +10,8 @@ export interface CreamExcess {
   readonly what: 'grams' | 'area' | 'time';
   readonly amount: number;
   readonly limit: number;
+  /** How sure the limit is. */
+  readonly mark: Mark;
 }
 
 /** All of one cream on a day against its own row. */
@@ -22,6 +25,8 @@ export interface CreamDose {
   readonly minutes: number | undefined;
   /** The row that counts; undefined where none is known for this patient. */
   readonly row: CreamRow | undefined;
+  /** What the row allows of it for this weight; undefined where it has no amount. */
+  readonly allowedGrams: number | undefined;
   readonly over: readonly CreamExcess[];
 }
 
@@ -35,12 +40,9 @@ export function creamDoses(all: readonly Applied[], facts: Facts, tables: Tables
     const times = applied.flatMap(({ minutes }) => (minutes === undefined ? [] : [minutes]));
     const minutes = times.length === 0 ? undefined : Math.max(...times);
     const row = tables.creams.findLast((one) => one.agent === agent.name && appliesTo(one.population, facts));
-    const over = [
-      excess('grams', grams, row?.maxGrams),
-      excess('area', cm2, row?.maxCm2),
-      excess('time', minutes, row?.maxMinutes),
-    ].flat();
-    return { agent, applied, grams, cm2, minutes, row, over };
+    const allowedGrams = row && gramsAllowed(row, agent, facts.kg);
+    const over = row === undefined ? [] : excesses({ grams, cm2, minutes, allowedGrams }, row);
+    return { allowedGrams, agent, applied, grams, cm2, minutes, row, over };
   });
 }
 
@@ -49,12 +51,33 @@ function sumOf(amounts: readonly (number | undefined)[]): number | undefined {
   return known.length === 0 ? undefined : known.reduce((sum, amount) => sum + amount, 0);
 }
 
-function excess(
-  what: CreamExcess['what'],
-  amount: number | undefined,
-  limit: number | undefined,
+/** The grams that a row allows: its own, or those that hold its mg/kg where that is less; undefined where it has neither. */
+function gramsAllowed(
+  { maxGrams, maxMgPerKg }: CreamRow,
+  { strengths }: AgentRow,
+  kg: number | undefined,
+): number | undefined {
+  const [mgPerGram] = strengths;
+  if (maxMgPerKg === undefined || kg === undefined || mgPerGram === undefined) return maxGrams;
+  return Math.min(maxGrams ?? Infinity, (maxMgPerKg * kg) / mgPerGram);
+}
+
+function excesses(
+  { grams, cm2, minutes, allowedGrams }: Pick<CreamDose, 'grams' | 'cm2' | 'minutes' | 'allowedGrams'>,
+  row: CreamRow,
 ): readonly CreamExcess[] {
-  return amount === undefined || limit === undefined || !isOver(amount, limit)
-    ? []
-    : [{ what, amount, limit }];
+  const found: CreamExcess[] = [];
+  const compare = (
+    what: CreamExcess['what'],
+    amount: number | undefined,
+    limit: number | undefined,
+    { mark }: Pick<CreamRow, 'mark'>,
+  ): void => {
+    if (amount !== undefined && limit !== undefined && isOver(amount, limit))
+      found.push({ what, amount, limit, mark });
+  };
+  compare('grams', grams, allowedGrams, row);
+  compare('area', cm2, row.maxCm2, row.maxCm2From ?? row);
+  compare('time', minutes, row.maxMinutes, row);
+  return found;
 }

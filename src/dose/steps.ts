@@ -1,6 +1,6 @@
 import { formatNumber } from '../note/values/format.ts';
 import type { Tables } from '../practice/tables.ts';
-import { isOver } from './arithmetic.ts';
+import { floorTo, isOver } from './arithmetic.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given } from './injections.ts';
 import { leftOf } from './left.ts';
@@ -178,7 +178,7 @@ function epinephrineSteps(micrograms: number, tables: Tables): readonly Step[] {
 }
 
 /** What was put on of a cream, and the row that it is held against. */
-export function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step {
+export function creamStep({ agent, grams, cm2, minutes, row, allowedGrams }: CreamDose): Step {
   const parts = [
     `${formatNumber(grams)} g`,
     ...(cm2 === undefined ? [] : [`${formatNumber(cm2)} cm²`]),
@@ -187,7 +187,7 @@ export function creamStep({ agent, grams, cm2, minutes, row }: CreamDose): Step 
   if (row === undefined)
     return { text: `${agent.name}: ${parts}; not judged, since no maximum is known for such a patient` };
   const most = [
-    ...(row.maxGrams === undefined ? [] : [`${row.maxGrams} g`]),
+    ...(allowedGrams === undefined ? [] : [`${formatNumber(floorTo(allowedGrams, 0.01))} g`]),
     ...(row.maxCm2 === undefined ? [] : [`${row.maxCm2} cm²`]),
     ...(row.maxMinutes === undefined ? [] : [`${row.maxMinutes} min`]),
   ].join(', ');

@@ -69,12 +69,24 @@ export function rulesFrom(book: LimitBook): Rules {
       ladder: [
         ...rungs([both.approved, both.own], both.stricter),
         ...rungs([plain.approved, plain.own], strict),
-        ...rungs([both.published], both.stricter),
+        ...rungs([[...both.published, ...unchanged(plain.published, both.published, book)]], both.stricter),
         ...rungs([plain.published, strict], strict),
       ],
     });
   }
   return { authority, of: (agent, epinephrine) => sorted.get(keyOf(agent, epinephrine)) ?? none };
+}
+
+/** The plain rows of reference tables that list no other value with epinephrine: there it allows no more. */
+function unchanged(
+  plain: readonly LimitRow[],
+  both: readonly LimitRow[],
+  { authorities }: LimitBook,
+): readonly LimitRow[] {
+  const changed = new Set(both.map(({ authority }) => authority));
+  return plain.filter(
+    ({ authority }) => !changed.has(authority) && authorities.find(authority)?.kind === 'table',
+  );
 }
 
 interface Sorted extends Omit<KindRules, 'ladder'> {
@@ -149,7 +161,8 @@ export function ceilingBy(limit: LimitRow, kg: number | undefined): Ceiling {
 
 /**
  * The ceiling for a patient: the lowest of the authority's rows; where it has none, its plain limit serves with
- * epinephrine too, and after that the lowest that any label, formulary or table publishes.
+ * epinephrine too, and after that the lowest that any label, formulary or table publishes. The young have no more than
+ * an adult of their weight would have, unless the practice has approved it.
  * @returns undefined where nothing is published for such a patient
  */
 export function ceilingOf(
@@ -158,6 +171,14 @@ export function ceilingOf(
   epinephrine: boolean,
   facts: Facts,
 ): Ceiling | undefined {
+  const own = firstRung(rules, agent, epinephrine, facts);
+  if (own === undefined || monthsOrAdult(facts) >= adultMonths || own.limit.practice === 'approved')
+    return own;
+  const adult = firstRung(rules, agent, epinephrine, { ...facts, months: adultMonths });
+  return adult !== undefined && isLower(adult.limit, own.limit, facts.kg) ? adult : own;
+}
+
+function firstRung(rules: Rules, agent: string, epinephrine: boolean, facts: Facts): Ceiling | undefined {
   for (const { rows, stricter } of rules.of(agent, epinephrine).ladder) {
     const lowest = lowestOf(rows, facts);
     if (lowest === undefined) continue;

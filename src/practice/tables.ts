@@ -6,7 +6,7 @@ import { aftercare } from '../reference/aftercare.ts';
 import { allergens, reactions, type AllergenRow, type ReactionRow } from '../reference/allergens.ts';
 import { authorities, type AuthorityRow } from '../reference/authorities.ts';
 import { bloodThinners, type BloodThinnerRow } from '../reference/blood-thinners.ts';
-import { cautions, toleranceFrom, weightAges, type CautionRow } from '../reference/cautions.ts';
+import { cautions, oldAge, toleranceFrom, weightAges, type CautionRow } from '../reference/cautions.ts';
 import { closures, type ClosureRow } from '../reference/closures.ts';
 import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
@@ -97,6 +97,7 @@ export interface Tables {
   /** Conditions and medicines with which an anesthetic calls for care. */
   readonly cautions: WordTable<CautionRow>;
   readonly toleranceFrom: number;
+  readonly oldAge: typeof oldAge;
   readonly weightAges: typeof weightAges;
   readonly closures: WordTable<ClosureRow>;
   readonly consents: WordTable<WordRow>;
@@ -181,6 +182,7 @@ export const referenceTables: Tables = {
   cardiacConditions: new WordTable<WordRow>(cardiacConditions),
   cautions: new WordTable(withTradeNames(cautions)),
   toleranceFrom,
+  oldAge,
   weightAges,
   closures: new WordTable(withTradeNames(closures)),
   consents: new WordTable(consents),

@@ -26,6 +26,14 @@ export interface AgentRow extends WordRow, Sourced {
   readonly preservatives: readonly PreservativeFact[];
   /** Where it says that the solution with epinephrine holds a sulfite; undefined where no such solution is made. */
   readonly sulfiteWithEpinephrine?: Sourced;
+  /** Where its label rules out what it is used for here. */
+  readonly notForAnesthesia?: Sourced;
+  /** Where it is not to be put on. */
+  readonly notOn?: Sourced & { readonly places: readonly ('eye' | 'ear canal' | 'mucosa')[] };
+  /** Who is too young for it, in months. */
+  readonly notBelow?: Sourced & { readonly months: number };
+  /** Where it says that every form holds a sulfite, the plain one too. */
+  readonly sulfite?: Sourced;
   /** Where it says that bicarbonate makes it precipitate. */
   readonly precipitates?: Sourced;
 }
@@ -84,6 +92,22 @@ export const agents: readonly AgentRow[] = [
   },
   {
     ...injected,
+    name: 'mepivacaine with levonordefrin',
+    synonyms: [
+      'mepivacaine and levonordefrin',
+      'mepivacaine/levonordefrin',
+      'mepivacaine 2% with levonordefrin',
+    ],
+    contains: ['mepivacaine'],
+    class: 'amide',
+    strengths: [20],
+    preservatives: [],
+    sulfite: { source: 'us-label-mepivacaine-levonordefrin', mark: 'Q' },
+    source: 'us-label-mepivacaine-levonordefrin',
+    mark: 'Q',
+  },
+  {
+    ...injected,
     name: 'bupivacaine',
     synonyms: ['bupivacaine hydrochloride', 'bupivacaine HCl', 'bupi'],
     class: 'amide',
@@ -121,9 +145,9 @@ export const agents: readonly AgentRow[] = [
     class: 'amide',
     strengths: [40],
     preservatives: [],
-    sulfiteWithEpinephrine: sulfite,
-    source: 'canada-dental',
-    mark: 'Q2',
+    sulfiteWithEpinephrine: { source: 'us-label-prilocaine-epinephrine', mark: 'Q' },
+    source: 'us-label-prilocaine-epinephrine',
+    mark: 'Q',
   },
   {
     ...injected,
@@ -152,9 +176,18 @@ export const agents: readonly AgentRow[] = [
     synonyms: ['procaine hydrochloride', 'procaine HCl'],
     class: 'ester',
     strengths: [10, 20],
-    preservatives: [],
-    source: 'common',
-    mark: 'M',
+    preservatives: [
+      {
+        name: 'chlorobutanol',
+        forms: 'multiple-dose vials',
+        always: false,
+        source: 'us-label-procaine',
+        mark: 'Q',
+      },
+    ],
+    sulfite: { source: 'us-label-procaine', mark: 'Q' },
+    source: 'us-label-procaine',
+    mark: 'Q',
   },
   {
     name: 'tetracaine',
@@ -171,11 +204,40 @@ export const agents: readonly AgentRow[] = [
     class: 'ester',
     form: 'cream',
     contains: [],
+    strengths: [40],
+    limited: true,
+    preservatives: [
+      {
+        name: 'methylparaben',
+        forms: 'all',
+        always: true,
+        source: 'uk-smpc-tetracaine-gel',
+        mark: 'Q',
+      },
+    ],
+    source: 'uk-smpc-tetracaine-gel',
+    mark: 'Q',
+    notOn: { places: ['eye', 'ear canal', 'mucosa'], source: 'uk-smpc-tetracaine-gel', mark: 'Q' },
+    notBelow: { months: 1, source: 'uk-smpc-tetracaine-gel', mark: 'Q' },
+  },
+  {
+    name: 'benzocaine',
+    synonyms: [
+      'topical benzocaine',
+      'benzocaine 20%',
+      'benzocaine spray',
+      'benzocaine gel',
+      'ethyl aminobenzoate',
+    ],
+    class: 'ester',
+    form: 'cream',
+    contains: [],
     strengths: [],
     limited: true,
     preservatives: [],
-    source: 'common',
-    mark: 'M',
+    source: 'fda-benzocaine-2018',
+    mark: 'Q',
+    notBelow: { months: 24, source: 'fda-benzocaine-2018', mark: 'Q' },
   },
   {
     name: 'lidocaine-prilocaine cream',
@@ -209,24 +271,34 @@ export const agents: readonly AgentRow[] = [
     preservatives: [],
     source: 'us-label-lidocaine-prilocaine',
     mark: 'Q',
+    notOn: { places: ['eye', 'ear canal'], source: 'us-label-cream-places', mark: 'Q' },
   },
   {
     ...lidocaineCream,
     name: 'lidocaine cream 4%',
     synonyms: ['lidocaine 4% cream', '4% lidocaine cream', 'lignocaine 4% cream', 'liposomal lidocaine 4%'],
     strengths: [40],
+    notBelow: { months: 1, source: 'uk-reference-lidocaine-cream', mark: 'Q' },
   },
   {
     ...lidocaineCream,
     name: 'lidocaine cream 5%',
+    synonyms: ['lidocaine 5% cream', '5% lidocaine cream', 'lignocaine 5% cream'],
+    strengths: [50],
+  },
+  {
+    ...lidocaineCream,
+    name: 'lidocaine ointment 5%',
     synonyms: [
-      'lidocaine 5% cream',
-      '5% lidocaine cream',
-      'lignocaine 5% cream',
-      'lidocaine ointment 5%',
       'lidocaine 5% ointment',
+      '5% lidocaine ointment',
+      'lidocaine ointment',
+      'lignocaine ointment',
+      'topical lidocaine ointment',
     ],
     strengths: [50],
+    source: 'us-label-lidocaine-ointment',
+    mark: 'Q',
   },
   {
     ...lidocaineCream,
@@ -234,7 +306,6 @@ export const agents: readonly AgentRow[] = [
     synonyms: [
       'topical lidocaine',
       'lignocaine cream',
-      'lidocaine ointment',
       'lidocaine gel',
       'lidocaine jelly',
       'viscous lidocaine',
@@ -246,9 +317,7 @@ export const agents: readonly AgentRow[] = [
       'liposomal lidocaine',
       'topical lidocaine gel',
       'lidocaine patch',
-      'lignocaine ointment',
       'liposomal lidocaine cream',
-      'topical lidocaine ointment',
       'lidocaine numbing cream',
     ],
     strengths: [40, 50],
@@ -330,6 +399,7 @@ export const agents: readonly AgentRow[] = [
     preservatives: [],
     source: 'wikem-local-anesthetics',
     mark: 'Q',
+    notForAnesthesia: { source: 'us-label-diphenhydramine', mark: 'Q' },
   },
   {
     name: 'bacteriostatic saline',

@@ -3,45 +3,55 @@ import type { Sourced, WordRow } from './types.ts';
 
 /** A condition or medicine of the patient with which a local anesthetic or its epinephrine calls for care. */
 export interface CautionRow extends WordRow {
-  /** With epinephrine: with any amount, or only with more than the maximum for cardiac disease. */
-  readonly epinephrine?: Sourced & { readonly anyAmount: boolean };
+  /** With epinephrine: with any amount, with more than a trace, or with more than the maximum for cardiac disease. */
+  readonly epinephrine?: Sourced & { readonly from: 'any' | 'trace' | 'cardiac' };
   /** With epinephrine where end arteries supply the skin, in these regions. */
   readonly endArtery?: Sourced & { readonly regions: ReadonlySet<SiteRegion> };
   /** Less anesthetic is borne. */
   readonly tolerance?: Sourced;
-  /** With prilocaine: a metabolite turns hemoglobin into methemoglobin. */
-  readonly methemoglobin?: Sourced & { readonly by: 'disease' | 'enzyme' | 'medicine' };
+  /** Prone to methemoglobin, which local anesthetics can cause; `everyday` medicines are too common to tell of each time. */
+  readonly methemoglobin?: Sourced & { readonly by: 'disease' | 'enzyme' | 'medicine' | 'everyday' };
+  /** A medicine for the rhythm of the heart, of this class, to which lidocaine and prilocaine add. */
+  readonly antiarrhythmic?: Sourced & { readonly class: 'I' | 'III' };
+  /** A sulfite sets off an attack. */
+  readonly sulfite?: Sourced;
   readonly pregnancy?: Sourced;
 }
 
 /** From this share of the limit on it is said that a patient bears less: Wheal's own number, labels name none. */
 export const toleranceFrom = 0.5;
 
+/** Ages from which labels want less, and from which on a share of the limit is a warning: Wheal's own numbers, labels name none. */
+export const oldAge = { years: 65, warnedYears: 80, warnedFrom: 0.8 } as const;
+
 const label: Sourced = { source: 'us-label-reduced-doses', mark: 'Q' };
-const small = { anyAmount: false, source: 'epinephrine-interactions', mark: 'Q' } as const;
-const blocker = { anyAmount: false, source: 'beta-blocker-interactions', mark: 'Q' } as const;
-const digits: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail']);
+const small = { from: 'cardiac', source: 'epinephrine-interactions', mark: 'Q' } as const;
+const avoided = { from: 'trace', source: 'us-label-epinephrine-interactions', mark: 'Q' } as const;
 const extremities: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail', 'ear', 'nose']);
+const endArteries: ReadonlySet<SiteRegion> = new Set([...extremities, 'genital']);
 
 /** Medicines by their generic names or class, with commas between them; behind bars other words for the same. */
-const medicines = (
-  effect: Pick<CautionRow, 'epinephrine' | 'methemoglobin'>,
-  names: string,
-): readonly CautionRow[] =>
+const medicines = (effect: Partial<CautionRow>, names: string): readonly CautionRow[] =>
   names.split(', ').map((one) => {
     const [name = '', ...synonyms] = one.split('|');
     return { name, synonyms, ...effect };
   });
 
-const oxidant = (source: string): Pick<CautionRow, 'methemoglobin'> => ({
-  methemoglobin: { by: 'medicine', source, mark: 'Q' },
+const oxidant = (
+  source: string,
+  by: 'medicine' | 'everyday' = 'medicine',
+  mark: Sourced['mark'] = 'Q',
+): Pick<CautionRow, 'methemoglobin'> => ({ methemoglobin: { by, source, mark } });
+
+const rhythm = (kind: 'I' | 'III'): Pick<CautionRow, 'antiarrhythmic'> => ({
+  antiarrhythmic: { class: kind, source: 'us-label-cream-antiarrhythmics', mark: 'Q' },
 });
 
 const conditions: readonly CautionRow[] = [
   {
     name: 'pheochromocytoma',
     synonyms: ['phaeochromocytoma', 'paraganglioma', 'pheo', 'phaeo'],
-    epinephrine: { anyAmount: true, source: 'epinephrine-conditions', mark: 'Q' },
+    epinephrine: { from: 'any', source: 'epinephrine-conditions', mark: 'Q' },
   },
   {
     name: 'hyperthyroidism',
@@ -58,7 +68,35 @@ const conditions: readonly CautionRow[] = [
       'toxic nodular goiter',
       'toxic multinodular goiter',
     ],
-    epinephrine: { anyAmount: false, source: 'epinephrine-conditions', mark: 'Q' },
+    epinephrine: { from: 'cardiac', source: 'epinephrine-conditions', mark: 'Q' },
+  },
+  {
+    name: 'uncontrolled hypertension',
+    synonyms: [
+      'severe hypertension',
+      'poorly controlled hypertension',
+      'uncontrolled high blood pressure',
+      'uncontrolled HTN',
+      'severe HTN',
+      'poorly controlled HTN',
+      'hypertension, uncontrolled',
+      'HTN, uncontrolled',
+      'malignant hypertension',
+      'hypertensive crisis',
+      'hypertensive urgency',
+      'hypertensive emergency',
+    ],
+    epinephrine: { from: 'trace', source: 'uk-smpc-adrenaline-hypertension', mark: 'Q' },
+  },
+  {
+    name: 'sulfite-sensitive asthma',
+    synonyms: [
+      'asthma triggered by sulfites',
+      'asthma from sulfites',
+      'sulfite asthma',
+      'sulphite-sensitive asthma',
+    ],
+    sulfite: { source: 'us-label-articaine-sulfite', mark: 'Q' },
   },
   {
     name: 'Raynaud phenomenon',
@@ -113,7 +151,7 @@ const conditions: readonly CautionRow[] = [
       'arterial disease',
       'peripheral arterial insufficiency',
     ],
-    endArtery: { regions: digits, source: 'us-label-end-arteries', mark: 'Q' },
+    endArtery: { regions: endArteries, source: 'us-label-end-arteries', mark: 'Q' },
   },
   {
     name: 'liver disease',
@@ -238,7 +276,7 @@ const conditions: readonly CautionRow[] = [
       'MetHb',
       'methemoglobin',
     ],
-    methemoglobin: { by: 'disease', source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
+    methemoglobin: { by: 'disease', source: 'us-label-methemoglobin', mark: 'Q' },
   },
   {
     name: 'G6PD deficiency',
@@ -252,37 +290,55 @@ const conditions: readonly CautionRow[] = [
       'G-6-PD',
       'glucose-6-phosphate dehydrogenase',
     ],
-    methemoglobin: { by: 'enzyme', source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
+    methemoglobin: { by: 'enzyme', source: 'us-label-methemoglobin', mark: 'Q' },
   },
 ];
 
 /** Conditions and medicines with which care is called for. Medicines by their generic names, and by their class. */
 export const cautions: readonly CautionRow[] = [
   ...conditions,
+  { ...rhythm('III'), name: 'sotalol', synonyms: [], epinephrine: avoided },
   ...medicines(
-    { epinephrine: blocker },
-    'propranolol, nadolol, timolol, sotalol, pindolol, penbutolol, carvedilol, labetalol, non-selective beta blocker|nonselective beta blocker|non-selective beta blockers|NSBB',
+    { epinephrine: avoided },
+    'propranolol, nadolol, timolol, pindolol, penbutolol, carvedilol, labetalol, non-selective beta blocker|nonselective beta blocker|non-selective beta blockers|NSBB, ' +
+      'amitriptyline, nortriptyline, imipramine, desipramine, clomipramine, doxepin, trimipramine, protriptyline, ' +
+      'tricyclic antidepressant|tricyclic antidepressants|tricyclic|tricyclics|TCA|TCAs, amoxapine, phenelzine, tranylcypromine, isocarboxazid, MAO inhibitor|MAOI|MAOIs|MAO inhibitors|monoamine oxidase inhibitor, ' +
+      'ergonovine|ergometrine, methylergonovine|methylergometrine',
+  ),
+  // The label names the class alone; that these are of it is general knowledge.
+  ...medicines(
+    { epinephrine: { ...avoided, mark: 'Q2' } },
+    'selegiline, rasagiline, safinamide, moclobemide, linezolid',
   ),
   ...medicines(
     { epinephrine: small },
-    'amitriptyline, nortriptyline, imipramine, desipramine, clomipramine, doxepin, trimipramine, protriptyline, ' +
-      'tricyclic antidepressant|tricyclic antidepressants|tricyclic|tricyclics|TCA|TCAs, amoxapine, phenelzine, tranylcypromine, isocarboxazid, MAO inhibitor|MAOI|MAOIs|MAO inhibitors|monoamine oxidase inhibitor, ' +
-      'chlorpromazine, promethazine, prochlorperazine, perphenazine, fluphenazine, thioridazine, phenothiazine, cocaine',
+    'chlorpromazine, promethazine, prochlorperazine, perphenazine, fluphenazine, thioridazine, phenothiazine, cocaine',
   ),
   ...medicines(
-    // Of the second kind of monoamine oxidase; whether the caution holds for them was not read.
-    { epinephrine: { ...small, mark: 'M' } },
-    'selegiline, rasagiline, safinamide',
+    oxidant('us-label-methemoglobin-drugs'),
+    'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole|co-trimoxazole|TMP-SMX|TMP/SMX|SMX-TMP|SMX/TMP|sulfamethoxazole-trimethoprim|trimethoprim/sulfamethoxazole, sulfadiazine, sulfonamide|sulfonamides|sulfa drug, ' +
+      'nitrofurantoin, aminosalicylic acid|para-aminosalicylic acid, chloroquine, primaquine, quinine, nitric oxide, ' +
+      'nitroglycerin, glyceryl trinitrate, nitroprusside, nitrous oxide, cyclophosphamide, flutamide, hydroxyurea, ' +
+      'ifosfamide, rasburicase',
   ),
   ...medicines(
     oxidant('methemoglobin-drugs-australia'),
-    'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole|co-trimoxazole|TMP-SMX|TMP/SMX|SMX-TMP|SMX/TMP|sulfamethoxazole-trimethoprim|trimethoprim/sulfamethoxazole, sulfadiazine, sulfonamide|sulfonamides|sulfa drug, ' +
-      'chloroquine, primaquine, nitroglycerin, glyceryl trinitrate, isosorbide dinitrate, isosorbide mononitrate, ' +
-      'nitroprusside, amyl nitrite, nitrate',
+    'isosorbide dinitrate, isosorbide mononitrate, amyl nitrite, nitrate',
   ),
   ...medicines(
     oxidant('methemoglobin-drugs-ers'),
-    'phenytoin, valproate, sodium valproate, valproic acid, sulfasalazine, phenazopyridine, rasburicase',
+    'phenytoin, valproate, sodium valproate, valproic acid, sulfasalazine, phenazopyridine',
+  ),
+  ...medicines(oxidant('us-label-cream-methemoglobin-drugs'), 'phenobarbital'),
+  ...medicines(oxidant('us-label-cream-methemoglobin-drugs', 'everyday'), 'acetaminophen|paracetamol'),
+  ...medicines(oxidant('methemoglobin-drugs-restated', 'everyday', 'Q2'), 'metoclopramide'),
+  ...medicines(
+    rhythm('I'),
+    'mexiletine, tocainide, flecainide, propafenone, quinidine, disopyramide, procainamide, class I antiarrhythmic',
+  ),
+  ...medicines(
+    rhythm('III'),
+    'amiodarone, dofetilide, dronedarone, ibutilide, bretylium, class III antiarrhythmic',
   ),
 ];
 

@@ -7,6 +7,10 @@ export interface CreamRow extends Sourced {
   readonly population: Population;
   readonly maxGrams?: number;
   readonly maxCm2?: number;
+  /** Where the area is from, if not from the source of the row. */
+  readonly maxCm2From?: Sourced;
+  /** Of the anesthetic in it, for each kg of the patient. */
+  readonly maxMgPerKg?: number;
   readonly maxMinutes?: number;
   /** A maximum of the label, or only the most that was studied. */
   readonly kind: 'maximum' | 'studied';
@@ -23,9 +27,27 @@ const pair = {
 const lidocaine4 = {
   agent: 'lidocaine cream 4%',
   kind: 'maximum',
-  source: 'lidocaine-cream-from-memory',
-  mark: 'M',
-  asOf: '2026',
+  source: 'uk-reference-lidocaine-cream',
+  mark: 'Q',
+  asOf: '2026-11-30',
+} as const;
+/** Of the US label, up to 20 kg. */
+const smallArea = { maxCm2: 100, maxCm2From: { source: 'us-lidocaine-cream-area', mark: 'Q2' } } as const;
+const tetracaineGel = {
+  agent: 'tetracaine',
+  kind: 'maximum',
+  source: 'uk-smpc-tetracaine-gel',
+  mark: 'Q',
+  asOf: '2018',
+} as const;
+/** What is put on at a visit counts as one application. */
+const ointment5 = {
+  agent: 'lidocaine ointment 5%',
+  kind: 'maximum',
+  maxGrams: 5,
+  source: 'us-label-lidocaine-ointment',
+  mark: 'Q',
+  asOf: '2026-11-30',
 } as const;
 
 /**
@@ -72,12 +94,31 @@ export const creams: readonly CreamRow[] = [
   },
   {
     ...lidocaine4,
-    population: { text: 'children under 10 kg', belowMonths: 216 },
-    maxCm2: 100,
+    ...smallArea,
+    population: { text: 'under 3 months', belowMonths: 3 },
+    maxGrams: 1,
+    maxMinutes: 60,
   },
   {
     ...lidocaine4,
-    population: { text: 'children from 10 kg', belowMonths: 216, fromKg: 10 },
-    maxCm2: 600,
+    ...smallArea,
+    population: { text: '3 to 11 months', fromMonths: 3, belowMonths: 12 },
+    maxGrams: 1,
+    maxMinutes: 240,
   },
+  {
+    ...lidocaine4,
+    ...smallArea,
+    population: { text: '1 year and over, up to 20 kg', fromMonths: 12, belowMonths: 216 },
+    maxMinutes: 300,
+  },
+  {
+    ...lidocaine4,
+    population: { text: '1 year and over, above 20 kg', fromMonths: 12, aboveKg: 20 },
+    maxMinutes: 300,
+  },
+  { ...tetracaineGel, population: { text: 'under 5 years', belowMonths: 60 }, maxGrams: 1 },
+  { ...tetracaineGel, population: { text: '5 years and over', fromMonths: 60 }, maxGrams: 5 },
+  { ...ointment5, population: { text: 'under 18 years', belowMonths: 216 }, maxMgPerKg: 4.5 },
+  { ...ointment5, population: { text: 'adults', fromMonths: 216 } },
 ];

@@ -15,6 +15,8 @@ export const epinephrine = {
     mark: 'Q',
     asOf: '2026',
   },
+  /** What counts as a trace with medicines and conditions with which labels advise against it: 1 mL of 1:100,000. Wheal's own number, labels name none. */
+  trace: { micrograms: 10, source: 'format', mark: 'format', asOf: '2026' },
   /** 1:200,000: the weakest with which the higher limits were published. */
   unlocksFrom: {
     microgramsPerMl: 5,

@@ -39,6 +39,7 @@ type Value = Omit<LimitRow, 'agent' | 'epinephrine' | keyof Origin>;
 const anyAge: Population = { text: 'any age' };
 const adults: Population = { text: 'adults', fromMonths: 216 };
 const from12: Population = { text: '12 years and over', fromMonths: 144 };
+const from12To17: Population = { text: '12 to 17 years', fromMonths: 144, belowMonths: 216 };
 const under12: Population = { text: 'under 12 years', belowMonths: 144 };
 const childInAnyCase: Population = { text: 'under 12 years, in any case', belowMonths: 144 };
 const under18: Population = { text: 'under 18 years', belowMonths: 216 };
@@ -78,6 +79,8 @@ const canada = origin('Canadian dental table', 'canada-dental', '2026');
 const pearls = origin('Emergency Medicine Educational Pearls', 'em-pearls', '2023');
 const revision = origin('UK revision page', 'uk-revision-page', '2026');
 const hongKong = origin('Hong Kong label', 'hk-label-bupivacaine', '2026');
+
+const ukLevobupivacaine = origin('UK medicines reference', 'uk-reference-levobupivacaine', '2026-11-30');
 
 /**
  * Limits for the use in skin; maxima for dental blocks are left out where one for infiltration is known. A printed
@@ -130,8 +133,8 @@ export const limits: readonly LimitRow[] = [
     { population: adults, mgPerKg: 3 },
     origin('Singapore label', 'sg-label-lidocaine', '2026'),
   ),
-  plain('lidocaine', { population: anyAge, mgPerKg: 3 }, australia),
-  withEpinephrine('lidocaine', { population: anyAge, mgPerKg: 7 }, australia),
+  plain('lidocaine', { population: adults, mgPerKg: 3 }, australia),
+  withEpinephrine('lidocaine', { population: adults, mgPerKg: 7 }, australia),
   plain('lidocaine', { population: adults, mgPerKg: 4.5 }, aad),
   withEpinephrine('lidocaine', { population: adults, mgPerKg: 7 }, aad),
   plain('lidocaine', { population: under12, mgPerKg: 2, printed: '1.5 to 2.0 mg/kg' }, aad),
@@ -162,6 +165,13 @@ export const limits: readonly LimitRow[] = [
     { population: from12, mgPerKg: 3, capMg: 225, mgPerKgFrom: 'wikem-local-anesthetics' },
     us('us-label-bupivacaine'),
   ),
+  // The current label is for adults; what older ones gave from 12 years on stays the ceiling, and is advised against.
+  plain('bupivacaine', { population: from12To17, notRecommended: true }, us('us-label-bupivacaine-adults')),
+  withEpinephrine(
+    'bupivacaine',
+    { population: from12To17, notRecommended: true },
+    us('us-label-bupivacaine-adults'),
+  ),
   plain(
     'bupivacaine',
     { population: under12, notRecommended: true },
@@ -177,8 +187,8 @@ export const limits: readonly LimitRow[] = [
     { population: { text: '1 to 12 years', fromMonths: 12, belowMonths: 144 }, mgPerKg: 2 },
     hongKong,
   ),
-  plain('bupivacaine', { population: anyAge, mgPerKg: 2 }, australia),
-  withEpinephrine('bupivacaine', { population: anyAge, mgPerKg: 2 }, australia),
+  plain('bupivacaine', { population: adults, mgPerKg: 2 }, australia),
+  withEpinephrine('bupivacaine', { population: adults, mgPerKg: 2 }, australia),
   plain('bupivacaine', { population: adults, mgPerKg: 2, capMg: 175 }, poisoning),
   withEpinephrine('bupivacaine', { population: adults, mgPerKg: 3, capMg: 225 }, poisoning),
   plain('bupivacaine', { population: adults, mgPerKg: 2.5, capMg: 175 }, wikem),
@@ -199,6 +209,12 @@ export const limits: readonly LimitRow[] = [
   // Levobupivacaine
   plain('levobupivacaine', { population: adults, mgPerKg: 2, capMg: 200 }, poisoning),
   withEpinephrine('levobupivacaine', { population: adults, mgPerKg: 3, capMg: 225 }, poisoning),
+  plain('levobupivacaine', { population: adults, capMg: 150 }, ukLevobupivacaine),
+  withEpinephrine(
+    'levobupivacaine',
+    { population: adults, capMg: 150, printed: '150 mg as a single dose; none apart with epinephrine' },
+    ukLevobupivacaine,
+  ),
 
   // Mepivacaine: the US label has a cap for adults.
   plain(
@@ -221,26 +237,43 @@ export const limits: readonly LimitRow[] = [
     { population: { text: '4 to 11 years', fromMonths: 48, belowMonths: 144 }, mgPerKg: 3 },
     origin('UK medicines reference', 'uk-reference-mepivacaine', '2026'),
   ),
-  plain('mepivacaine', { population: anyAge, mgPerKg: 7, printed: '5 to 7 mg/kg' }, australia),
-  withEpinephrine('mepivacaine', { population: anyAge, mgPerKg: 6.6 }, australia),
+  // Under 4 years the UK texts rule it out and no other gives a dose, so that nothing is in order.
+  plain(
+    'mepivacaine',
+    { population: adults, mgPerKg: 4.4, capMg: 300 },
+    origin('another UK product', 'uk-smpc-mepivacaine', '2026-11-30'),
+  ),
+  plain('mepivacaine', { population: adults, mgPerKg: 7, printed: '5 to 7 mg/kg' }, australia),
+  withEpinephrine('mepivacaine', { population: adults, mgPerKg: 6.6 }, australia),
   plain('mepivacaine', { population: adults, mgPerKg: 4.5, capMg: 350 }, poisoning),
   withEpinephrine('mepivacaine', { population: adults, mgPerKg: 7, capMg: 500 }, poisoning),
-  plain('mepivacaine', { population: adults, mgPerKg: 7, capMg: 400 }, wikem),
+  plain('mepivacaine', { population: adults, mgPerKg: 7 }, wikem),
   withEpinephrine('mepivacaine', { population: adults, mgPerKg: 8 }, wikem),
   plain('mepivacaine', { population: adults, mgPerKg: 7, capMg: 400 }, medscape),
   plain('mepivacaine', { population: under18, mgPerKg: 5, printed: '4.4 to 5.0 mg/kg' }, aap),
   withEpinephrine('mepivacaine', { population: under18, mgPerKg: 7 }, aap),
+  // Made for dentistry; for children the label divides the weight in lb by 150 and takes that share of 400 mg.
+  plain(
+    'mepivacaine with levonordefrin',
+    { population: adults, mgPerKg: 6.6, capMg: 400, printed: '3 mg/lb, not above 400 mg' },
+    us('us-label-mepivacaine-levonordefrin'),
+  ),
+  plain(
+    'mepivacaine with levonordefrin',
+    {
+      population: under18,
+      mgPerKg: 5.8,
+      capMg: 180,
+      printed: 'weight in lb / 150 of 400 mg, not above 180 mg',
+    },
+    us('us-label-mepivacaine-levonordefrin'),
+  ),
 
   // Ropivacaine
   plain('ropivacaine', { population: adults, mgPerKg: 3, capMg: 200 }, poisoning),
-  withEpinephrine(
-    'ropivacaine',
-    { population: adults, mgPerKg: 3, capMg: 200, printed: 'plain; no increase with epinephrine is listed' },
-    poisoning,
-  ),
   plain('ropivacaine', { population: adults, mgPerKg: 3 }, wikem),
-  plain('ropivacaine', { population: anyAge, mgPerKg: 3 }, australia),
-  withEpinephrine('ropivacaine', { population: anyAge, mgPerKg: 3 }, australia),
+  plain('ropivacaine', { population: adults, mgPerKg: 3 }, australia),
+  withEpinephrine('ropivacaine', { population: adults, mgPerKg: 3 }, australia),
   plain(
     'ropivacaine',
     { population: adults, capMg: 300 },
@@ -253,7 +286,7 @@ export const limits: readonly LimitRow[] = [
   plain('prilocaine', { population: adults, mgPerKg: 6, capMg: 400 }, poisoning),
   withEpinephrine('prilocaine', { population: adults, mgPerKg: 8, capMg: 600 }, poisoning),
   plain('prilocaine', { population: adults, mgPerKg: 6 }, wikem),
-  plain('prilocaine', { population: anyAge, mgPerKg: 6 }, australia),
+  plain('prilocaine', { population: adults, mgPerKg: 6 }, australia),
   plain(
     'prilocaine',
     { population: { text: 'adults under 70 kg', fromMonths: 216, belowKg: 70 }, mgPerKg: 8, capMg: 500 },
@@ -288,7 +321,6 @@ export const limits: readonly LimitRow[] = [
   ),
   plain('chloroprocaine', { population: adults, mgPerKg: 10, capMg: 800 }, poisoning),
   withEpinephrine('chloroprocaine', { population: adults, mgPerKg: 12, capMg: 1000 }, poisoning),
-  plain('chloroprocaine', { population: under18, mgPerKg: 20 }, aap),
 
   // Procaine
   plain(
@@ -299,22 +331,11 @@ export const limits: readonly LimitRow[] = [
   plain('procaine', { population: adults, mgPerKg: 7 }, wikem),
   withEpinephrine('procaine', { population: adults, mgPerKg: 10 }, wikem),
   plain('procaine', { population: adults, mgPerKg: 10, capMg: 600 }, poisoning),
-  withEpinephrine(
-    'procaine',
-    {
-      population: adults,
-      mgPerKg: 10,
-      capMg: 600,
-      printed: '10 mg/kg or 600 mg; no other value with epinephrine',
-    },
-    poisoning,
-  ),
   plain(
     'procaine',
     { population: adults, mgPerKg: 10, capMg: 1000, printed: '7 to 10 mg/kg, not above 1000 mg' },
     origin('examination table', 'mcq-site-table', '2026'),
   ),
-  plain('procaine', { population: under18, mgPerKg: 10 }, aap),
 ];
 
 /** In the first months of life the clearance of amides is low: a guideline takes 30% off. */

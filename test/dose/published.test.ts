@@ -196,15 +196,47 @@ describe('published figures', () => {
     });
 
     // Poisoning & Drug Overdose, Table II-2.
-    it('levobupivacaine 2 mg/kg or 200 mg, 3 mg/kg or 225 mg; prilocaine 6 mg/kg or 400 mg; ropivacaine 200 mg', () => {
+    it('levobupivacaine 2 mg/kg, 150 mg at one time; prilocaine 6 mg/kg or 400 mg; ropivacaine 200 mg', () => {
       assert.equal(most('levobupivacaine', 2.5, { kg: 60 }).maxMg, 120);
-      assert.equal(most('levobupivacaine', 2.5, { kg: 110 }).maxMg, 200);
-      assert.equal(most('levobupivacaine', 2.5, { kg: 110, epinephrine: 5 }).maxMg, 225);
+      // UK medicines reference: 150 mg as a single dose.
+      assert.equal(most('levobupivacaine', 2.5, { kg: 110 }).maxMg, 150);
+      assert.equal(most('levobupivacaine', 2.5, { kg: 110, epinephrine: 5 }).maxMg, 150);
       assert.equal(most('prilocaine', 40, { kg: 60 }).maxMg, 360);
       assert.equal(most('prilocaine', 40, { kg: 70 }).maxMg, 400);
       assert.equal(most('ropivacaine', 5, { kg: 70 }).maxMg, 200);
       // The table lists no increase with epinephrine.
       assert.equal(most('ropivacaine', 5, { kg: 90, epinephrine: 5 }).maxMg, 200);
+    });
+
+    // Poisoning & Drug Overdose prints no value with epinephrine; WikEM has 10 mg/kg for procaine.
+    it('no more with epinephrine where a reference table lists no more: procaine, ropivacaine', () => {
+      for (const agent of ['procaine', 'ropivacaine'])
+        assert.equal(most(agent, 10, { kg: 90, epinephrine: 5 }).maxMg, most(agent, 10, { kg: 90 }).maxMg);
+    });
+
+    // UK summary of product characteristics, mepivacaine 3% plain: 4.4 mg/kg, 300 mg; from 4 years.
+    it('mepivacaine: 4.4 mg/kg, not above 300 mg where the UK label counts; none under 4 years', () => {
+      assert.equal(most('mepivacaine', 30, { kg: 60, authority: 'UK' }).maxMg, 264);
+      assert.equal(most('mepivacaine', 30, { kg: 90, authority: 'UK' }).maxMg, 300);
+      assert.equal(most('mepivacaine', 10, { kg: 18, months: 60 }).maxMg, 54);
+      assert.throws(() => most('mepivacaine', 10, { kg: 14, months: 36 }), /no limit is known/);
+    });
+
+    // US label, mepivacaine 2% with levonordefrin: 3 mg/lb, 400 mg; children weight in lb / 150 of 400 mg, 180 mg.
+    it('mepivacaine with levonordefrin: 6.6 mg/kg up to 400 mg; a child of 50 lb 131 mg', () => {
+      const agent = 'mepivacaine with levonordefrin';
+      assert.equal(most(agent, 20, { kg: 50 }).maxMg, 330);
+      assert.equal(most(agent, 20, { kg: 70 }).maxMg, 400);
+      const child = most(agent, 20, { kg: 50 * lb, months: 96 });
+      assert.ok(child.maxMg <= (50 / 150) * 400 && child.maxMg > 131);
+      assert.equal(most(agent, 20, { kg: 45, months: 150 }).maxMg, 180);
+    });
+
+    it('a young patient has no more than an adult of that weight', () => {
+      // Canadian table 8 mg/kg up to 500 mg at any age; adults have 6 mg/kg up to 400 mg.
+      assert.equal(most('prilocaine', 40, { kg: 90, months: 200 }).maxMg, 400);
+      assert.equal(most('prilocaine', 40, { kg: 30, months: 120 }).maxMg, 180);
+      assert.throws(() => most('ropivacaine', 5, { kg: 110, months: 204 }), /no limit is known/);
     });
 
     // W41: mepivacaine 3%, chiropody and dental.

@@ -4,10 +4,15 @@ import { type Allergies } from './_allergies.ts';
 import { type GivenAgent } from './_given.ts';
 import { ownList, direct, reportOf, withEase, ofGiven, namesAnesthetic, entry } from './_agent.ts';
 
+/** Whether the entries name both classes, so that no other anesthetic can be advised. */
+const leavesNone = ({ classes }: Allergies): boolean =>
+  classes.has('any') || (classes.has('amide') && classes.has('ester'));
+
 function judgeAgent(given: GivenAgent, allergies: Allergies): Report | undefined {
   const named = direct(given, allergies);
   if (named === undefined) return undefined;
-  return withEase(reportOf(given, named), named, given.agent.name);
+  const form = leavesNone(allergies) ? 'any' : 'main';
+  return withEase({ ...reportOf(given, named), form }, named, given.agent.name);
 }
 
 export const check: Check = {
@@ -18,6 +23,7 @@ export const check: Check = {
   sources: [{ source: 'us-label-amide-contraindication', mark: 'Q' }, ownList],
   messages: {
     main: '{agent} was given to a patient who is listed as allergic to {allergy}. Use another class or no injection, or correct the list of allergies; if it was given, watch for a reaction.',
+    any: '{agent} was given to a patient who is listed as allergic to {allergy}: no local anesthetic known here is left. Defer, or have the allergy tested first; if it was given, watch for a reaction.',
     eased: '{agent} was given to a patient whose list of allergies names {allergy}. {ease}',
     entry,
   },

@@ -26,7 +26,8 @@ function preservativeReport(
   const words = { ...args, preservative: fact.name, forms: fact.forms };
   if (own === undefined) return { ...report, args: words, form: 'crossed', severity: 'information' };
   const severity = atMostWarning(holds === 'yes' ? loudest(fact.mark) : 'warning', named);
-  return { ...report, args: words, form: holds === 'yes' ? 'main' : 'unsaid', severity };
+  const form = fact.always ? 'always' : holds === 'yes' ? 'main' : 'unsaid';
+  return { ...report, args: words, form, severity };
 }
 
 /** Whether what was given holds a preservative, as far as note and practice file say. */
@@ -55,6 +56,8 @@ export const check: Check = {
   ],
   messages: {
     main: 'This {agent} holds {preservative}, and the patient is listed as allergic to {allergy}. Use a single-dose vial without preservative.',
+    always:
+      '{agent} always holds {preservative}, and the patient is listed as allergic to {allergy}. Use an anesthetic from a vial without preservative; plain saline does not numb.',
     unsaid:
       '{agent} from {forms} holds {preservative}, and the patient is listed as allergic to {allergy}. If a vial without preservative is used, write `preservative-free: yes`; otherwise use one.',
     crossed:

@@ -35,7 +35,7 @@ interface Thing {
 
 export interface Conflict {
   readonly severity: Severity;
-  readonly form: 'main' | 'eased' | 'may' | 'crosses' | 'akin';
+  readonly form: 'main' | 'itself' | 'itself-eased' | 'eased' | 'may' | 'crosses' | 'akin';
   readonly product: string;
   readonly substance: string;
   readonly named: Named;
@@ -85,7 +85,9 @@ function conflictWith(
 function conflictNamed({ name }: Product, substance: string, certain: boolean, named: Named): Conflict {
   const eased = named.mild || named.ease() !== undefined;
   const severity = certain && !eased ? 'error' : 'warning';
-  return { product: name, substance, named, severity, form: !certain ? 'may' : eased ? 'eased' : 'main' };
+  const isItself = name.toLowerCase() === substance.toLowerCase();
+  const certainly = isItself ? (eased ? 'itself-eased' : 'itself') : eased ? 'eased' : 'main';
+  return { product: name, substance, named, severity, form: certain ? certainly : 'may' };
 }
 
 /** Whether the very product was tolerated since, and is another than the one that the entry names. */
@@ -197,6 +199,10 @@ const checkOf = ({ things, later, ...row }: Row): Check => ({
   alternatives: { readAs: [] },
   messages: {
     main: '{product} holds {substance}, and the patient is listed as allergic to {allergy}. Choose another; if it was used, tell the clinician and the patient.',
+    itself:
+      'The patient is listed as allergic to {allergy}: {product}. Choose another; if it was used, tell the clinician and the patient.',
+    'itself-eased':
+      'The list of allergies names {allergy}: {product}. Ask what happened, and choose another if in doubt.',
     eased:
       '{product} holds {substance}, and the list of allergies names {allergy}. Ask what happened, and choose another if in doubt.',
     may: 'Some products called {product} hold {substance}, and the patient is listed as allergic to {allergy}. Read the package, and name the product exactly.',

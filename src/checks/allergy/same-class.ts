@@ -26,7 +26,7 @@ export const check: Check = {
   code: 'allergy/same-class',
   severity: 'warning',
   title: 'An anesthetic of the class to which the patient is allergic',
-  why: 'Labels forbid amides after a reaction to any amide. Esters share a metabolite, para-aminobenzoic acid. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
+  why: 'Labels forbid amides after a reaction to any amide. Esters become para-aminobenzoic acid or, of chloroprocaine, a kin of it; labels forbid them all to who is allergic to it. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
   sources: [
     { source: 'us-label-amide-contraindication', mark: 'Q' },
     { source: 'wikem-local-anesthetics', mark: 'Q' },
@@ -36,7 +36,7 @@ export const check: Check = {
     amide:
       '{agent} is an amide, and so is {allergy}, to which the patient is listed as allergic: labels forbid every amide then. Choose another class, or write under `tolerates` or `tested` what shows that {agent} is in order.',
     ester:
-      '{agent} is an ester and becomes para-aminobenzoic acid, like what the patient is listed as allergic to ({allergy}). Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is in order.',
+      '{agent} is an ester: it becomes para-aminobenzoic acid or a kin of it, like what the patient is listed as allergic to ({allergy}). Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is in order.',
     entry,
   },
   alternatives: { readAs: [] },

@@ -6,9 +6,15 @@ import { reportOf, ofGiven, loudest, atMostWarning, entry } from './_agent.ts';
 
 function judgeSulfite(given: GivenAgent, allergies: Allergies): Report | undefined {
   const named = allergies.substances.get('sulfite');
+  if (named === undefined || given.product?.sulfite === false) return undefined;
+  const { sulfite, sulfiteWithEpinephrine } = given.agent;
+  if (sulfite !== undefined) {
+    const severity = atMostWarning(loudest(sulfite.mark), named);
+    return { ...reportOf(given, named), form: 'always', severity };
+  }
   const at = epinephrineAt(given);
-  if (named === undefined || at === undefined || given.product?.sulfite === false) return undefined;
-  const mark = given.agent.sulfiteWithEpinephrine?.mark;
+  if (at === undefined) return undefined;
+  const mark = sulfiteWithEpinephrine?.mark;
   const severity = mark === undefined ? 'warning' : loudest(mark);
   return { ...reportOf(given, named), at, severity: atMostWarning(severity, named) };
 }
@@ -16,13 +22,17 @@ function judgeSulfite(given: GivenAgent, allergies: Allergies): Report | undefin
 export const check: Check = {
   code: 'allergy/sulfite',
   severity: 'error',
-  title: 'Epinephrine in solution for a patient who is allergic to sulfite',
-  why: 'Solutions of local anesthetic with epinephrine hold a metabisulfite. Sulfa drugs are something else and do not cross.',
+  title: 'A solution with sulfite for a patient who is allergic to it',
+  why: 'Solutions of local anesthetic with epinephrine hold a metabisulfite, and procaine holds a sulfite in its plain form too. Sulfa drugs are something else and do not cross.',
   sources: [
     { source: 'us-label-articaine-sulfite', mark: 'Q' },
     { source: 'us-label-potassium-metabisulfite', mark: 'Q' },
+    { source: 'us-label-procaine', mark: 'Q' },
+    { source: 'us-label-mepivacaine-levonordefrin', mark: 'Q' },
   ],
   messages: {
+    always:
+      '{agent} holds a sulfite in every form, and the patient is listed as allergic to {allergy}. Use another anesthetic, plain.',
     main: 'Solutions of {agent} with epinephrine hold a sulfite, and the patient is listed as allergic to {allergy}. Use a plain solution, or name a product of the practice file that has `sulfite: no`.',
     entry,
   },

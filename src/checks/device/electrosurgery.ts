@@ -151,11 +151,11 @@ export const check: Check = {
     far: '`{word}` with {device} ({where}), away from the site: bursts under 5 seconds at the lowest power, the return pad so that the current does not cross the device.{unsaid} Heat cautery or bipolar forceps are safer.',
     farDependent:
       '`{word}` with {device} ({where}), on which the patient depends: use heat cautery or bipolar forceps, or bursts under 5 seconds at the lowest power under monitoring.{unsaid}',
-    cochlear: `\`{word}\`: no monopolar current on head or neck with {device}; makers forbid it.{unsaid} ${instead}`,
+    cochlear: `\`{word}\`: no monopolar current on head or neck with {device}: a review of 2017 advises against it, on weak evidence.{unsaid} ${instead}`,
     cochlearFar:
       '`{word}` with {device}, away from head and neck: keep the return pad below, so that the current does not pass the head.{unsaid}',
     cochlearUnknown:
-      '`{word}` with {device}: the site is not known here. On head or neck monopolar current is forbidden.{unsaid}',
+      '`{word}` with {device}: the site is not known here. On head or neck a review of 2017 advises against monopolar current, on weak evidence.{unsaid}',
     ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
     device: 'the {device}',
   },

@@ -31,3 +31,7 @@ export const usedOn = ({ given, creams, unlimited }: DoseJudgement): readonly Us
 ];
 
 export const placeOf = ({ agent, product, head }: Injection): Report['at'] => agent ?? product ?? head;
+
+/** Whether it is an agent, or has it in it. */
+export const holds = ({ agent }: Used, name: string): boolean =>
+  agent.name === name || agent.contains.includes(name);

@@ -1,6 +1,13 @@
-import { floorTo } from '../../dose/arithmetic.ts';
-import { type DoseJudgement, type Given } from '../../dose/judge.ts';
-import { mgText, percentText, productText } from '../../dose/words.ts';
+import { ceilTo, floorTo } from '../../dose/arithmetic.ts';
+import { type AgentDose, type DoseJudgement, type Given } from '../../dose/judge.ts';
+import {
+  allowedMgText,
+  authorityText,
+  bindingText,
+  mgText,
+  percentText,
+  productText,
+} from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Check, Report, SourcesDiffer } from '../check.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -68,6 +75,34 @@ export function report(
         args: { mg: mgText(one.mg), product: productText(one) },
       })),
   };
+}
+
+/** What binds; whose limit it is only where it is the practice's own, the rest is in the hover. */
+function bindingOf({ limit, boundBy }: AgentDose, kg: number | undefined, authority: string): string {
+  const binding = bindingText(limit, boundBy, kg);
+  return limit.practice === undefined ? binding : `${binding}, ${authorityText(limit, boundBy, authority)}`;
+}
+
+/** By how much the day is over, in the words of one limit or of several together. */
+function excessOf(day: DoseJudgement, visit: DoseJudgement, { authority }: Tables): Report['args'] {
+  const [dose] = day.agents;
+  const where = dayText(day, visit);
+  return {
+    over: mgText(ceilTo((dose?.mg ?? 0) - (dose?.limitMg ?? 0), 0.01)),
+    max: allowedMgText(dose?.limitMg ?? 0),
+    binding: dose === undefined ? '' : bindingOf(dose, day.facts.kg, authority),
+    excess: formatNumber(Math.max(0.1, ceilTo((day.atLeast - 1) * 100, 0.1))),
+    where: where === 'the visit' ? '' : ` (${where})`,
+  };
+}
+
+/** An injection over the limit: how much too much, and what to do. */
+export function overReport(day: DoseJudgement, visit: DoseJudgement, tables: Tables): Report | undefined {
+  const found = report(day, visit, 1, tables);
+  if (found === undefined) return undefined;
+  const together = day.agents.length > 1;
+  const form = `${together ? 'together' : 'main'}${found.form === 'main' ? '' : '-nothing-left'}`;
+  return { ...found, form, args: { ...found.args, ...excessOf(day, visit, tables) } };
 }
 
 export const also = 'Counts too: {mg} mg, {product}.';

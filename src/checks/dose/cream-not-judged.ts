@@ -6,8 +6,9 @@ import { daysOf } from './_days.ts';
 
 /** Why nothing of a cream was held against a maximum. */
 function unjudgedBecause({ row, cm2 }: CreamDose): 'main' | 'area' | undefined {
-  if (row === undefined) return 'main';
-  return row.maxGrams === undefined && cm2 === undefined ? 'area' : undefined;
+  if (row?.maxGrams !== undefined) return undefined;
+  if (row?.maxCm2 !== undefined) return cm2 === undefined ? 'area' : undefined;
+  return 'main';
 }
 
 export const check: Check = {

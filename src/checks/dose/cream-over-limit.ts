@@ -1,4 +1,5 @@
 import type { Check } from '../check.ts';
+import { floorTo } from '../../dose/arithmetic.ts';
 import type { CreamDose } from '../../dose/judge.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import { bounded } from '../bounded.ts';
@@ -11,7 +12,7 @@ function overOwnRow({ applied, agent, row, over }: CreamDose): readonly Report[]
   const found: Report[] = [];
   const last = applied.at(-1);
   if (row === undefined || last === undefined) return found;
-  for (const { what, amount, limit } of over) {
+  for (const { what, amount, limit, mark } of over) {
     const longest = applied.find(({ minutes }) => minutes === amount) ?? last;
     const at =
       what === 'time'
@@ -19,12 +20,12 @@ function overOwnRow({ applied, agent, row, over }: CreamDose): readonly Report[]
         : (last.injection[what === 'grams' ? 'amount' : 'area'] ?? last.at);
     found.push({
       at,
-      severity: bounded(row.kind === 'maximum' ? 'warning' : 'information', row.mark),
+      severity: bounded(row.kind === 'maximum' ? 'warning' : 'information', mark),
       form: row.kind === 'maximum' ? 'main' : 'studied',
       args: {
         cream: agent.name,
         amount: `${formatNumber(amount)} ${units[what]}`,
-        limit: `${formatNumber(limit)} ${units[what]}`,
+        limit: `${formatNumber(floorTo(limit, 0.01))} ${units[what]}`,
         population: row.population.text,
       },
     });
@@ -40,7 +41,10 @@ export const check: Check = {
   sources: [
     { source: 'us-label-lidocaine-prilocaine', mark: 'Q2' },
     { source: 'us-label-lidocaine-prilocaine-studies', mark: 'Q' },
-    { source: 'lidocaine-cream-from-memory', mark: 'M' },
+    { source: 'uk-reference-lidocaine-cream', mark: 'Q' },
+    { source: 'us-lidocaine-cream-area', mark: 'Q2' },
+    { source: 'uk-smpc-tetracaine-gel', mark: 'Q' },
+    { source: 'us-label-lidocaine-ointment', mark: 'Q' },
   ],
   messages: {
     main: '{amount} of {cream} is more than {limit}, the most for this patient ({population}). Check amount, area, time and weight.',

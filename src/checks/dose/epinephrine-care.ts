@@ -7,24 +7,26 @@ import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
 
+const forms = { any: 'any', trace: 'avoid', cardiac: 'main' } as const;
+
 function epinephrineCare(subject: Subject): readonly Report[] {
   const found: Report[] = [];
-  const { micrograms } = subject.tables.epinephrine.cardiac;
+  const { cardiac, trace } = subject.tables.epinephrine;
+  const bounds = { any: 0, trace: trace.micrograms, cardiac: cardiac.micrograms };
   for (const day of daysOf(subject.dose)) {
     const first = withEpinephrine(day)[0];
     if (first === undefined) continue;
-    const much = isOver(day.epinephrineMicrograms, micrograms);
     for (const caution of cautionsOf(subject)) {
       const effect = caution.row.epinephrine;
-      if (effect === undefined || !(effect.anyAmount || much)) continue;
+      if (effect === undefined || !isOver(day.epinephrineMicrograms, bounds[effect.from])) continue;
       found.push({
         at: epinephrineAt(first),
-        severity: bounded(effect.anyAmount ? 'warning' : 'information', effect.mark),
-        form: effect.anyAmount ? 'any' : 'main',
+        severity: bounded(effect.from === 'cardiac' ? 'information' : 'warning', effect.mark),
+        form: forms[effect.from],
         args: {
           name: caution.row.name,
           micrograms: formatNumber(day.epinephrineMicrograms, 2),
-          most: micrograms,
+          most: cardiac.micrograms,
         },
         related: [said(caution)],
       });
@@ -37,8 +39,10 @@ export const check: Check = {
   code: 'dose/epinephrine-care',
   severity: 'warning',
   title: 'Epinephrine with a condition or medicine that calls for care',
-  why: 'With a pheochromocytoma any epinephrine can set off a crisis. With non-selective beta blockers, tricyclics, MAO inhibitors, phenothiazines, cocaine or hyperthyroidism pressure and rhythm can suffer. Sources differ from caution to contraindicated, and hold it unlikely with small local doses: below the maximum for cardiac disease nothing is said.',
+  why: 'With a pheochromocytoma any epinephrine can set off a crisis. With non-selective beta blockers, tricyclics, MAO inhibitors and ergot-type oxytocics labels warn of severe, prolonged hypertension and advise against it, without an amount; with uncontrolled hypertension they rule it out. Up to 10 mcg (1 mL of 1:100,000), a trace by Wheal’s own choice, nothing is said of these. With phenothiazines, cocaine or hyperthyroidism it is said from more than the maximum for cardiac disease.',
   sources: [
+    { source: 'us-label-epinephrine-interactions', mark: 'Q' },
+    { source: 'uk-smpc-adrenaline-hypertension', mark: 'Q' },
     { source: 'epinephrine-conditions', mark: 'Q' },
     { source: 'beta-blocker-interactions', mark: 'Q' },
     { source: 'epinephrine-interactions', mark: 'Q' },
@@ -46,10 +50,12 @@ export const check: Check = {
   ],
   messages: {
     any: 'Epinephrine with {name}: the sources advise against it. Use a plain solution, or ask the physician who treats it.',
+    avoid:
+      '{micrograms} mcg of epinephrine with {name}: labels advise against it, since blood pressure can rise severely. Use a plain solution; if it was given, watch pulse and pressure.',
     main: '{micrograms} mcg of epinephrine is more than {most} mcg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
     said: saidHere,
   },
-  alternatives: { readAs: [], forms: ['any'] },
+  alternatives: { readAs: [], forms: ['any', 'avoid'] },
   sourcesDiffer: {
     how: 'For the same medicines one text asks for care and another forbids epinephrine. Care is asked for.',
     settings: ['severities'],

@@ -31,7 +31,7 @@ function endArteries(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/epinephrine-end-artery',
   severity: 'warning',
-  title: 'Epinephrine in a digit, ear or nose with Raynaud or vascular disease',
+  title: 'Epinephrine in a digit, ear, nose or penis with Raynaud or vascular disease',
   why: 'In healthy digits, ears and noses reviews and trials found epinephrine safe, and nothing is said. With Raynaud phenomenon an ischemic digit is reported, and labels ask for care with peripheral vascular disease.',
   sources: [
     { source: 'digit-raynaud-2022', mark: 'Q' },

@@ -15,7 +15,7 @@ export const check: Check = {
   why: 'Little may be added. Weight, liver, heart and age can make less than the published limit too much.',
   sources,
   messages: {
-    main: 'The dose of {day} is {percent}% of the limit: {sum}. At most {left} mL more of this {product} would be in order.',
+    main: 'The dose of {day} is {percent}% of the limit: {sum}. Give at most {left} mL more here.',
     'nothing-left': 'The dose of {day} is {percent}% of the limit: {sum}. Add nothing more.',
     also,
   },

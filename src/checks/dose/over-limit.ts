@@ -2,18 +2,21 @@ import type { Check } from '../check.ts';
 import { overLimit } from '../../dose/judge.ts';
 import type { Report } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
+import { sourcesDiffer, sources, overReport, also } from './_over-limit.ts';
+
+const after = 'if given, stop, watch for seizures and arrhythmia, lipid emulsion at hand.';
 
 export const check: Check = {
   code: 'dose/over-limit',
   severity: 'error',
   title: 'More local anesthetic than the limit for this patient',
-  why: 'Past the limit the risk of seizures and of cardiac arrest rises. All sites of a visit count together, and different anesthetics add up.',
-  sources,
+  why: 'Past the limit the risk of seizures and of cardiac arrest rises, and it may show some time after the injection. The guideline on toxicity stops, calls for help, and gives lipid emulsion with a collapse. All sites of a visit count together, and different anesthetics add up.',
+  sources: [...sources, { source: 'aagbi-toxicity', mark: 'Q' }],
   messages: {
-    main: 'The dose of {day} is {percent}% of the limit: {sum}. At most {ml} mL of this {product} would be in order{beside}; check volume, strength and weight.',
-    'nothing-left':
-      'The dose of {day} is {percent}% of the limit: {sum}. The rest has used up the limit, so that no {product} would be in order; check volumes, strengths and weight.',
+    main: `{over} mg over the limit of {max} mg{where}: {binding}. Give at most {ml} mL here{beside}; ${after}`,
+    'main-nothing-left': `{over} mg over the limit of {max} mg{where}: {binding}. The rest has used it up, give none here; ${after}`,
+    together: `{excess}% over the limits of two anesthetics together{where}. Give at most {ml} mL here{beside}; ${after}`,
+    'together-nothing-left': `{excess}% over the limits of two anesthetics together{where}. The rest has used them up, give none here; ${after}`,
     also,
   },
   alternatives: { readAs: ['tenth-of-one-dose'], mayLeaveMilder: true },
@@ -21,7 +24,7 @@ export const check: Check = {
   find({ dose, tables }) {
     const reports: Report[] = [];
     for (const day of daysOf(dose)) {
-      const found = overLimit(day) ? report(day, dose, 1, tables) : undefined;
+      const found = overLimit(day) ? overReport(day, dose, tables) : undefined;
       if (found !== undefined) reports.push(found);
     }
     return reports;

@@ -1,6 +1,6 @@
 import type { Check } from '../check.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
-import { formatNumber } from '../../note/values/format.ts';
+import { percentText } from '../../dose/words.ts';
 import type { Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
@@ -8,28 +8,41 @@ import { said, saidHere } from './_caution-findings.ts';
 
 function lessTolerance(subject: Subject): readonly Report[] {
   const found: Report[] = [];
+  const { toleranceFrom, oldAge } = subject.tables;
   for (const day of daysOf(subject.dose)) {
     const last = day.given.at(-1);
-    if (last === undefined || !isAtLeast(day.atLeast, subject.tables.toleranceFrom)) continue;
+    if (last === undefined || !isAtLeast(day.atLeast, toleranceFrom)) continue;
+    const percent = percentText(day.atLeast);
+    const years = Math.floor((day.facts.months ?? 0) / 12);
+    if (years >= oldAge.years) {
+      const isMuch = years >= oldAge.warnedYears && isAtLeast(day.atLeast, oldAge.warnedFrom);
+      found.push({
+        at: last.at,
+        form: 'age',
+        severity: isMuch ? 'warning' : 'information',
+        args: { years, percent },
+      });
+    }
     for (const caution of cautionsOf(subject))
       if (caution.row.tolerance !== undefined)
-        found.push({
-          at: last.at,
-          args: { name: caution.row.name, percent: formatNumber(day.atLeast * 100, 0) },
-          related: [said(caution)],
-        });
+        found.push({ at: last.at, args: { name: caution.row.name, percent }, related: [said(caution)] });
   }
   return found;
 }
 
 export const check: Check = {
   code: 'dose/reduced-tolerance',
-  severity: 'information',
+  severity: 'warning',
+  milder: { main: 'information' },
   title: 'More than half of the limit in a patient who bears less',
-  why: 'The limits are for healthy adults. Labels want less for the debilitated and with cardiac or liver disease, and give no number; from half of the limit on Wheal says so.',
-  sources: [{ source: 'us-label-reduced-doses', mark: 'Q' }],
+  why: 'The limits are for healthy adults. Labels want less for the elderly and debilitated and with cardiac or liver disease, and give no number. That it is said from half of the limit on, from 65 years on, and as a warning from 80% at 80 years, is Wheal’s own choice.',
+  sources: [
+    { source: 'us-label-reduced-doses', mark: 'Q' },
+    { source: 'format', mark: 'format' },
+  ],
   messages: {
     main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
+    age: 'The dose comes to {percent}% of the limit for a healthy adult; at {years} years labels want less, without a number. Weigh whether less will do.',
     said: saidHere,
   },
   find: lessTolerance,

@@ -4,7 +4,7 @@ import { byGravity } from '../../note/tree/severity.ts';
 import type { Specimen } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Effect } from '../../reference/media.ts';
+import type { Effect, MediumRow } from '../../reference/media.ts';
 import { bounded } from '../bounded.ts';
 import type { Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
@@ -13,6 +13,8 @@ import { sentSpecimens } from './_sent.ts';
 interface Harm {
   readonly leaf: Leaf<string>;
   readonly test: string;
+  /** The test under whose name the effects on it are kept. */
+  readonly key: string;
   readonly effect: Effect;
   readonly severity: Severity;
 }
@@ -28,9 +30,18 @@ function harms(specimen: Specimen, tables: Tables): Harm[] {
     for (const { name, like } of rowsIn(tables.tests, leaf)) {
       const effect = medium.effects?.[like ?? name];
       if (effect !== undefined && effect.on !== 'serves')
-        found.push({ leaf, test: name, effect, severity: severityOf(effect) });
+        found.push({ leaf, test: name, key: like ?? name, effect, severity: severityOf(effect) });
     }
   return found;
+}
+
+/** The medium that serves all of these tests, surest first; nothing is named where none is known to. */
+function rightText(harmed: readonly Harm[], { media }: Tables): string {
+  const serves = (row: MediumRow): boolean => harmed.every(({ key }) => row.effects?.[key]?.on === 'serves');
+  const isSure = (row: MediumRow): boolean => harmed.every(({ key }) => row.effects?.[key]?.mark === 'Q');
+  const serving = media.rows.filter(serves);
+  const row = serving.find(isSure) ?? serving[0];
+  return row === undefined ? '' : ` into ${row.name}`;
 }
 
 /** One report for a specimen: what its medium does to the test that suffers most, and to all others as gravely. */
@@ -46,6 +57,7 @@ function judge(specimen: Specimen, tables: Tables): Report | undefined {
     args: {
       medium: specimen.medium.text,
       tests: [...new Set(same.map(({ test }) => test))].join(', '),
+      right: rightText(same, tables),
     },
     related: found.map(({ leaf: { start, end }, test }) => ({ start, end, form: 'test', args: { test } })),
   };
@@ -71,8 +83,8 @@ export const check: Check = {
   ],
   messages: {
     destroys:
-      'Tissue in `{medium}` is lost for {tests}. Call the laboratory at once, and take another sample into the right medium.',
-    poor: '`{medium}` does not suit {tests}. Call the laboratory: it may still be moved, or another sample is needed.',
+      'Tissue in `{medium}` is lost for {tests}. Call the laboratory at once, and take another sample{right}.',
+    poor: '`{medium}` does not suit {tests}. Call the laboratory: it may still be moved, or another sample is needed{right}.',
     test: '{test} is asked for here',
   },
   // Tissue that lies in a medium that destroys it is not saved by another word.

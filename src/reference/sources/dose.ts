@@ -10,12 +10,30 @@ export const doseSources = {
     'US prescribing information, bupivacaine hydrochloride injection, single doses (label text as restated in the table of Poisoning & Drug Overdose)',
   'us-label-bupivacaine-children':
     'US prescribing information, bupivacaine hydrochloride injection, pediatric use, as restated by a dental course',
+  'us-label-bupivacaine-adults':
+    'US prescribing information, bupivacaine hydrochloride injection (December 2024), highlights, indications and usage: in adults (DailyMed)',
   'us-label-bupivacaine-strengths':
     'US prescribing information, bupivacaine hydrochloride injection, kinds of block and concentrations',
   'us-label-mepivacaine':
     'US prescribing information, mepivacaine hydrochloride injection, dosage and administration; the same in a reference monograph',
   'us-label-mepivacaine-children':
     'US prescribing information, mepivacaine hydrochloride injection, pediatric dosage, as restated by two drug references',
+  'us-label-mepivacaine-levonordefrin':
+    'US prescribing information, mepivacaine 2% with levonordefrin 1:20,000, composition and dosage (DailyMed a3c2cddc)',
+  'us-label-procaine':
+    'US prescribing information, procaine hydrochloride injection 1% and 2%, composition: acetone sodium bisulfite in all, chlorobutanol in multiple-dose vials (DailyMed c80c810a)',
+  'us-label-prilocaine-epinephrine':
+    'US prescribing information, prilocaine 4% with epinephrine 1:200,000, table 1: sodium metabisulfite 0.5 mg/mL (DailyMed b374a5f1)',
+  'us-label-lidocaine-ointment':
+    'US prescribing information, lidocaine ointment 5%, dosage: 5 g at one time, 17 to 20 g a day; children 4.5 mg/kg',
+  'uk-smpc-mepivacaine':
+    'UK summary of product characteristics, mepivacaine 3% plain, dental, sections 4.1 and 4.2: 4.4 mg/kg, not above 300 mg; from 4 years',
+  'uk-reference-levobupivacaine': 'UK medicines reference, levobupivacaine, dosage: 150 mg as a single dose',
+  'uk-smpc-tetracaine-gel':
+    'UK summary of product characteristics, tetracaine gel 40 mg/g, sections 2, 4.2 to 4.4 (MHRA 2018)',
+  'uk-reference-lidocaine-cream': 'UK medicines reference, lidocaine 4% cream, dosage',
+  'us-lidocaine-cream-area':
+    'US label of lidocaine 4% cream as restated by a medical news page: no more than 100 cm² up to 20 kg',
   'us-label-articaine':
     'US prescribing information, articaine 4% with epinephrine, dosage and administration, maximum recommended dosages',
   'us-label-chloroprocaine': 'US prescribing information, chloroprocaine hydrochloride injection, dosage',
@@ -39,7 +57,7 @@ export const doseSources = {
   'sg-label-lidocaine': 'Label of a lidocaine injection, Singapore',
   'hk-label-bupivacaine': 'Label of a bupivacaine injection, Hong Kong',
   'australia-toxicology':
-    'Therapeutic Guidelines (Australia): Toxicology, local anesthetics, table of toxic doses',
+    'Therapeutic Guidelines (Australia): Toxicology, local anesthetics, table of toxic doses (for adults here, never a child)',
   'aad-2016':
     'Kouba et al., Guidelines for the use of local anesthesia in office-based dermatologic surgery, J Am Acad Dermatol 2016;74:1201-19',
   'aad-2016-summary':
@@ -52,6 +70,28 @@ export const doseSources = {
     'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, warnings: methemoglobinemia, G6PD deficiency, infants under 12 months who take drugs that cause it',
   'prilocaine-benzocaine-course':
     'Dental continuing education course ce449: methemoglobinemia from prilocaine and benzocaine',
+  'fda-benzocaine-2018':
+    'FDA drug safety communication, 23 May 2018: benzocaine in the mouth not under 2 years, and methemoglobinemia in the labels of all local anesthetics',
+  'us-label-methemoglobin':
+    'US prescribing information, lidocaine hydrochloride injection 4%, warnings, methemoglobinemia: G6PD deficiency, congenital or idiopathic, heart or lung compromise, under 6 months, oxidizing agents; all local anesthetics since 2018',
+  'us-label-methemoglobin-drugs':
+    'US prescribing information, lidocaine ointment 5%, drug interactions, table of drugs associated with methemoglobinemia',
+  'us-label-cream-methemoglobin-drugs':
+    'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, warnings: drugs associated with methemoglobinemia',
+  'methemoglobin-drugs-restated':
+    'Table of drugs associated with methemoglobinemia of the US labels of local anesthetics, as restated by a drug reference',
+  'us-label-cream-antiarrhythmics':
+    'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, warnings and drug interactions: class I and class III antiarrhythmics',
+  'us-label-cream-places':
+    'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, warnings and information for patients: not near the eyes, on open wounds, or where it can reach the middle ear',
+  'us-label-epinephrine-interactions':
+    'US prescribing information, lidocaine hydrochloride and epinephrine injection, sections 7.2 to 7.4: MAO inhibitors, tricyclics, ergot-type oxytocics, non-selective beta blockers',
+  'uk-smpc-adrenaline-hypertension':
+    'UK summary of product characteristics, lidocaine 2% with adrenaline 1:80,000, dental, section 4.3: uncontrolled or severe hypertension',
+  'us-label-diphenhydramine':
+    'US prescribing information, diphenhydramine hydrochloride injection, contraindications: use as a local anesthetic, because of local necrosis',
+  'diphenhydramine-2009':
+    'Pavlidakey PG et al., Diphenhydramine as an alternative local anesthetic agent, J Clin Aesthet Dermatol 2009;2(10):37-40',
   'methemoglobin-drugs-australia':
     'Therapeutic Guidelines (Australia): Toxicology, drugs and toxins that cause methemoglobinemia',
   'methemoglobin-drugs-ers':
@@ -76,6 +116,8 @@ export const doseSources = {
   'swedish-anesthesia': 'Swedish anesthesia guide, table of local anesthetics',
   'mcq-site-table': 'Table of local anesthetics on a page of examination questions',
   'dermatologic-surgery-text': 'Textbook of dermatologic surgery, chapter on local anesthesia',
+  'aagbi-toxicity':
+    'AAGBI safety guideline, Management of severe local anaesthetic toxicity: signs, which may come some time after; stop injecting, call for help, lipid emulsion',
   'additive-toxicity':
     'Spiegel et al., Central nervous system toxicity of local anesthetic mixtures in the rat, Anesth Analg, December 1992',
   'epinephrine-dental-course': 'Dental continuing education course ce646: epinephrine, 0.2 mg for a visit',

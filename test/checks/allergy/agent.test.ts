@@ -1,3 +1,4 @@
+import { messageOf } from '../../../src/checks/index.ts';
 import assert from 'node:assert/strict';
 import { readPractice } from '../../../src/note/read.ts';
 import { tablesOf } from '../../../src/practice/tables.ts';
@@ -189,5 +190,29 @@ describe('an allergy to an anesthetic', () => {
     for (const entry of ['PABA', 'para-aminobenzoic acid', 'benzocaine'])
       flags('allergy/same-class', note(`[${entry}]`, given('⟦chloroprocaine⟧')), { severity: 'warning' });
     silent('allergy/same-class', note('[PABA]', given('lidocaine')));
+  });
+});
+
+describe('what is left to advise', () => {
+  const of = (allergies: string, anesthetic: string): string =>
+    `visit: 2026-03-02\npatient: {id: C-1, age: 40 years, weight: 70 kg, allergies: ${allergies}}\nprocedures:\n` +
+    `  - site: left upper back\n    method: punch\n    anesthetic: {${anesthetic}}\n`;
+  const plain = 'agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL';
+
+  it('names no other class to who is allergic to all of them', () => {
+    for (const allergies of ['[all -caines]', '[amides, esters]']) {
+      const [finding] = flags('allergy/agent', of(allergies, plain), { severity: 'error' });
+      assert.match(messageOf(finding!), /no local anesthetic known here is left/);
+    }
+    const [one] = flags('allergy/agent', of('[lidocaine]', plain), { severity: 'error' });
+    assert.match(messageOf(one!), /Use another class/);
+  });
+
+  it('does not send from bacteriostatic saline to another vial of it', () => {
+    const [finding] = flags(
+      'allergy/preservative',
+      of('[benzyl alcohol]', 'agent: ⟦bacteriostatic saline⟧, volume: 1 mL'),
+    );
+    assert.match(messageOf(finding!), /plain saline does not numb/);
   });
 });

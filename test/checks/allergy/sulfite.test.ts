@@ -42,3 +42,12 @@ describe('allergy/sulfite', () => {
     });
   });
 });
+
+describe('allergy/sulfite in a plain solution', () => {
+  it('flags procaine, which holds one in every form, and stays silent for plain lidocaine', () => {
+    const of = (agent: string): string =>
+      `visit: 2026-03-02\npatient: {id: C-1, age: 40 years, weight: 70 kg, allergies: [sulfites]}\nprocedures:\n  - site: left upper back\n    method: punch\n    anesthetic: {agent: ${agent}, concentration: 1%, volume: 1 mL}\n`;
+    flags('allergy/sulfite', of('⟦procaine⟧'), { severity: 'error' });
+    silent('allergy/sulfite', of('lidocaine'));
+  });
+});

@@ -21,14 +21,15 @@ describe('dose/advisory-passed', () => {
     flags('dose/advisory-passed', note([withEpinephrine('⟦10.4 mL⟧')], child));
   });
 
-  it('says that a label advises against bupivacaine under 12 years', () => {
+  it('says that a label advises against bupivacaine under 18 years', () => {
     const bupivacaine = (volume: string): string =>
       `agent: bupivacaine, concentration: 0.25%, volume: ${volume}`;
     const [finding] = flags('dose/advisory-passed', note([bupivacaine('⟦1 mL⟧')], child), {
       severity: 'warning',
     });
     assert.match(messageOf(finding!), /advises against bupivacaine/);
-    silent('dose/advisory-passed', note([bupivacaine('1 mL')], 'id: C-1, age: 12 years, weight: 40 kg'));
+    flags('dose/advisory-passed', note([bupivacaine('⟦1 mL⟧')], 'id: C-1, age: 17 years, weight: 60 kg'));
+    silent('dose/advisory-passed', note([bupivacaine('1 mL')], 'id: C-1, age: 18 years, weight: 60 kg'));
   });
 
   it('leaves 30% off an amide under 6 months', () => {

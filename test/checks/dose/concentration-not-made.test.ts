@@ -23,8 +23,9 @@ describe('dose/concentration-not-made', () => {
     flags('dose/concentration-not-made', of('lidocaine', '⟦1.2%⟧'), { severity: 'warning' });
     flags('dose/concentration-not-made', of('bupivacaine', '⟦1%⟧'), { severity: 'warning' });
     flags('dose/concentration-not-made', of('lidocaine', '⟦0.25%⟧'), { severity: 'information' });
-    // The strengths of procaine are known from memory alone.
-    flags('dose/concentration-not-made', of('procaine', '⟦4%⟧'), { severity: 'information' });
+    // The strengths of levobupivacaine are known from memory alone.
+    flags('dose/concentration-not-made', of('levobupivacaine', '⟦4%⟧'), { severity: 'information' });
+    flags('dose/concentration-not-made', of('procaine', '⟦4%⟧'), { severity: 'warning' });
   });
 
   it('is silent for every strength that is made', () => {

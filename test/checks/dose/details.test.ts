@@ -101,15 +101,47 @@ describe('creams', () => {
     flags('dose/cream-over-limit', of('amount: ⟦1.1 g⟧', 'id: C-1, age: 2 months, weight: 5.5 kg'));
   });
 
-  it('are information where a value is from memory, or only the most that was studied', () => {
-    const severity = 'information';
-    const four = (area: string): string =>
-      note([`agent: lidocaine cream 4%, amount: 5 g, area: ${area}`], 'id: C-1, age: 1 year, weight: 9 kg');
-    flags('dose/cream-over-limit', four('⟦101 cm2⟧'), { severity });
-    silent('dose/cream-over-limit', four('100 cm2'));
+  it('are information where a value is only the most that was studied', () => {
     flags('dose/cream-over-limit', of('amount: ⟦61 g⟧', 'id: C-1, age: 40 years, weight: 70 kg'), {
-      severity,
+      severity: 'information',
     });
+  });
+
+  it('of lidocaine 4%: 100 cm² up to 20 kg, and 1 g for 1 or 4 hours in the first year', () => {
+    const four = (rest: string, patient = 'id: C-1, age: 4 years, weight: 20 kg'): string =>
+      note([`agent: lidocaine cream 4%, ${rest}`], patient);
+    flags('dose/cream-over-limit', four('amount: 5 g, area: ⟦101 cm2⟧'), { severity: 'warning' });
+    silent('dose/cream-over-limit', four('amount: 5 g, area: 100 cm2, on: 09:00, off: 14:00'));
+    flags('dose/cream-over-limit', four('amount: 5 g, area: 100 cm2, on: 09:00, off: ⟦14:01⟧'));
+    silent(
+      'dose/cream-over-limit',
+      four('amount: 5 g, area: 500 cm2', 'id: C-1, age: 8 years, weight: 26 kg'),
+    );
+    const infant = 'id: C-1, age: 5 months, weight: 7 kg';
+    silent('dose/cream-over-limit', four('amount: 1 g, on: 09:00, off: 13:00', infant));
+    flags('dose/cream-over-limit', four('amount: ⟦1.1 g⟧', infant));
+    const younger = 'id: C-1, age: 2 months, weight: 5 kg';
+    flags('dose/cream-over-limit', four('amount: 1 g, on: 09:00, off: ⟦10:01⟧', younger));
+  });
+
+  it('of tetracaine gel: 1 g under 5 years, then 5 g at one time', () => {
+    const gel = (amount: string, patient: string): string =>
+      note([`agent: tetracaine gel, amount: ${amount}`], patient);
+    const child = 'id: C-1, age: 59 months, weight: 18 kg';
+    silent('dose/cream-over-limit', gel('1 g', child));
+    flags('dose/cream-over-limit', gel('⟦1.5 g⟧', child), { severity: 'warning' });
+    silent('dose/cream-over-limit', gel('5 g', 'id: C-1, age: 60 months, weight: 18 kg'));
+    flags('dose/cream-over-limit', gel('⟦5.1 g⟧', 'id: C-1, age: 40 years, weight: 70 kg'));
+  });
+
+  it('of lidocaine ointment 5%: 5 g at one time, and 4.5 mg/kg for a child', () => {
+    const ointment = (amount: string, patient: string): string =>
+      note([`agent: lidocaine ointment, amount: ${amount}`], patient);
+    silent('dose/cream-over-limit', ointment('5 g', 'id: C-1, age: 40 years, weight: 70 kg'));
+    flags('dose/cream-over-limit', ointment('⟦5.1 g⟧', 'id: C-1, age: 40 years, weight: 70 kg'));
+    // 4.5 mg/kg × 20 kg = 90 mg, 1.8 g of 50 mg/g.
+    silent('dose/cream-over-limit', ointment('1.8 g', 'id: C-1, age: 6 years, weight: 20 kg'));
+    flags('dose/cream-over-limit', ointment('⟦1.9 g⟧', 'id: C-1, age: 6 years, weight: 20 kg'));
   });
 
   it('without a known maximum are told of, for a child and for an adult', () => {

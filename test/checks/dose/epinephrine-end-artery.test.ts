@@ -24,9 +24,12 @@ describe('dose/epinephrine-end-artery', () => {
     silent(code, note([withEpinephrine('1 mL')], raynaud));
   });
 
-  it('takes vascular disease of the limbs for none of the nose, but Raynaud for one of the nose too', () => {
-    silent(code, at('nasal tip', note([withEpinephrine('1 mL')], person('conditions: [PAD]'))));
+  it('takes vascular disease for one of nose, ear and penis too, and Raynaud for one of nose and ear', () => {
+    for (const site of ['nasal tip', 'left helix', 'penile shaft'])
+      flags(code, at(site, note([marked('1 mL')], person('conditions: [PAD]'))), { severity: 'warning' });
     flags(code, at('nasal tip', note([marked('1 mL')], person('conditions: [Raynaud]'))));
+    silent(code, at('penile shaft', note([withEpinephrine('1 mL')], person('conditions: [Raynaud]'))));
+    silent(code, at('left upper arm', note([withEpinephrine('1 mL')], person('conditions: [PAD]'))));
   });
 
   it('counts an injection for the whole visit once', () => {

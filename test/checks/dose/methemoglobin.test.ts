@@ -1,5 +1,5 @@
 import { flags, silent } from '../tester.ts';
-import { lidocaine, note } from './notes.ts';
+import { note } from './notes.ts';
 import { person } from './_caution-findings.ts';
 
 describe('dose/methemoglobin', () => {
@@ -11,12 +11,37 @@ describe('dose/methemoglobin', () => {
     flags(code, note([cream], person('conditions: [congenital methemoglobinemia]')), { severity: 'error' });
     flags(code, note([cream], infant('medications: [co-trimoxazole]')), { severity: 'error' });
     flags(code, note([cream], person('conditions: [G6PD deficiency]')), { severity: 'warning' });
-    flags(code, note([cream], person('medications: [dapsone 100 mg]')), { severity: 'information' });
+    flags(code, note([cream], person('medications: [dapsone 100 mg]')), { severity: 'warning' });
+    flags(code, note([cream], person('medications: [acetaminophen]')), { severity: 'information' });
     flags(code, note(['agent: ⟦prilocaine⟧, concentration: 4%, volume: 1 mL'], person('conditions: [G6PD]')));
   });
 
-  it('is silent without prilocaine, and without what makes it worse', () => {
-    silent(code, note([lidocaine('1 mL')], person('conditions: [congenital methemoglobinemia]')));
+  it('tells of every local anesthetic, less loudly where it is not prilocaine or benzocaine', () => {
+    const plain = 'agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL';
+    flags(code, note([plain], person('conditions: [congenital methemoglobinemia]')), { severity: 'warning' });
+    flags(code, note([plain], person('conditions: [G6PD deficiency]')), { severity: 'information' });
+    flags(code, note([plain], person('medications: [nitrofurantoin]')), { severity: 'information' });
+    flags(code, note(['agent: ⟦benzocaine⟧, amount: 1 g'], person('medications: [dapsone]')), {
+      severity: 'warning',
+    });
+    silent(code, note([plain.replace(/[⟦⟧]/g, '')], person('medications: [acetaminophen, metoclopramide]')));
+    silent(
+      code,
+      note(['agent: bacteriostatic saline, volume: 1 mL'], person('conditions: [methemoglobinemia]')),
+    );
+  });
+
+  it('tells of every local anesthetic under 6 months', () => {
+    const of = (months: number): string =>
+      note(
+        ['agent: ⟦lidocaine⟧, concentration: 1%, volume: 0.5 mL'],
+        `id: C-1, age: ${months} months, weight: 7 kg`,
+      );
+    flags(code, of(5), { severity: 'information' });
+    silent(code, of(6).replace(/[⟦⟧]/g, ''));
+  });
+
+  it('is silent without what makes it worse', () => {
     silent(
       code,
       note(['agent: lidocaine-prilocaine cream, amount: 1 g'], infant('medications: [vitamin D]')),

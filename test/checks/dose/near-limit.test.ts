@@ -12,7 +12,7 @@ describe('dose/near-limit', () => {
   });
 
   it('says how much more would be in order', () => {
-    says('dose/near-limit', note([lidocaine('⟦23 mL⟧')]), '82.4%', 'At most 4.9 mL more');
+    says('dose/near-limit', note([lidocaine('⟦23 mL⟧')]), '82.4%', 'Give at most 4.9 mL more');
     says('dose/near-limit', note([lidocaine('⟦27.9 mL⟧')]), 'Add nothing more');
   });
 });

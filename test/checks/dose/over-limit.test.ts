@@ -13,24 +13,24 @@ describe('dose/over-limit', () => {
     assert.equal(finding?.related.length, 2);
   });
 
-  it('says the sum, what binds, whose limit it is, and what would be in order', () => {
+  it('begins with by how much, and says what binds and what to do, in 35 words at most', () => {
     says(
       'dose/over-limit',
       note([lidocaine('20 mL'), lidocaine('⟦8 mL⟧')]),
-      '280 mg of at most 279 mg',
-      '4.5 mg/kg at 62 kg, US prescribing information',
-      'At most 7.9 mL of this lidocaine 1%',
+      '1 mg over the limit of 279 mg: 4.5 mg/kg at 62 kg.',
+      'Give at most 7.9 mL here beside the rest',
+      'stop, watch for seizures and arrhythmia',
     );
     says(
       'dose/over-limit',
       note(['agent: bupivacaine, concentration: 0.25%, volume: ⟦64 mL⟧']),
-      'at most 155 mg (2.5 mg/kg at 62 kg, reference tables, since US prescribing information has only a cap)',
-      'At most 62 mL',
+      '5 mg over the limit of 155 mg: 2.5 mg/kg at 62 kg',
+      'Give at most 62 mL here',
     );
     says(
       'dose/over-limit',
       note([lidocaine('27.9 mL'), withEpinephrine('⟦1 mL⟧')]),
-      'no lidocaine 1% with epinephrine',
+      '% over the limits of two anesthetics together. The rest has used them up, give none here',
     );
   });
 

@@ -12,6 +12,7 @@ const authorities: Readonly<Record<string, string>> = {
   'Irish label': 'UK and Irish product characteristics',
   'UK label': 'another UK product',
   'UK label 1%': 'another UK product',
+  'UK label, second': 'another UK product',
   'export label': 'an export label',
   Australia: 'Therapeutic Guidelines (Australia)',
   'UK textbook': 'ABC of Practical Procedures',
@@ -24,6 +25,7 @@ const authorities: Readonly<Record<string, string>> = {
 
 function authorityOf({ agent, authority, age_from_years: from }: Row): string {
   if (agent === 'mepivacaine' && authority === 'UK label') return 'UK medicines reference';
+  if (agent === 'levobupivacaine' && authority === 'UK and EU label') return 'UK medicines reference';
   // From 12 years on both books have the same doses, and the tables keep them as those of one.
   if (authority === 'BNFC' && from === '12') return 'British National Formulary';
   return authorities[authority!] ?? authority!;
@@ -70,7 +72,7 @@ function ofLimit(row: Row): readonly Fact[] {
 const preparations: Readonly<Record<string, string>> = {
   'lidocaine-prilocaine 2.5%/2.5% cream': 'lidocaine-prilocaine cream',
   'lidocaine 4% cream': 'lidocaine cream 4%',
-  'lidocaine 5% ointment': 'lidocaine cream 5%',
+  'lidocaine 5% ointment': 'lidocaine ointment 5%',
   'tetracaine 4% gel': 'tetracaine',
 };
 
@@ -80,6 +82,30 @@ const byAge = /^(?:\d+ (?:to|month)|adult, as studied$|child up to 20 kg, US$)/;
 const strengthKey = (agent: string, mgPerMl: number): string =>
   `strengths / ${agent} / ${Number(mgPerMl.toFixed(6))} mg/mL`;
 
+/** Where the rows of the tables begin, in months and kg, for which a named population counts. */
+const beginnings: Readonly<Record<string, readonly (readonly [months: number, kg: number])[]>> = {
+  'lidocaine cream 4% / under 1 year, UK': [
+    [0, 0],
+    [3, 0],
+  ],
+  'lidocaine cream 4% / 1 to 3 months, UK': [[0, 0]],
+  'lidocaine cream 4% / 3 to 12 months, UK': [[3, 0]],
+  'lidocaine cream 4% / from 1 year, UK': [
+    [12, 0],
+    [12, 20],
+  ],
+  'lidocaine cream 4% / child up to 20 kg, US': [
+    [0, 0],
+    [3, 0],
+    [12, 0],
+  ],
+  'tetracaine / 1 month to 5 years': [[0, 0]],
+  'tetracaine / 5 to 18 years': [[60, 0]],
+  'lidocaine ointment 5% / child': [[0, 0]],
+  'lidocaine ointment 5% / adult': [[216, 0]],
+};
+const judged = new Set(['amount', 'area', 'time', 'lidocaine per weight']);
+
 function ofCream(row: Row): readonly Fact[] {
   const { preparation, population, quantity, value, unit } = row;
   const agent = preparations[preparation!] ?? preparation!;
@@ -87,6 +113,9 @@ function ofCream(row: Row): readonly Fact[] {
   const minutes = unit === 'h' && quantity === 'time';
   const measured = `${quantity}${unit === '' ? '' : `, ${minutes ? 'min' : unit}`}`;
   const amount = minutes ? String(Number(value) * 60) : value!;
+  const rows = judged.has(quantity!) ? beginnings[`${agent} / ${population}`] : undefined;
+  if (rows !== undefined)
+    return rows.map(([months, kg]) => ({ key: creamKey(agent, months, kg, measured), value: amount }));
   if (!byAge.test(population!) || population!.endsWith('UK'))
     return [{ key: `creams / ${agent} / ${population} / ${measured}`, value: amount }];
   const fromKg = row['weight_from_kg'] === '' ? 0 : Number(row['weight_from_kg']);
@@ -95,7 +124,7 @@ function ofCream(row: Row): readonly Fact[] {
 
 const formsOfLidocaine: Readonly<Record<string, readonly string[]>> = {
   cream: ['lidocaine cream 4%', 'lidocaine cream'],
-  ointment: ['lidocaine cream 5%', 'lidocaine cream'],
+  ointment: ['lidocaine ointment 5%', 'lidocaine cream 5%', 'lidocaine cream'],
   'topical solution': ['lidocaine topical solution'],
 };
 
@@ -105,13 +134,20 @@ const ofStrength = ({ agent, use, value }: Row): readonly Fact[] =>
     value: 'made',
   }));
 
+/** Anesthetics whose every form holds a sulfite, so that the tables keep one fact for all of them. */
+const always = new Set(['procaine', 'mepivacaine with levonordefrin']);
+
+/** E219 is a salt of methylparaben, the name under which allergies are kept. */
+const parabensOf = (name: string): string => (name === 'tetracaine' ? 'methylparaben' : 'parabens');
+
 function ofContents({ agent, form, kind, substance, value }: Row): readonly Fact[] {
   if (value === '0') return [];
-  const name = agent === 'lidocaine-prilocaine' ? 'lidocaine-prilocaine cream' : agent!;
+  const own = form!.startsWith('with levonordefrin') ? `${agent} with levonordefrin` : agent!;
+  const name = agent === 'lidocaine-prilocaine' ? 'lidocaine-prilocaine cream' : own;
   const what =
     kind === 'preservative'
-      ? `preservative ${substance!.startsWith('parabens') ? 'parabens' : substance!.replace(', at most', '')}`
-      : `sulfite, ${form!.startsWith('with epinephrine') ? 'with epinephrine' : form}`;
+      ? `preservative ${substance!.startsWith('parabens') ? parabensOf(name) : substance!.replace(', at most', '')}`
+      : `sulfite, ${form!.startsWith('with epinephrine') ? 'with epinephrine' : always.has(name) ? 'plain' : form}`;
   return [{ key: `contents / ${name} / ${what}`, value: 'yes' }];
 }
 

@@ -76,12 +76,20 @@ const ofLimits = (): readonly Fact[] => [
 export const creamKey = (agent: string, fromMonths: number, fromKg: number, quantity: string): string =>
   `creams / ${agent} / from ${fromMonths} months and ${fromKg} kg / ${quantity}`;
 
-const factsOfCream = ({ agent, population, maxGrams, maxCm2, maxMinutes }: CreamRow): readonly Fact[] =>
+const factsOfCream = ({
+  agent,
+  population,
+  maxGrams,
+  maxCm2,
+  maxMinutes,
+  maxMgPerKg,
+}: CreamRow): readonly Fact[] =>
   (
     [
       ['amount, g', maxGrams],
       ['area, cm2', maxCm2],
       ['time, min', maxMinutes],
+      ['lidocaine per weight, mg/kg', maxMgPerKg],
     ] as const
   ).flatMap(([quantity, value]) =>
     value === undefined
@@ -104,10 +112,16 @@ const ofStrengths = (): readonly Fact[] =>
     strengths.map((strength) => ({ key: `strengths / ${name} / ${strength} mg/mL`, value: 'made' })),
   );
 
-function factsOfContents({ name, preservatives, sulfiteWithEpinephrine }: AgentRow): readonly Fact[] {
+function factsOfContents({
+  name,
+  preservatives,
+  sulfite: always,
+  sulfiteWithEpinephrine,
+}: AgentRow): readonly Fact[] {
   const sulfite = { key: `contents / ${name} / sulfite, with epinephrine`, value: 'yes' };
   return [
     ...(sulfiteWithEpinephrine === undefined ? [] : [sulfite]),
+    ...(always === undefined ? [] : [{ key: `contents / ${name} / sulfite, plain`, value: 'yes' }]),
     ...preservatives.map((one) => ({ key: `contents / ${name} / preservative ${one.name}`, value: 'yes' })),
   ];
 }

@@ -192,13 +192,14 @@ function cautionExposure({ epinephrine, endArtery, methemoglobin }: CautionRow):
     return { ...exposure('dose/epinephrine-end-artery', withEpinephrine('1 mL')), site: 'right ring finger' };
   if (epinephrine !== undefined)
     return {
-      ...exposure('dose/epinephrine-care', withEpinephrine(epinephrine.anyAmount ? '1 mL' : '6 mL')),
-      mild: !epinephrine.anyAmount,
+      ...exposure('dose/epinephrine-care', withEpinephrine(epinephrine.from === 'any' ? '1 mL' : '6 mL')),
+      mild: epinephrine.from === 'cardiac',
     };
   return (
     methemoglobin && {
       ...exposure('dose/methemoglobin', cream('lidocaine-prilocaine cream')),
-      infant: methemoglobin.by === 'medicine',
+      infant: methemoglobin.by === 'medicine' || methemoglobin.by === 'everyday',
+      mild: methemoglobin.by === 'everyday',
     }
   );
 }
@@ -212,6 +213,7 @@ const conditions: ReadonlySet<string> = new Set([
   'peripheral vascular disease',
   'methemoglobinemia',
   'G6PD deficiency',
+  'uncontrolled hypertension',
 ]);
 
 const cautionThings = cautions.flatMap((row) => {

@@ -1,0 +1,50 @@
+import { isAtLeast } from '../../dose/arithmetic.ts';
+import { percentText } from '../../dose/words.ts';
+import { bounded } from '../bounded.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { cautionsOf } from './_cautions.ts';
+import { daysOf } from './_days.ts';
+import { holds, placeOf, said, saidHere, usedOn } from './_caution-findings.ts';
+
+const adding = ['lidocaine', 'prilocaine'];
+
+function find(subject: Subject): readonly Report[] {
+  const found: Report[] = [];
+  for (const day of daysOf(subject.dose)) {
+    const used = usedOn(day).find((one) => adding.some((name) => holds(one, name)));
+    const isMuch = isAtLeast(day.atLeast, subject.tables.toleranceFrom);
+    if (used === undefined || (!isMuch && used.agent.form !== 'cream')) continue;
+    for (const caution of cautionsOf(subject)) {
+      const effect = caution.row.antiarrhythmic;
+      if (effect === undefined) continue;
+      found.push({
+        at: placeOf(used.injection),
+        form: isMuch ? 'main' : 'cream',
+        severity: bounded(isMuch ? 'warning' : 'information', effect.mark),
+        args: {
+          agent: used.agent.name,
+          name: caution.row.name,
+          class: effect.class,
+          percent: percentText(day.atLeast),
+        },
+        related: [said(caution)],
+      });
+    }
+  }
+  return found;
+}
+
+export const check: Check = {
+  code: 'dose/antiarrhythmic',
+  severity: 'warning',
+  title: 'Much lidocaine or prilocaine with a medicine for the rhythm of the heart',
+  why: 'Lidocaine is itself an antiarrhythmic of class I. Labels hold the effects on the heart additive with class I, and ask for close watching with class III; they name no amount. Of an injection Wheal says so from half of the limit on, of a cream always.',
+  sources: [{ source: 'us-label-cream-antiarrhythmics', mark: 'Q' }],
+  messages: {
+    main: '{agent} at {percent}% of the limit with {name}, an antiarrhythmic of class {class}: effects on the heart add up. Use less, and watch the rhythm.',
+    cream:
+      '{agent} with {name}, an antiarrhythmic of class {class}: the label asks for care, since effects on the heart add up.',
+    said: saidHere,
+  },
+  find,
+};
