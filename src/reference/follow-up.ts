@@ -240,14 +240,14 @@ export const terms = {
   /** From sending until a routine result can be there. */
   expected: term(3, 'working days', 'laboratory-turnaround', 'Q'),
   /** From the result until the patient knows: longer than the 24 hours of one practice, so that no weekend is scolded. */
-  telling: term(3, 'working days', 'result-follow-up', 'Q'),
-  tellingUrgent: term(1, 'working days', 'result-follow-up', 'Q'),
+  telling: term(3, 'working days', 'format', 'format'),
+  tellingUrgent: term(1, 'working days', 'format', 'format'),
   /** From telling until a plan stands in the note. */
-  plan: term(3, 'working days', 'closed-loop', 'Q'),
-  planUrgent: term(1, 'working days', 'closed-loop', 'Q'),
+  plan: term(3, 'working days', 'format', 'format'),
+  planUrgent: term(1, 'working days', 'format', 'format'),
   /** From telling until a step without a date of its own was taken. */
-  step: term(28, 'days', 'closed-loop', 'Q'),
-  stepUrgent: term(14, 'days', 'lost-to-follow-up', 'Q'),
+  step: term(28, 'days', 'format', 'format'),
+  stepUrgent: term(14, 'days', 'format', 'format'),
   /** From the day that a return visit was planned for until it is missed. */
   return: term(2, 'working days', 'format', 'format'),
 } as const;

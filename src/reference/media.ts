@@ -127,7 +127,8 @@ export const media: readonly MediumRow[] = [
       ),
       ...effect('destroys', 'jaad-2010-formalin', 'Q', 'direct immunofluorescence'),
       ...effect('poor', 'electron-microscopy-manuals', 'M', 'electron microscopy'),
-      ...effect('serves', 'media-memory', 'M', 'PCR', 'gene rearrangement'),
+      ...effect('poor', 'michel-pcr-2014', 'Q', 'PCR'),
+      ...effect('serves', 'media-memory', 'M', 'gene rearrangement'),
     },
   },
   {
@@ -163,7 +164,7 @@ export const media: readonly MediumRow[] = [
       'Michel transport media',
     ],
     fixes: false,
-    effects: immunofluorescenceOnly,
+    effects: { ...immunofluorescenceOnly, ...effect('serves', 'michel-pcr-2014', 'Q', 'PCR') },
     keeps: { test: 'direct immunofluorescence', days: 5, source: 'michel-medium-sheet', mark: 'Q' },
   },
   {

@@ -166,7 +166,11 @@ export const sutureWindows: readonly SutureWindowRow[] = [
     ['laceration-table', 7, 10],
   ]),
   group('hand', hand),
-  group('palm', [...hand, ['laceration-table', 14, 21]]),
+  // The handbook means the back of the hand, and the table has a row of its own for palms.
+  group('palm', [
+    ...hand.filter(([source]) => source !== 'clinical-handbook' && source !== 'laceration-table'),
+    ['laceration-table', 14, 21],
+  ]),
   group('fingertip', [
     ['suture-handbook', 10, 12, 'proposed'],
     ['suture-handbook', 8, 10, 'children'],

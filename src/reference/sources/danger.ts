@@ -70,6 +70,8 @@ export const dangerSources = {
     'J Am Acad Dermatol 2010, direct immunofluorescence after brief immersion in formalin: pemphigus markers lost after 2 minutes',
   'michel-medium-sheet':
     'Product sheet of a Michel transport medium: a salt solution and no fixative, for immunofluorescence only, 5 days at room temperature',
+  'michel-pcr-2014':
+    'Boraiy L et al., Michel’s transport medium for PCR of skin biopsies, Dermatopathology 2014;1:70-74 (abstract): DNA keeps for a short time; formalin breaks nucleic acids and makes PCR less sensitive',
   'michel-cold-storage':
     'Laboratory entry for direct immunofluorescence: Michel medium refrigerated for 7 days, room temperature not accepted',
   'saline-immunofluorescence':

@@ -1,3 +1,4 @@
+import { messageOf } from '../../../src/checks/index.ts';
 import assert from 'node:assert/strict';
 import { checkOf } from '../../../src/checks/index.ts';
 import type { Severity } from '../../../src/note/tree/finding.ts';
@@ -7,8 +8,8 @@ import { sent, tests } from './_specimen.ts';
 
 const verdicts: Readonly<Record<string, string>> = {
   // - silent, i information, w warning, E error; in the order of `tests`
-  formalin: '---EEEEi-iEi-',
-  Michel: 'www-wwwwwwwww',
+  formalin: '---EEEEiwiEi-',
+  Michel: 'www-wwww-wwww',
   'immunofluorescence transport': 'www-wwwwwwwww',
   saline: 'wii------i---',
   'bacteriostatic saline': 'wii-iiii-i---',
@@ -29,6 +30,14 @@ const meaning: Readonly<Record<string, Severity | undefined>> = {
 };
 
 describe('specimen/wrong-medium', () => {
+  it('names the medium that serves', () => {
+    const [finding] = judgeBy(
+      'specimen/wrong-medium',
+      sent('{label: A, medium: formalin, tests: [direct immunofluorescence]}'),
+    );
+    assert.match(messageOf(finding!), /take another sample into Michel/);
+  });
+
   it('judges every medium of the table', () => {
     assert.deepEqual(Object.keys(verdicts).sort(), referenceTables.media.rows.map(({ name }) => name).sort());
     assert.deepEqual(
