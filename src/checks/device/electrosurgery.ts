@@ -136,6 +136,8 @@ export const check: Check = {
     { source: 'device-survey-2019', mark: 'Q' },
     { source: 'device-advice-2013', mark: 'Q' },
     { source: 'device-plan-1998', mark: 'Q' },
+    { source: 'device-management-2013', mark: 'Q' },
+    { source: 'device-cautery-series', mark: 'Q' },
     { source: 'procedure-text-agents', mark: 'Q' },
     { source: 'nerve-stimulators-2019', mark: 'Q' },
     { source: 'dbs-1999', mark: 'Q' },

@@ -51,6 +51,10 @@ export const dangerSources = {
   'device-advice-2013':
     'Actas Dermosifiliogr 2013;104:128-132: electrosurgery in patients with implanted devices',
   'device-plan-1998': 'Dermatol Surg 1998;24:233-240: perioperative plan for implanted cardiac devices',
+  'device-management-2013':
+    'Circulation 2013;128:2799-2809 (PMC3908865), table 4: devices checked within 12 months (pacemaker) or 6 (defibrillator) before electrosurgery, current kept far from the device, short bursts',
+  'device-cautery-series':
+    'Cheng A et al., Effects of surgical and endoscopic electrocautery on modern-day permanent pacemaker and implantable cardioverter-defibrillator systems (abstract): 92 patients, no malfunction, wrong sensing of the ventricle only within 8 cm',
   'dbs-1999': 'Dermatol Surg 1999;25:415-417: electrosurgery and deep brain stimulators',
   'dbs-2019': 'PubMed 30852074 (2019): deep brain stimulators, bipolar only',
   'nerve-stimulators-2019':
