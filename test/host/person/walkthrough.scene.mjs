@@ -47,7 +47,7 @@ export async function scene(person) {
   await person.picture('walkthrough-2-sample');
 
   await person.press('F8');
-  await page.locator('.marker-widget', { hasText: '% of the limit' }).waitFor();
+  await page.locator('.marker-widget', { hasText: 'the limit' }).waitFor();
   await person.picture('walkthrough-3-finding');
   await person.press('Escape');
 
