@@ -217,6 +217,7 @@ describe('limits', () => {
         epinephrine: false,
         mgPerKg: 6,
         capMg: 300,
+        published: { authority: 'US prescribing information', mgPerKg: 4.5, capMg: 300 },
         source: 'a meeting',
         approval: { by: 'K.O.', on: '2026-01-05', reason: 'invented for this test' },
       },
