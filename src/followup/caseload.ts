@@ -25,6 +25,7 @@ type Kept = Pick<
   | 'to'
   | 'proposed'
   | 'until'
+  | 'fixed'
   | 'begins'
   | 'done'
   | 'urgent'
@@ -83,8 +84,8 @@ export function factsOf(source: Pick<Source<Note>, 'text' | 'value' | 'damage'>,
       ),
     ),
     planned: planned.map(
-      ({ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what, at }) => ({
-        ...{ kind, site, label, from, to, proposed, until, begins, done, urgent, atHome, what },
+      ({ kind, site, label, from, to, proposed, until, fixed, begins, done, urgent, atHome, what, at }) => ({
+        ...{ kind, site, label, from, to, proposed, until, fixed, begins, done, urgent, atHome, what },
         ...spot(at),
       }),
     ),
@@ -127,6 +128,8 @@ export interface OpenItem extends Spot {
   readonly from: IsoDate | undefined;
   readonly to: IsoDate | undefined;
   readonly proposed: IsoDate | undefined;
+  /** Whether the note plans the proposed day. */
+  readonly fixed: boolean;
   readonly state: Exclude<DueState, 'done'>;
   readonly urgent: boolean;
   /** Days past the last day that was in order; 0 where it is not overdue. */
@@ -329,7 +332,7 @@ const top: Spot = { start: 0, end: 0, line: 0 };
 const look = (path: string, facts: NoteFacts, { start, end, line }: Spot, what: string): OpenItem => ({
   ...{ group: 'look', path, patient: facts.patient, visit: facts.visit, kind: 'note to look at' },
   ...{ site: undefined, label: undefined, what, from: undefined, to: undefined, proposed: undefined },
-  ...{ state: 'due', urgent: false, overdue: 0, loudness: 1, start, end, line },
+  ...{ fixed: false, state: 'due', urgent: false, overdue: 0, loudness: 1, start, end, line },
 });
 
 const nothing: readonly OpenItem[] = [];
@@ -343,18 +346,18 @@ export function openIn(path: string, facts: NoteFacts, today: IsoDate): readonly
   for (const one of facts.planned) {
     const state = stateOn(one, today);
     if (state === undefined || state === 'done') continue;
-    const { kind, site, label, what, from, to, proposed, urgent, start, end, line } = one;
-    const overdue = state === 'overdue' ? daysBetween(one.until, today) : 0;
+    const { kind, site, label, what, from, to, proposed, fixed, urgent, start, end, line } = one;
+    const overdue = state === 'overdue' ? daysBetween(to, today) : 0;
     const loudness = loudnessOf(overdue, urgent && state !== 'later');
     items.push({
       ...{ group: groups[kind], path, patient, visit, kind, site, label, what, from, to, proposed },
-      ...{ state, urgent, overdue, loudness, start, end, line },
+      ...{ fixed, state, urgent, overdue, loudness, start, end, line },
     });
   }
   for (const { why, ...one } of facts.undated)
     items.push({
       ...{ ...one, group: groups[one.kind], path, patient, visit, what: why, state: 'due', urgent: false },
-      ...{ from: undefined, to: undefined, proposed: undefined, overdue: 0, loudness: 1 },
+      ...{ from: undefined, to: undefined, proposed: undefined, fixed: false, overdue: 0, loudness: 1 },
     });
   return items;
 }

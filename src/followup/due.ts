@@ -42,7 +42,9 @@ export interface Planned extends Place, Sourced {
   readonly to: IsoDate;
   /** The day on which it is best done: planned in the note, or else the first working day in time. */
   readonly proposed: IsoDate;
-  /** The last day before it is overdue: `to`, or a later day that the note plans. */
+  /** Whether the note plans the proposed day. */
+  readonly fixed: boolean;
+  /** The last day before it is overdue: `to`, or a later day that some grace allows. */
   readonly until: IsoDate;
   /** The day from which it is known at all, such as that of the result that is to be told; undefined from the visit on. */
   readonly begins: IsoDate | undefined;
@@ -87,6 +89,7 @@ export function planned(place: Place, own: PlannedOwn): Planned {
     to: own.to,
     proposed: own.proposed,
     until: own.until,
+    fixed: own.fixed ?? false,
     begins: own.begins,
     done: own.done,
     urgent: own.urgent ?? false,
@@ -116,6 +119,21 @@ export interface Undated extends Place {
   readonly kind: DueKind;
   readonly why: string;
   readonly at: Range;
+}
+
+/**
+ * What is said of the proposed day beside the days in order; undefined where it is the first of them. A day outside of
+ * them is never the best one.
+ */
+export function dayWords({
+  from,
+  to,
+  proposed,
+  fixed,
+}: Pick<Planned, 'from' | 'to' | 'proposed' | 'fixed'>): string | undefined {
+  if (proposed < from || proposed > to)
+    return fixed ? `planned for ${proposed}` : `closed on each of these days; open again on ${proposed}`;
+  return proposed === from ? undefined : `best on ${proposed}`;
 }
 
 /** What a state is made of. */

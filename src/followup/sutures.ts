@@ -31,8 +31,10 @@ export interface SutureWindow extends Sourced {
   readonly days: DaySpan;
   /** The earliest and the latest day that any source or the practice gives, lengthened at its end. */
   readonly widest: DaySpan;
-  /** Whether something that makes wounds hold late lengthened it. */
-  readonly lengthened: boolean;
+  /** Whose days they are: of a source, of a source and lengthened by what makes wounds hold late, or the practice's. */
+  readonly kindOfDays: 'usual' | 'lengthened' | 'own';
+  /** The days and how they came about, in one sentence. */
+  readonly reason: string;
   readonly steps: readonly WindowStep[];
 }
 
@@ -73,18 +75,46 @@ export function sutureRemoval(
 /** Of several layers the first of these counts. */
 const gravest: readonly Stitches[] = ['removable', 'absorbable', 'unknown', 'none'];
 
+const isDeep = ({ layer }: Closure, { layers }: Tables): boolean =>
+  layer !== undefined && layers.find(layer.value ?? '')?.name === 'deep';
+
 /** What of a procedure's stitches has to be taken out. A material that is not named is taken for one that has to. */
-export function stitchesOf({ closure, hemostasis }: Procedure, tables: Tables): Stitches {
+export function stitchesOf(procedure: Procedure, tables: Tables): Stitches {
   let found: Stitches = 'none';
-  for (const one of closure ?? []) {
-    if (one.layer !== undefined && tables.layers.find(one.layer.value ?? '')?.name === 'deep') continue;
+  for (const one of procedure.closure ?? []) {
+    if (isDeep(one, tables)) continue;
     const kind = stitchesIn(one, tables);
     if (gravest.indexOf(kind) < gravest.indexOf(found)) found = kind;
   }
-  if (found !== 'none') return found;
-  const sewn = hemostasis?.some(({ value }) => tables.hemostasis.find(value ?? '')?.name === 'suture');
-  return sewn === true ? 'removable' : 'none';
+  return found === 'none' ? stitchesByHemostasis(procedure, tables) : found;
 }
+
+/** A suture that stopped the bleeding is none of the skin where the closure says how that was held. */
+function stitchesByHemostasis({ closure, hemostasis }: Procedure, tables: Tables): Stitches {
+  const sewn = hemostasis?.some(({ value }) => tables.hemostasis.find(value ?? '')?.name === 'suture');
+  if (sewn !== true || isHeldOtherwise(closure, tables)) return 'none';
+  return closure === undefined ? 'unknown' : 'removable';
+}
+
+/** Whether glue, strips or something else than stitches holds the skin. */
+const isHeldOtherwise = (closure: readonly Closure[] | undefined, { closures }: Tables): boolean =>
+  (closure ?? []).some(({ how }) => {
+    const row = how?.value === undefined ? undefined : closures.find(how.value);
+    return row !== undefined && !row.stitched && row.name !== 'none' && row.name !== 'second intention';
+  });
+
+/** How many stitches have to come out; undefined where the note does not count each of them. */
+export function removableStitches({ closure = [] }: Procedure, tables: Tables): number | undefined {
+  const rows = closure.filter((one) => !isDeep(one, tables) && !isGone(stitchesIn(one, tables)));
+  let sum = 0;
+  for (const one of rows) {
+    if (one.count?.value === undefined || isRunning(one)) return undefined;
+    sum += one.count.value;
+  }
+  return sum === 0 ? undefined : sum;
+}
+
+const isGone = (stitches: Stitches): boolean => stitches === 'none' || stitches === 'absorbable';
 
 function stitchesIn({ how, material, technique, count }: Closure, tables: Tables): Stitches {
   const way = how?.value === undefined ? undefined : tables.closures.find(how.value);
@@ -136,8 +166,8 @@ function ageAt({ patient }: Note, visit: IsoDate): number | undefined {
 }
 
 /**
- * The window of suture removal at a site: the practice's own where it has one, otherwise the row that Wheal proposes
- * for the site's group. Each of at most two steps of lengthening, one factor or several, starts the window where it
+ * The window of suture removal at a site: the practice's own where it has one, as it set it; otherwise the row that is
+ * proposed for the site's group. Each of at most two steps of lengthening, one factor or several, starts the window where it
  * ended and adds the same days again at its end. Undefined where no source has a row.
  */
 export function sutureWindow(
@@ -147,17 +177,16 @@ export function sutureWindow(
   tables: Tables,
 ): SutureWindow | undefined {
   const published = tables.sutureWindows.filter(({ group }) => group === site.group);
-  const own = tables.practiceWindows.findLast(
-    (window) => window.site === site.name || window.site === site.region || window.site === site.group,
-  );
+  const own = tables.practiceWindows.findLast((window) => isPartOf(site, window.site));
   const usual = own ?? published.find(({ proposed }) => proposed === true);
   if (usual === undefined) return undefined;
   const origin: Sourced =
     'mark' in usual
       ? { source: usual.source, mark: usual.mark }
       : { source: 'practice-file', mark: 'format' };
-  const lengthens = published[0]?.lengthens ?? true;
-  const steps = lengthens ? Math.min(factors.length, 2) : 0;
+  const lengthens = own === undefined && (published[0]?.lengthens ?? true);
+  const counted = lengthens ? factors.slice(0, 2) : [];
+  const steps = counted.length;
   const days = lengthened(usual, steps, tables.lengtheningStep);
   const all: readonly DaySpan[] = [usual, ...published];
   return {
@@ -165,14 +194,15 @@ export function sutureWindow(
     from: addDays(visit, days.from),
     to: addDays(visit, days.to),
     days,
-    lengthened: steps > 0,
+    kindOfDays: own !== undefined ? 'own' : steps > 0 ? 'lengthened' : 'usual',
     widest: {
       from: Math.min(...all.map(({ from }) => from)),
       to: Math.max(...all.map(({ to }) => to)) + steps * tables.lengtheningStep,
     },
     ...origin,
-    mark: weakest([origin, ...factors.slice(0, steps)]),
-    steps: stepsOf(site, usual, origin, { factors, lengthens, days, published }),
+    mark: weakest([origin, ...counted]),
+    reason: reasonOf(site, usual, days, factors.length > 0 && lengthens ? factors : [], own !== undefined),
+    steps: stepsOf(site, usual, origin, { factors, lengthens, days, published, own: own !== undefined }),
   };
 }
 
@@ -187,6 +217,7 @@ const weakest = (parts: readonly Sourced[]): Mark =>
   marks.find((mark) => parts.some((part) => part.mark === mark)) ?? 'M';
 
 interface Working {
+  readonly own: boolean;
   readonly factors: readonly Lengthening[];
   readonly lengthens: boolean;
   readonly days: DaySpan;
@@ -197,25 +228,84 @@ function stepsOf(
   site: SiteRow,
   usual: DaySpan,
   { source }: Sourced,
-  { factors, lengthens, days, published }: Working,
+  { factors, lengthens, days, published, own }: Working,
 ): readonly WindowStep[] {
-  const base = { text: `${site.name}: stitches out ${span(usual)} after the procedure`, source };
+  const whose = own ? ', the practice’s own window' : '';
+  const base = { text: `${site.name}: stitches out ${span(usual)} after the procedure${whose}`, source };
   const others = published.filter(({ from, to }) => from !== usual.from || to !== usual.to);
   const told = factors.map((factor) => ({
-    text: lengthens
-      ? `${factor.name} makes the wound hold late`
-      : `${factor.name} does not lengthen a window of the face, where late removal leaves tracks`,
+    text: own
+      ? `${factor.name} makes the wound hold late; the practice’s own window is used as it is`
+      : lengthens
+        ? `${factor.name} makes the wound hold late`
+        : `${factor.name} does not lengthen a window of the face, where late removal leaves tracks`,
     source: factor.source,
   }));
   const result =
     lengthens && factors.length > 0
-      ? [{ text: `so ${span(days)} after the procedure`, source: 'suture-handbook' }]
+      ? [{ text: `so lengthened to ${span(days)} after the procedure`, source: 'suture-handbook' }]
       : [];
   const differing = others.map((other) => ({ text: `another source: ${span(other)}`, source: other.source }));
   return [base, ...told, ...result, ...differing];
 }
 
-const span = ({ from, to }: DaySpan): string => (from === to ? `${from} days` : `${from} to ${to} days`);
+function reasonOf(
+  site: SiteRow,
+  usual: DaySpan,
+  days: DaySpan,
+  factors: readonly Lengthening[],
+  own: boolean,
+): string {
+  const base = `${site.name}: stitches out ${span(days)} after the procedure`;
+  if (own) return `${base}, the practice’s own window.`;
+  if (factors.length === 0) return `${base}.`;
+  const names = factors.map(({ name }) => name).join(' and ');
+  return `${base}, lengthened from ${span(usual)} because of ${names}.`;
+}
+
+/** The word for a window, in front of its days. */
+export const windowWord: Readonly<Record<SutureWindow['kindOfDays'], string>> = {
+  usual: 'usual',
+  lengthened: 'lengthened window',
+  own: 'the practice’s own window',
+};
+
+const span = ({ from, to }: DaySpan): string =>
+  from === to ? `${from} ${from === 1 ? 'day' : 'days'}` : `${from} to ${to} days`;
+
+const inside = (...regions: readonly SiteRow['region'][]): ((site: SiteRow) => boolean) => {
+  const wanted = new Set(regions);
+  return ({ region }) => wanted.has(region);
+};
+const digitOf =
+  (...regions: readonly SiteRow['region'][]): ((site: SiteRow) => boolean) =>
+  ({ region, digit }) =>
+    digit !== undefined && regions.includes(region);
+const named = (...names: readonly string[]): ((site: SiteRow) => boolean) => {
+  const wanted = new Set(names);
+  return ({ name }) => wanted.has(name);
+};
+
+/** Sites whose parts have names of their own, that neither end in theirs nor share a region. */
+const wholes: ReadonlyMap<string, (site: SiteRow) => boolean> = new Map([
+  ['trunk', inside('chest', 'abdomen', 'back')],
+  ['finger', digitOf('hand')],
+  ['toe', digitOf('foot')],
+  ['digit', digitOf('hand', 'foot')],
+  ['fingernail', (site) => digitOf('nail')(site) && site.group === 'fingertip'],
+  ['toenail', (site) => digitOf('nail')(site) && site.group === 'foot'],
+  ['lower leg', named('shin', 'calf', 'fibular head')],
+  ['ankle', named('medial malleolus', 'lateral malleolus', 'achilles')],
+  ['penis', named('foreskin', 'coronal sulcus')],
+]);
+
+/** Whether a site is the place that a practice named, or a part of it: `malar cheek` of `cheek`, `shin` of `leg`. */
+const isPartOf = (site: SiteRow, place: string): boolean =>
+  site.name === place ||
+  site.region === place ||
+  site.group === place ||
+  site.name.endsWith(` ${place}`) ||
+  wholes.get(place)?.(site) === true;
 
 /** A day for taking stitches out. */
 export interface SutureDay {

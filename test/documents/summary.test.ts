@@ -228,7 +228,7 @@ describe('chart summary', () => {
       '    specimen:',
       '    sutures-out: {on: 2026-03-13, by: N.B., count: 2}\n    specimen:',
     );
-    assert.match(modelOf(out).next.join('\n'), /sutures out 2026-03-13, by N\.B\., stitches: 2\./);
+    assert.match(modelOf(out).next.join('\n'), /sutures out 2026-03-13, by N\.B\., 2 stitches\./);
     assert.doesNotMatch(modelOf(out).next.join('\n'), /to come out|usual/);
     const early = modelOf(out.replace('on: 2026-03-13', 'on: 2026-03-07')).next.join('\n');
     assert.match(early, /sutures out 2026-03-07, .*usual from 2026-03-12 to 2026-03-16/);

@@ -46,7 +46,16 @@ export function daysWithWindow(subject: Subject): readonly Day[] {
   return found;
 }
 
-export const argsOf = ({ date, window: { from, to } }: Day): Args => ({ date, from, to });
+const daysWord = {
+  usual: 'the usual days',
+  lengthened: 'the lengthened days',
+  own: 'the practice’s own days',
+} as const;
+
+export const argsOf = ({ date, window: { from, to, kindOfDays } }: Day): Args => ({
+  ...{ date, from, to },
+  days: daysWord[kindOfDays],
+});
 
 export const sources: Check['sources'] = [
   { source: 'punch-leaflet', mark: 'Q' },

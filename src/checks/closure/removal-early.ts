@@ -10,7 +10,7 @@ function early(subject: Subject): readonly Report[] {
     const { kind, leaf, date, visit, window } = day;
     if (date < addDays(visit, window.widest.from))
       found.push({ at: leaf, form: kind, severity: bounded('warning', window.mark), args: argsOf(day) });
-    else if (kind === 'due' && window.lengthened && date < window.from)
+    else if (kind === 'due' && window.kindOfDays === 'lengthened' && date < window.from)
       found.push({ at: leaf, form: 'slow', severity: 'information', args: argsOf(day) });
   }
   return found;
@@ -23,9 +23,9 @@ export const check: Check = {
   why: 'A wound whose stitches come out too soon gapes. Sources differ by site, some up to fourfold: only a day before the earliest of them, or of the practice’s own window, is a warning. With what slows healing, such as diabetes or steroids, a day before the lengthened window is information.',
   sources,
   messages: {
-    due: 'The stitches are due on {date}, earlier than any source takes them out here; the usual days are {from} to {to}. Check the date.',
-    out: 'The stitches came out on {date}, earlier than any source takes them out here; the usual days are {from} to {to}. Check the date, or look at the wound again.',
-    slow: 'The stitches are due on {date}, and what this patient or site has makes wounds hold late: {from} to {to} is usual then.',
+    due: 'The stitches are due on {date}, earlier than any source takes them out here; {days} are {from} to {to}. Check the date.',
+    out: 'The stitches came out on {date}, earlier than any source takes them out here; {days} are {from} to {to}. Check the date, or look at the wound again.',
+    slow: 'The stitches are due on {date}, and what this patient or site has makes wounds hold late: {days} are {from} to {to}.',
   },
   alternatives: { readAs: ['other-date', 'working-day'] },
   sourcesDiffer,

@@ -22,8 +22,8 @@ export const check: Check = {
   why: 'Stitches that stay too long leave tracks, on the face from about the seventh day on. Sources differ by site: only a day after the latest of them, or of the practice’s own window, is found. Once they are out it is information.',
   sources,
   messages: {
-    due: 'The stitches are due on {date}, later than any source leaves them in here; the usual days are {from} to {to}. Check the date.',
-    out: 'The stitches came out on {date}, later than any source leaves them in here; the usual days were {from} to {to}. Check the date.',
+    due: 'The stitches are due on {date}, later than any source leaves them in here; {days} are {from} to {to}. Check the date.',
+    out: 'The stitches came out on {date}, later than any source leaves them in here; {days} were {from} to {to}. Check the date.',
   },
   alternatives: { readAs: ['other-date', 'working-day'] },
   sourcesDiffer,

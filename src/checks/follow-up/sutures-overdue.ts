@@ -16,14 +16,20 @@ export const check: Check = {
     format,
   ],
   messages: {
-    main: 'The stitches were to come out from {from} to {to}, and nothing says that they did. Call the patient, or write `sutures-out` with day, name and number.',
+    main: 'The stitches were to come out from {from} to {to}{window}, and nothing says that they did. Call the patient, or write `sutures-out` with day, name and number.',
   },
   sourcesDiffer,
   find: (subject) =>
-    lateOf(subject, 'suture removal').map((late) =>
-      lateReport(late, {
-        severity: bounded('warning', late.item.mark),
-        args: { from: late.item.from },
-      }),
-    ),
+    lateOf(subject, 'suture removal')
+      // A later day that the note plans is reported where it is written, if at all.
+      .filter(({ item, today }) => !item.fixed || item.proposed < today)
+      .map((late) =>
+        lateReport(late, {
+          severity: bounded('warning', late.item.mark),
+          args: {
+            from: late.item.from,
+            window: late.item.what === undefined ? '' : ` (${late.item.what})`,
+          },
+        }),
+      ),
 };

@@ -9,6 +9,8 @@ function placeOf({ reading, procedure }: Wound, { wording }: Facts): string | un
   if (typed === undefined) return undefined;
   const place = reading === undefined ? undefined : placeWords(reading, wording.language);
   if (place === undefined || plainWord(place) === plainWord(typed)) return typed;
+  // The words of the note are English.
+  if (wording.language === 'es') return place;
   return wording.say('place-noted', { place, typed });
 }
 

@@ -1,4 +1,5 @@
 import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
+import { dayWords } from '../../followup/due.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { csvOf } from '../csv.ts';
 import type { Format } from '../format.ts';
@@ -49,15 +50,20 @@ export function openBrief(item: OpenItem): string {
 
 const inWindow: ReadonlySet<OpenItem['kind']> = new Set(['suture removal', 'return visit', 'scar check']);
 
-function whenText({ kind, state, from, to, proposed, overdue }: OpenItem): string | undefined {
+function whenText(item: OpenItem): string | undefined {
+  const { kind, state, from, to, proposed, fixed, overdue } = item;
   if (to === undefined) return undefined;
   if (state === 'overdue') return `overdue since ${to}, ${overdue} ${overdue === 1 ? 'day' : 'days'}`;
   if (kind === 'result') return `expected from ${from ?? to}, overdue after ${to}`;
   if (!inWindow.has(kind)) return `by ${to}`;
-  const span = from === undefined || from === to ? to : `${from} to ${to}`;
-  return proposed === undefined || proposed === from || proposed === to
-    ? span
-    : `${span}, best on ${proposed}`;
+  return windowText({ from: from ?? to, to, proposed: proposed ?? to, fixed });
+}
+
+function windowText(days: Parameters<typeof dayWords>[0]): string {
+  const { from, to, proposed } = days;
+  const span = from === to ? to : `${from} to ${to}`;
+  const day = proposed === to ? undefined : dayWords(days);
+  return day === undefined ? span : `${span}, ${day}`;
 }
 
 /** The list as text: grouped by what to do, what is long overdue marked louder. */

@@ -1,3 +1,4 @@
+import { dayWords } from '../../followup/due.ts';
 import type { DueItem, Undated } from '../../followup/schedule.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
@@ -32,9 +33,10 @@ const placeOf = ({ site, label }: Pick<DueItem, 'site' | 'label'>): string | und
   joined([label === undefined ? undefined : `specimen ${label}`, site]);
 
 function itemRow(item: DueItem): string {
-  const { kind, from, to, proposed, state, what, reason, source } = item;
+  const { kind, from, to, state, what, reason, source } = item;
   const span = from === to ? from : `${from} to ${to}`;
-  const best = proposed === from ? '' : `, best on ${proposed}`;
+  const day = kind === 'result' ? undefined : dayWords(item);
+  const best = day === undefined ? '' : `, ${day}`;
   const place = placeOf(item);
   return plainRows([
     `  ${state.padEnd(7)} ${span}${best}: ${kind}${place === undefined ? '' : `, ${place}`}${what === undefined ? '' : ` (${what})`}`,
@@ -84,7 +86,7 @@ export const calendarItems = (schedules: readonly NoteSchedule[]): readonly Cale
       ...{ site: item.site, which: item.which, kind: item.kind, state: item.state },
       from: earlier(item.from, item.proposed),
       to: later(item.to, item.proposed),
-      reason: `${dayWords(item)}${item.reason}`,
+      reason: `${entryWords(item)}${item.reason}`,
     })),
   );
 
@@ -97,13 +99,14 @@ function labelOf({ procedures = [] }: Note, { procedure }: DueItem): string | un
   return specimens?.find(({ label }) => label?.value !== undefined)?.label?.value;
 }
 
-/** Which day is best, where that is not the first; which days are usual, where another is planned. */
-function dayWords({ from, to, proposed, until }: DueItem): string {
+/** Which day is best, where that is not the first; which days are in order, where another is planned. */
+function entryWords(item: DueItem): string {
+  const { from, to, proposed, until } = item;
+  const words = dayWords(item);
+  const outside = proposed < from || proposed > to;
   const best =
-    proposed < from || proposed > to
-      ? `Planned for ${proposed}; usual is ${from} to ${to}. `
-      : proposed === from
-        ? ''
-        : `Best on ${proposed}. `;
+    words === undefined
+      ? ''
+      : `${words.charAt(0).toUpperCase()}${words.slice(1)}${outside ? `; in order from ${from} to ${to}` : ''}. `;
   return until > later(to, proposed) ? `${best}Overdue after ${until}. ` : best;
 }

@@ -9,13 +9,14 @@ import type {
   Told,
 } from '../../note/generated/types.ts';
 import { planOf, type Planned } from '../../followup/schedule.ts';
-import { sutureRemoval, type SutureRemoval } from '../../followup/sutures.ts';
+import { stitchesLeft } from '../../followup/stitches.ts';
+import { sutureRemoval, windowWord, type SutureRemoval } from '../../followup/sutures.ts';
 import { readSite } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { joined, said, saidAs, sentence } from '../from-note.ts';
 import { isAttempt } from '../../followup/results.ts';
-import { anesthesiaOf, notSentOf } from './procedure.ts';
+import { anesthesiaOf, notSentOf, stitchesSaid } from './procedure.ts';
 
 /** What is due, outstanding or done since, procedure by procedure. */
 export function nextOf(note: Note, tables: Tables): readonly string[] {
@@ -32,29 +33,30 @@ function suturesOf(note: Note, procedure: Procedure, tables: Tables): readonly s
   const { suturesOut, suturesDue, site } = procedure;
   const reading = site?.value === undefined ? undefined : readSite(site.value, tables.sites);
   const removal = sutureRemoval(note, procedure, reading, tables);
-  if (suturesOut !== undefined) return [outOf(suturesOut, removal)];
+  if (suturesOut !== undefined) return [outOf(suturesOut, removal, stitchesLeft(procedure, tables))];
   const rest = joined([saidAs('planned for', suturesDue), windowOf(removal)], '; ');
   return rest === undefined ? [] : [`sutures to come out: ${rest}`];
 }
 
 /** That they came out, and the usual window where they came out at another time. */
-function outOf({ on, by, count }: SuturesOut, removal: SutureRemoval): string {
+function outOf({ on, by, count }: SuturesOut, removal: SutureRemoval, left: string | undefined): string {
   const day = on?.value;
   const aside = removal.kind === 'window' && day !== undefined && (day < removal.from || day > removal.to);
-  const words = [
-    saidAs('sutures out', on) ?? 'sutures out',
-    saidAs('by', by),
-    saidAs('stitches:', count),
-    aside ? windowOf(removal) : undefined,
-  ];
-  return joined(words) ?? '';
+  const words = [saidAs('sutures out', on) ?? 'sutures out', saidAs('by', by), stitchesSaid(count)];
+  return (
+    joined(
+      [joined(words), left, aside || left !== undefined ? windowOf(removal) : undefined],
+      left === undefined ? ', ' : '; ',
+    ) ?? ''
+  );
 }
 
 /** The window in words; undefined where nothing is to be taken out. */
 function windowOf(removal: SutureRemoval): string | undefined {
   if (removal.kind === 'none') return undefined;
   if (removal.kind === 'unknown') return removal.why === 'closure' ? undefined : 'no window is known';
-  return `usual from ${removal.from} to ${removal.to} (${citation(removal.source)})`;
+  const word = windowWord[removal.kindOfDays];
+  return `${word} from ${removal.from} to ${removal.to} (${citation(removal.source)})`;
 }
 
 function specimenRows(specimen: Specimen, due: readonly Planned[], tables: Tables): readonly string[] {

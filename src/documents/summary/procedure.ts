@@ -130,7 +130,7 @@ function closureOf({ how, material, size, technique, count, layer }: Closure): s
 }
 
 /** How many stitches; of a running suture the number counts threads and is shown as typed. */
-function stitchesSaid(count: Closure['count'], technique: Closure['technique']): string | undefined {
+export function stitchesSaid(count: Closure['count'], technique?: Closure['technique']): string | undefined {
   if (count?.value === undefined || isRunning({ technique })) return saidAs('count', count);
   return `${count.value} ${count.value === 1 ? 'stitch' : 'stitches'}`;
 }

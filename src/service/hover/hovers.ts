@@ -120,7 +120,7 @@ function stitchesDue(said: Said): readonly Section[] {
   const window = windowOf(note, procedure, reading, context.tables);
   if (window === undefined) return day(said);
   const dates = { text: `so from ${window.from} to ${window.to}`, source: window.source };
-  return [...day(said), { title: 'The usual window', rows: [...window.steps, dates] }];
+  return [...day(said), { title: 'When the stitches come out', rows: [...window.steps, dates] }];
 }
 
 function implant(said: Said): readonly Section[] {

@@ -63,7 +63,7 @@ describe('entries of a calendar', () => {
     assert.deepEqual([usual?.first, usual?.last], ['2026-03-12', '2026-03-16']);
     const [late] = entriesOf(sewn('    sutures-due: 2026-03-20\n'), 'suture removal');
     assert.deepEqual([late?.first, late?.last], ['2026-03-12', '2026-03-20']);
-    assert.match(late?.description ?? '', /Planned for 2026-03-20; usual is 2026-03-12 to 2026-03-16/);
+    assert.match(late?.description ?? '', /Planned for 2026-03-20; in order from 2026-03-12 to 2026-03-16/);
     const [early] = entriesOf(sewn('    sutures-due: 2026-03-09\n'), 'suture removal');
     assert.deepEqual([early?.first, early?.last], ['2026-03-09', '2026-03-16']);
     const [within] = entriesOf(sewn('    sutures-due: 2026-03-13\n'), 'suture removal');

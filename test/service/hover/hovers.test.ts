@@ -98,7 +98,7 @@ describe('a hover', () => {
         'site: left cheek\n    method: punch\n    closure: {material: nylon}\n    sutures-due: 2026-03-0|9',
       ),
     );
-    assert.match(text, /The usual window/);
+    assert.match(text, /When the stitches come out/);
     assert.match(text, /from 2026-03-\d\d to 2026-03-\d\d _\(/);
   });
 
