@@ -187,7 +187,7 @@ describe('chart summary', () => {
     const note = whole.replace('1.5 mL', '60 mL');
     const row = note.split('\n').findIndex((line) => line.includes('60 mL')) + 1;
     const model = modelOf(note);
-    assert.match(model.alerts.join(), /138\.2% of the limit.*\?$/);
+    assert.match(model.alerts.join(), /over the limit of 434 mg.*\?$/);
     assert.ok(model.open.some((one) => one.code === 'dose/over-limit' && one.row === row));
     const text = summaryFormats.text.write(model);
     assert.ok(text.indexOf(model.alerts[0] ?? '?') < text.indexOf('Left upper back'));
