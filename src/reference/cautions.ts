@@ -3,6 +3,9 @@ import type { Sourced, WordRow } from './types.ts';
 
 /** A condition or medicine of the patient with which a local anesthetic or its epinephrine calls for care. */
 export interface CautionRow extends WordRow {
+  readonly kind: 'condition' | 'medicine';
+  /** Whether a patient who has had it still has it. Common knowledge; what may heal or be cut out does not last. */
+  readonly lasts: boolean;
   /** With epinephrine: with any amount, with more than a trace, or with more than the maximum for cardiac disease. */
   readonly epinephrine?: Sourced & { readonly from: 'any' | 'trace' | 'cardiac' };
   /** With epinephrine where end arteries supply the skin, in these regions. */
@@ -34,7 +37,7 @@ const endArteries: ReadonlySet<SiteRegion> = new Set([...extremities, 'genital']
 const medicines = (effect: Partial<CautionRow>, names: string): readonly CautionRow[] =>
   names.split(', ').map((one) => {
     const [name = '', ...synonyms] = one.split('|');
-    return { name, synonyms, ...effect };
+    return { name, synonyms, kind: 'medicine', lasts: false, ...effect };
   });
 
 const oxidant = (
@@ -50,11 +53,15 @@ const rhythm = (kind: 'I' | 'III'): Pick<CautionRow, 'antiarrhythmic'> => ({
 const conditions: readonly CautionRow[] = [
   {
     name: 'pheochromocytoma',
+    kind: 'condition',
+    lasts: false,
     synonyms: ['phaeochromocytoma', 'paraganglioma', 'pheo', 'phaeo'],
     epinephrine: { from: 'any', source: 'epinephrine-conditions', mark: 'Q' },
   },
   {
     name: 'hyperthyroidism',
+    kind: 'condition',
+    lasts: false,
     synonyms: [
       'hyperthyroid',
       'thyrotoxicosis',
@@ -72,6 +79,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'uncontrolled hypertension',
+    kind: 'condition',
+    lasts: false,
     synonyms: [
       'severe hypertension',
       'poorly controlled hypertension',
@@ -90,6 +99,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'sulfite-sensitive asthma',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'asthma triggered by sulfites',
       'asthma from sulfites',
@@ -100,6 +111,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'Raynaud phenomenon',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'Raynaud',
       'Raynauds',
@@ -116,6 +129,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'peripheral vascular disease',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'peripheral arterial disease',
       'peripheral artery disease',
@@ -155,6 +170,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'liver disease',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'hepatic disease',
       'hepatic impairment',
@@ -194,6 +211,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'cardiac disease',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'heart disease',
       'heart failure',
@@ -220,6 +239,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'frailty',
+    kind: 'condition',
+    lasts: false,
     synonyms: [
       'frail',
       'debilitated',
@@ -239,6 +260,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'pregnancy',
+    kind: 'condition',
+    lasts: false,
     synonyms: [
       'pregnant',
       'gravid',
@@ -264,6 +287,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'methemoglobinemia',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'methaemoglobinaemia',
       'congenital methemoglobinemia',
@@ -280,6 +305,8 @@ const conditions: readonly CautionRow[] = [
   },
   {
     name: 'G6PD deficiency',
+    kind: 'condition',
+    lasts: true,
     synonyms: [
       'G6PD',
       'G6PDD',
@@ -297,7 +324,7 @@ const conditions: readonly CautionRow[] = [
 /** Conditions and medicines with which care is called for. Medicines by their generic names, and by their class. */
 export const cautions: readonly CautionRow[] = [
   ...conditions,
-  { ...rhythm('III'), name: 'sotalol', synonyms: [], epinephrine: avoided },
+  ...medicines({ ...rhythm('III'), epinephrine: avoided }, 'sotalol'),
   ...medicines(
     { epinephrine: avoided },
     'propranolol, nadolol, timolol, pindolol, penbutolol, carvedilol, labetalol, non-selective beta blocker|nonselective beta blocker|non-selective beta blockers|NSBB, ' +

@@ -1,0 +1,84 @@
+import { Lookup } from '../note/words/mentions/lookup.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { AgentRow } from '../reference/agents.ts';
+import type { AllergenRow } from '../reference/allergens.ts';
+import type { CautionRow } from '../reference/cautions.ts';
+import type { ImplantRow } from '../reference/implants.ts';
+import type { WordRow } from '../reference/types.ts';
+
+/** Something that an entry among the allergies may name. */
+export type AllergyName =
+  | { readonly of: 'agents'; readonly agent: AgentRow }
+  | { readonly of: 'allergens'; readonly allergen: AllergenRow };
+
+const once = <Value extends object>(make: (tables: Tables) => Value): ((tables: Tables) => Value) => {
+  const made = new WeakMap<Tables, Value>();
+  return (tables) => {
+    let value = made.get(tables);
+    if (value === undefined) made.set(tables, (value = make(tables)));
+    return value;
+  };
+};
+
+const always = (): boolean => true;
+const never = (): boolean => false;
+
+type AllergyRow = WordRow & AllergyName;
+
+/** Anesthetics and allergens, as a text about allergies names them. */
+export const allergyNames = once(
+  ({ agents, allergens, otherMedicines }) =>
+    new Lookup<AllergyRow>('allergy', {
+      rows: [
+        ...agents.rows.map((agent): AllergyRow => ({ ...wordsOf(agent), of: 'agents', agent })),
+        ...allergens.rows.map((allergen): AllergyRow => ({
+          ...wordsOf(allergen),
+          of: 'allergens',
+          allergen,
+        })),
+      ],
+      says: (row) => (row.of === 'allergens' ? answerOf(row.allergen.kind) : undefined),
+      lasts: always,
+      kin: otherMedicines.rows,
+    }),
+);
+
+const wordsOf = ({ name, synonyms }: WordRow): WordRow => ({ name, synonyms });
+
+const answerOf = (kind: string): 'none' | 'doubt' | undefined =>
+  kind === 'none' ? 'none' : kind === 'unknown' ? 'doubt' : undefined;
+
+export const implantNames = once(
+  ({ implants }) =>
+    new Lookup<ImplantRow>('implant', {
+      rows: implants.rows,
+      says: ({ concern }) => answerOf(concern),
+      lasts: never,
+    }),
+);
+
+/** Habits are asked about beside diseases, and are of another kind. */
+const habits: ReadonlySet<string> = new Set(['alcohol use', 'smoking', 'vaping', 'former smoker']);
+
+export const conditionNames = once(
+  ({ cautions, otherConditions, cardiacConditions, lengthening, followUp }) =>
+    new Lookup<CautionRow>('condition', {
+      rows: cautions.rows.filter(({ kind }) => kind === 'condition'),
+      lasts: ({ lasts }) => lasts,
+      kin: [
+        ...otherConditions.rows,
+        ...cardiacConditions.rows,
+        ...lengthening.rows,
+        ...followUp.scarRisks.rows,
+      ].filter(({ name }) => !habits.has(name)),
+    }),
+);
+
+export const medicineNames = once(
+  ({ cautions, otherMedicines }) =>
+    new Lookup<CautionRow>('medicine', {
+      rows: cautions.rows.filter(({ kind }) => kind === 'medicine'),
+      lasts: never,
+      kin: otherMedicines.rows,
+    }),
+);

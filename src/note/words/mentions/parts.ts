@@ -1,0 +1,125 @@
+import type { WordRow } from '../../../reference/types.ts';
+import { tokensOf, type Token } from '../phrase-tokens.ts';
+import { cueAt, role, type Roles } from './cue-index.ts';
+import type { Lookup } from './lookup.ts';
+
+/** What parts two words: nothing, the comma of a list, an answer ("pacemaker: no"), a bracket, or the end of a statement. */
+export type Mark = 'comma' | 'answer' | 'open' | 'close' | 'question' | 'stop';
+
+/** A name, a cue, another word or a mark of a text, at characters `from` to `to`. */
+export interface Part<Row> {
+  readonly from: number;
+  readonly to: number;
+  /** What it names, of the table that is looked for; empty where nothing. */
+  readonly rows: readonly Row[];
+  /** Whether it names something of the same kind, danger or not. */
+  readonly name: boolean;
+  readonly roles: Roles;
+  /** A year or another number. */
+  readonly number: 'year' | 'other' | undefined;
+  readonly mark: Mark | undefined;
+}
+
+const marks: Readonly<Record<string, Mark>> = {
+  ',': 'comma',
+  ';': 'stop',
+  '.': 'stop',
+  '!': 'stop',
+  '\n': 'stop',
+  ':': 'answer',
+  '>': 'answer',
+  '(': 'open',
+  ')': 'close',
+  '?': 'question',
+};
+
+/** Abbreviations whose full stop ends no statement. */
+const stopped: ReadonlySet<string> = new Set(['incl', 'neg', 'pos', 'approx', 'dr', 'vs']);
+
+const year = /^(?:19|20)\d\d$/;
+const digit = /^\d/;
+
+/** The names, cues and marks of a text in its order; undefined where the text names nothing of the table. */
+export function partsOf<Row extends WordRow>(
+  text: string,
+  lookup: Lookup<Row>,
+): readonly Part<Row>[] | undefined {
+  const tokens = tokensOf(text);
+  if (!lookup.isNamedIn(tokens)) return undefined;
+  const parts: Part<Row>[] = [];
+  let named = false;
+  for (let at = 0; at < tokens.length;) {
+    const before = gapMark<Row>(text, tokens, at);
+    if (before !== undefined) parts.push(before);
+    const { part, end } = partAt(tokens, at, lookup);
+    named ||= part.rows.length > 0;
+    parts.push(part);
+    at = end;
+  }
+  return named ? parts : undefined;
+}
+
+function partAt<Row extends WordRow>(
+  tokens: readonly Token[],
+  at: number,
+  lookup: Lookup<Row>,
+): { readonly part: Part<Row>; readonly end: number } {
+  const mark = markAt(tokens, at);
+  if (mark !== undefined) return { part: partOf(tokens, at, at + 1, { mark }), end: at + 1 };
+  const term = lookup.termAt(tokens, at);
+  const cue = cueAt(lookup.cues, tokens, at);
+  if (term !== undefined && term.end >= (cue?.end ?? 0))
+    return { part: partOf(tokens, at, term.end, { rows: term.value, name: true }), end: term.end };
+  const kin = lookup.kinAt(tokens, at);
+  if (kin !== undefined && kin.end > (cue?.end ?? 0))
+    return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
+  if (cue !== undefined) return { part: partOf(tokens, at, cue.end, { roles: cue.value }), end: cue.end };
+  const { text } = tokens[at]!;
+  const number = year.test(text) ? 'year' : digit.test(text) ? 'other' : undefined;
+  return { part: partOf(tokens, at, at + 1, { number }), end: at + 1 };
+}
+
+type Told<Row> = Partial<Omit<Part<Row>, 'from' | 'to'>>;
+
+const partOf = <Row>(tokens: readonly Token[], at: number, end: number, told: Told<Row>): Part<Row> => ({
+  from: tokens[at]!.from,
+  to: tokens[end - 1]!.to,
+  rows: told.rows ?? [],
+  name: told.name ?? false,
+  roles: told.roles ?? 0,
+  number: told.number,
+  mark: told.mark,
+});
+
+function markAt(tokens: readonly Token[], at: number): Mark | undefined {
+  const { text, from, to } = tokens[at]!;
+  const mark = marks[text];
+  if (mark === undefined || text !== '.') return mark;
+  const before = tokens[at - 1];
+  const after = tokens[at + 1];
+  if (before === undefined || after === undefined) return mark;
+  // "2.5%", "D.C." and "incl." end nothing.
+  if (before.to === from && after.from === to && digit.test(after.text)) return undefined;
+  return stopped.has(before.text) ? undefined : mark;
+}
+
+const dash = /[-–—]/;
+
+/** What stands between two words and is no token: a slash and a plus join, a dash between spaces and an equals sign answer. */
+function gapMark<Row>(text: string, tokens: readonly Token[], at: number): Part<Row> | undefined {
+  const from = at === 0 ? 0 : tokens[at - 1]!.to;
+  const to = tokens[at]!.from;
+  if (to - from < 1 || (to - from === 1 && text[from] === ' ')) return undefined;
+  const gap = text.slice(from, to);
+  const told: Told<Row> | undefined = /[=→]/.test(gap)
+    ? { mark: 'answer' }
+    : /[/+&]/.test(gap)
+      ? { roles: role.and | role.or }
+      : dash.test(gap) && gap.trim() !== gap && at > 0
+        ? { mark: 'answer' }
+        : /[[\]{}"]/.test(gap)
+          ? { mark: 'comma' }
+          : undefined;
+  if (told === undefined) return undefined;
+  return { from, to, rows: [], name: false, roles: 0, number: undefined, mark: undefined, ...told };
+}
