@@ -57,7 +57,7 @@ export function currentsOf(note: Note, tables: Tables): readonly Current[] {
     for (const energy of energiesOf(procedure, tables))
       if (isCurrent(energy)) found.push({ procedure, energy });
     if (found.length > before) continue;
-    const energy = toldIn([procedure.complications, procedure.remarks], tables);
+    const energy = toldIn([procedure.complications, ...(procedure.remarks ?? [])], tables);
     if (energy !== undefined) found.push({ procedure, energy });
   }
   for (const event of note.events ?? []) {

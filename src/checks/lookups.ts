@@ -2,12 +2,13 @@ import { Lookup } from '../note/words/mentions/lookup.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { AllergenRow } from '../reference/allergens.ts';
+import type { BloodThinnerRow } from '../reference/blood-thinners.ts';
 import type { CautionRow } from '../reference/cautions.ts';
 import type { ImplantRow } from '../reference/implants.ts';
 import type { WordRow } from '../reference/types.ts';
 
 /** Something that an entry among the allergies may name. */
-export type AllergyName =
+type AllergyName =
   | { readonly of: 'agents'; readonly agent: AgentRow }
   | { readonly of: 'allergens'; readonly allergen: AllergenRow };
 
@@ -23,7 +24,7 @@ const once = <Value extends object>(make: (tables: Tables) => Value): ((tables: 
 const always = (): boolean => true;
 const never = (): boolean => false;
 
-type AllergyRow = WordRow & AllergyName;
+export type AllergyRow = WordRow & AllergyName;
 
 /** Anesthetics and allergens, as a text about allergies names them. */
 export const allergyNames = once(
@@ -71,6 +72,25 @@ export const conditionNames = once(
         ...lengthening.rows,
         ...followUp.scarRisks.rows,
       ].filter(({ name }) => !habits.has(name)),
+    }),
+);
+
+/** Diseases of the heart, which bound the epinephrine of a visit. */
+export const cardiacNames = once(
+  ({ cardiacConditions, otherConditions }) =>
+    new Lookup<WordRow>('condition', {
+      rows: cardiacConditions.rows,
+      lasts: always,
+      kin: otherConditions.rows.filter(({ name }) => !habits.has(name)),
+    }),
+);
+
+export const thinnerNames = once(
+  ({ bloodThinners, otherMedicines }) =>
+    new Lookup<BloodThinnerRow>('medicine', {
+      rows: bloodThinners.rows,
+      lasts: never,
+      kin: otherMedicines.rows,
     }),
 );
 

@@ -1,11 +1,72 @@
 import type { Note } from '../note/generated/types.ts';
+import { readMentions, type Answer } from '../note/words/mentions/read.ts';
+import type { Lookup } from '../note/words/mentions/lookup.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
+import { within, type Range } from '../note/tree/tree.ts';
+import type { WordRow } from '../reference/types.ts';
+import { shared } from './shared.ts';
 
-/** What is said of the patient in free words: conditions, medicines, and the remarks of the procedures. */
-export function patientTexts({ patient, procedures }: Note): Leaf<string>[] {
-  const texts: Leaf<string>[] = [];
-  for (const list of [patient?.conditions, patient?.medications])
-    for (const leaf of list ?? []) texts.push(leaf);
-  for (const { remarks } of procedures ?? []) if (remarks !== undefined) texts.push(remarks);
-  return texts;
+/** A danger that a text of the note names, and what the text says of it; what is denied is left out. */
+export interface Told<Row> {
+  readonly row: Row;
+  readonly leaf: Leaf<string>;
+  readonly at: Range;
+  /** Where in the value of the text. */
+  readonly from: number;
+  readonly to: number;
+  readonly answer: Exclude<Answer, 'denied'>;
 }
+
+/** What a text names and does not deny. */
+export function toldIn<Row extends WordRow>(leaf: Leaf<string>, lookup: Lookup<Row>): readonly Told<Row>[] {
+  const text = leaf.value;
+  if (text === undefined || text === 'none') return [];
+  return readMentions(text, lookup).flatMap(({ row, from, to, answer }) =>
+    answer === 'denied' ? [] : [{ row, leaf, at: within(leaf.node, from, to), from, to, answer }],
+  );
+}
+
+/** Every text in which somebody may tell of the patient: conditions, medicines, remarks, what happened then and later. */
+const textsOf = shared(({ note }): readonly Leaf<string>[] => {
+  const texts: Leaf<string>[] = [];
+  const add = (leaf: Leaf<string> | undefined): void => {
+    if (leaf?.value !== undefined && leaf.value !== 'none') texts.push(leaf);
+  };
+  const addAll = (leaves: readonly Leaf<string>[] | undefined): void => {
+    for (const leaf of leaves ?? []) add(leaf);
+  };
+  addAll(note.patient?.conditions);
+  addAll(note.patient?.medications);
+  addAll(note.remarks);
+  for (const { remarks, complications, lesion } of note.procedures ?? []) {
+    add(lesion);
+    add(complications);
+    addAll(remarks);
+  }
+  for (const text of laterTexts(note)) add(text);
+  return texts;
+});
+
+function* laterTexts({ events, addenda }: Note): Generator<Leaf<string> | undefined> {
+  for (const { signs, action, outcome } of events ?? []) yield* [signs, action, outcome];
+  for (const { text } of addenda ?? []) yield text;
+}
+
+/** All texts of a note that may tell of the patient, read once for each kind of danger. */
+class Texts {
+  private readonly read = new Map<unknown, readonly Told<never>[]>();
+
+  constructor(readonly leaves: readonly Leaf<string>[]) {}
+
+  told<Row extends WordRow>(lookup: Lookup<Row>): readonly Told<Row>[] {
+    let told = this.read.get(lookup) as readonly Told<Row>[] | undefined;
+    if (told === undefined) {
+      told = this.leaves.flatMap((leaf) => toldIn(leaf, lookup));
+      this.read.set(lookup, told as readonly Told<never>[]);
+    }
+    return told;
+  }
+}
+
+/** What the texts of a note tell of the patient. */
+export const patientTexts = shared((subject) => new Texts(textsOf(subject)));

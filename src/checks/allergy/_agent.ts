@@ -8,6 +8,7 @@ export const ownList = { source: 'format', mark: 'format' } as const;
 export const eased = {
   intolerance: 'What is told of it was no allergic reaction, but it should be settled first.',
   tolerated: 'It is said to have been tolerated since; make sure of it.',
+  open: 'Its words leave it open whether that is an allergy: ask, and write what it is.',
   tested: 'A test is said to have been negative; make sure of it.',
 } as const;
 

@@ -1,17 +1,20 @@
 import type { Related } from '../../note/tree/finding.ts';
 import type { Allergy, Note } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
-import { phrasesOf, type Standing } from '../../note/words/phrases.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
-import type { WordRow } from '../../reference/types.ts';
-import type { WordTable } from '../../note/words/word-table.ts';
+import { readMentions } from '../../note/words/mentions/read.ts';
+import { allergyNames, type AllergyRow } from '../lookups.ts';
 import { shared } from '../shared.ts';
 import { rowsSaid } from '../words.ts';
 
-/** Why an entry is less than an allergy: what happened was no allergy, it was tolerated since, or a test was negative. */
-export type Ease = 'intolerance' | 'tolerated' | 'tested';
+/**
+ * Why an entry is less than an allergy: what happened was no allergy, it was tolerated since, a test was negative, or
+ * its words leave it open.
+ */
+export type Ease = 'intolerance' | 'tolerated' | 'tested' | 'open';
 
 /** A thing to which the patient is said to be allergic. */
 export interface Named {
@@ -59,23 +62,16 @@ export const entryOf = ({ leaf, word }: Named): readonly Related[] => [
   { start: leaf.start, end: leaf.end, form: 'entry', args: { allergy: word } },
 ];
 
-/** What stands before a thing that was tolerated, and before one that was not, however it is put. */
-const toleratedBefore = /\btolerat(?:ed|es|ing) (?:[a-z-]+ ){0,2}$/i;
-const notToleratedBefore =
-  /(?:\b(?:not|never|cannot|no longer|hardly|barely|scarcely|poorly|badly)|n't)(?: [a-z]+){0,2} tolerat\w* (?:[a-z-]+ ){0,2}$/i;
+/**
+ * An entry as one text, so that what is written as its reaction may answer: `{lidocaine: tolerated}`. That no reaction
+ * is known denies nothing.
+ */
+const entryText = ({ to, reaction }: Allergy): string => {
+  const told = reaction?.value;
+  return told === undefined || saysNothing.test(told) ? (to?.value ?? '') : `${to?.value ?? ''}: ${told}`;
+};
 
-/** Whether a text takes back that it names an allergy to what stands behind some of its words. */
-const isTakenBack = (before: string, standing: Standing): boolean =>
-  !notToleratedBefore.test(before) && (standing === 'denied' || toleratedBefore.test(before));
-
-/** What an entry names as an allergy: what it denies, or says to be tolerated, is none. */
-function saidIn<Row extends WordRow>(table: WordTable<Row>, text: string): readonly Row[] {
-  const row = table.find(text);
-  if (row !== undefined) return [row];
-  return phrasesOf(table)
-    .mentionsIn(text)
-    .flatMap(({ row, from, standing }) => (isTakenBack(text.slice(0, from), standing) ? [] : [row]));
-}
+const saysNothing = /^\W*(?:none|nil|unknown|not known|n\/?a)?\W*$/i;
 
 class Reader {
   private readonly substances = new Map<string, Named>();
@@ -101,31 +97,43 @@ class Reader {
   }
 
   private entry(entry: Allergy): void {
-    const { to, tolerates } = entry;
+    const { to } = entry;
     if (to?.value === undefined) return;
-    const { agents, allergens } = this.tables;
-    const exact = allergens.find(to.value);
-    if (exact?.kind === 'none' || exact?.kind === 'irrelevant') return;
-    const ease = (name: string) => (agent?: string) => this.easeOf(entry, name, agent);
-    // What one table knows as it stands is in no need of a search in the other.
-    for (const row of exact === undefined ? saidIn(agents, to.value) : [])
-      for (const word of partsOf(row))
-        add(this.agents, word, {
-          leaf: to,
-          word,
-          mild: false,
-          ease: ease(word),
-          tolerates,
-          class: row.class,
-        });
-    for (const row of exact === undefined ? saidIn(allergens, to.value) : [exact])
-      this.allergen(row, {
-        leaf: to,
-        word: row.name,
-        mild: row.mild === true,
-        ease: ease(row.name),
-        tolerates,
-      });
+    const exact = this.exactly(entry);
+    if (exact !== undefined) {
+      if (exact.kind !== 'none' && exact.kind !== 'irrelevant')
+        this.allergen(exact, this.named(entry, exact.name, false, exact.mild === true));
+      return;
+    }
+    const end = to.value.length;
+    for (const { row, to: until, answer } of readMentions(entryText(entry), allergyNames(this.tables)))
+      if (until <= end && answer !== 'denied') this.mention(entry, row, answer === 'unclear');
+  }
+
+  /** The allergen that is all that an entry says of what it is to; undefined where its words have to be read. */
+  private exactly({ to, reaction }: Allergy): AllergenRow | undefined {
+    const exact = this.tables.allergens.find(to?.value ?? '');
+    return exact === undefined || reaction === undefined || exact.kind === 'none' ? exact : undefined;
+  }
+
+  private mention(entry: Allergy, row: AllergyRow, open: boolean): void {
+    if (row.of === 'allergens') {
+      if (row.allergen.kind !== 'irrelevant')
+        this.allergen(row.allergen, this.named(entry, row.name, open, row.allergen.mild === true));
+      return;
+    }
+    for (const word of partsOf(row.agent))
+      add(this.agents, word, { ...this.named(entry, word, open), class: row.agent.class });
+  }
+
+  private named(entry: Allergy, word: string, open = false, mild = false): Named {
+    return {
+      leaf: entry.to!,
+      word,
+      mild,
+      ease: (agent) => this.easeOf(entry, word, agent) ?? (open ? 'open' : undefined),
+      tolerates: entry.tolerates,
+    };
   }
 
   /** What an entry says against one of its things being an allergy. */
@@ -156,12 +164,9 @@ class Reader {
 
   /** The agents and allergens that texts name. */
   private namesIn(leaves: readonly Leaf<string>[]): Set<string> {
-    const { agents, allergens } = this.tables;
+    const lookup = allergyNames(this.tables);
     return new Set(
-      leaves.flatMap(({ value = '' }) => [
-        ...rowsSaid(agents, value).flatMap(partsOf),
-        ...rowsSaid(allergens, value).map(({ name }) => name),
-      ]),
+      leaves.flatMap(({ value = '' }) => readMentions(value, lookup).flatMap(({ row }) => namesOf(row))),
     );
   }
 
@@ -177,20 +182,26 @@ class Reader {
     return kinds.has('cleared') && !kinds.has('allergy') ? this.namesIn([tested]) : undefined;
   }
 
-  private isIntolerance({ reaction }: Allergy): boolean {
-    if (reaction === undefined) return false;
-    const kinds = this.reactionsIn(reaction);
+  /** Whether all that an entry says to have happened was no allergy, in whatever key it says so. */
+  private isIntolerance({ to, reaction }: Allergy): boolean {
+    const kinds = new Set([...this.reactionsIn(to), ...this.reactionsIn(reaction)]);
     return kinds.has('intolerance') && !kinds.has('allergy');
   }
 
-  private reactionsIn({ value = '' }: Leaf<string>): ReadonlySet<string> {
-    return new Set(rowsSaid(this.tables.reactions, value).map(({ kind }) => kind));
+  private reactionsIn(leaf: Leaf<string> | undefined): readonly string[] {
+    return leaf?.value === undefined
+      ? []
+      : rowsSaid(this.tables.reactions, leaf.value).map(({ kind }) => kind);
   }
 }
 
 /** The anesthetics that a row of agents stands for: what is in a product, or itself. */
 export const partsOf = (row: AgentRow): readonly string[] =>
   row.contains.length > 0 ? row.contains : [row.name];
+
+/** What a name among the allergies stands for. */
+export const namesOf = (row: AllergyRow): readonly string[] =>
+  row.of === 'agents' ? partsOf(row.agent) : [row.name];
 
 /** Of two entries for the same thing the graver one stays. */
 function add<One extends Named>(map: Map<string, One>, name: string, named: One): void {

@@ -1,57 +1,49 @@
 import type { Check } from '../check.ts';
-import type { Note } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/tree/leaf.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
-import { within, type Range } from '../../note/tree/tree.ts';
-import type { Tables } from '../../practice/tables.ts';
 import type { Report, Subject } from '../check.ts';
-import { patientTexts } from '../patient-texts.ts';
-import { allergiesOf, partsOf, type Allergies } from './_allergies.ts';
+import { allergyNames, type AllergyRow } from '../lookups.ts';
+import { patientTexts, toldIn, type Told } from '../patient-texts.ts';
+import { allergiesOf, namesOf, type Allergies } from './_allergies.ts';
 
-/** The texts in which an allergy is written that belongs under `allergies`. */
-const textsOf = (note: Note): readonly Leaf<string>[] =>
-  note.patient?.skin === undefined ? patientTexts(note) : [...patientTexts(note), ...note.patient.skin];
+/** What says in a sentence that somebody reacted to something. */
+const tells =
+  /\b(?:allerg(?:y|ic|ies)|anaphyla\w*|hives|urticaria|welts?|rxns?|react(?:ion|ions|ed|s)?|hypersensitiv\w*)\b/i;
 
-const tells = /\ballerg(?:y|ic|ies)\b|anaphyla|\bhives\b/i;
+/** What was seen on the skin, which says so only with what it came from. */
+const seen =
+  /\b(?:rash|itch\w*|swelling|swelled|blister\w*|dermatitis|eczema|redness)\b[^.;,]*\b(?:from|after|to|with|under|w)\b[^.;,]{0,20}$/i;
 
-interface Told extends Range {
-  readonly word: string;
-  readonly names: readonly string[];
+/** Whether the sentence of a mention says that the patient reacted to it. */
+function isAllergy({ leaf, from, to }: Told<AllergyRow>): boolean {
+  const text = leaf.value ?? '';
+  const start = Math.max(text.lastIndexOf('.', from - 1), text.lastIndexOf(';', from - 1)) + 1;
+  const rest = text.slice(to).search(/[.;]/);
+  const sentence = text.slice(start, rest < 0 ? text.length : to + rest);
+  return tells.test(sentence) || seen.test(text.slice(start, from));
 }
 
-/** What a text says that the patient is allergic to, as far as it is in the tables. */
-function toldIn(leaf: Leaf<string>, { agents, allergens }: Tables): readonly Told[] {
-  const text = leaf.value;
-  if (text === undefined || !tells.test(text)) return [];
-  const told = [
-    ...phrasesOf(agents)
-      .mentionsIn(text)
-      .map((one) => ({ ...one, names: partsOf(one.row) })),
-    ...phrasesOf(allergens)
-      .mentionsIn(text)
-      .filter(({ row }) => row.kind === 'substance' || row.kind === 'class')
-      .map((one) => ({ ...one, names: [one.row.name] })),
-  ];
-  return told
-    .filter(({ standing }) => standing === 'asserted' || standing === 'past')
-    .map(({ row, from, to, names }) => ({ ...within(leaf.node, from, to), word: row.name, names }));
-}
-
-const isListed = ({ names }: Told, allergies: Allergies, listed: ReadonlySet<string>): boolean =>
+const isListed = (names: readonly string[], allergies: Allergies, listed: ReadonlySet<string>): boolean =>
   names.some((name) => allergies.agents.has(name) || allergies.substances.has(name) || listed.has(name));
 
+/** Whether what is named can be met here at all. */
+const matters = ({ row }: Told<AllergyRow>): boolean =>
+  row.of === 'agents' || row.allergen.kind === 'substance' || row.allergen.kind === 'class';
+
 function notListed(subject: Subject): readonly Report[] {
-  const found: Report[] = [];
-  for (const leaf of textsOf(subject.note)) {
-    const told = toldIn(leaf, subject.tables);
-    if (told.length === 0) continue;
-    const allergies = allergiesOf(subject);
-    const listed = new Set([...allergies.classes.values()].map(({ word }) => word));
-    for (const one of told)
-      if (!isListed(one, allergies, listed))
-        found.push({ at: { start: one.start, end: one.end }, args: { word: one.word } });
-  }
-  return found;
+  const lookup = allergyNames(subject.tables);
+  const skin = (subject.note.patient?.skin ?? []).flatMap((leaf) => toldIn(leaf, lookup));
+  const told = [...patientTexts(subject).told(lookup), ...skin].filter(
+    (one) => matters(one) && isAllergy(one),
+  );
+  if (told.length === 0) return [];
+  const allergies = allergiesOf(subject);
+  const listed = new Set([...allergies.classes.values()].map(({ word }) => word));
+  return told
+    .filter((one) => !isListed(namesOf(one.row), allergies, listed))
+    .map(({ at, row, answer }) => ({
+      at,
+      form: answer === 'unclear' ? 'open' : 'main',
+      args: { word: row.name },
+    }));
 }
 
 export const check: Check = {
@@ -62,6 +54,7 @@ export const check: Check = {
   sources: [{ source: 'format', mark: 'format' }],
   messages: {
     main: 'An allergy to {word} is told of here, and `allergies` does not have it, so nothing is compared with it. Write it there too.',
+    open: 'An allergy to {word} is left open here, and `allergies` does not have it. Ask, and write it there: what it is, or `??` until it is known.',
   },
   find: notListed,
 };

@@ -75,7 +75,8 @@ function conflictWith(
   const named = substances.get(substance);
   if (named !== undefined) return conflictNamed(product, substance, certain, named);
   const cross = crossed.get(substance);
-  if (cross === undefined || cross.named.ease() !== undefined) return undefined;
+  const ease = cross?.named.ease();
+  if (cross === undefined || (ease !== undefined && ease !== 'open')) return undefined;
   const known = cross.crossing.mark === 'Q' || cross.crossing.mark === 'Q2';
   const severity = certain && known ? 'warning' : 'information';
   const form = known ? 'crosses' : 'akin';

@@ -1,7 +1,7 @@
 import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { cautionsOf } from '../dose/_cautions.ts';
-import { said, saidHere } from '../dose/_caution-findings.ts';
+import { nameOf, said, saidHere } from '../dose/_caution-findings.ts';
 import { allergiesOf } from './_allergies.ts';
 import { epinephrineAt, givenAgents } from './_given.ts';
 
@@ -15,7 +15,7 @@ function find(subject: Subject): readonly Report[] {
     const at = given.agent.sulfite === undefined ? epinephrineAt(given) : given.at;
     if (at === undefined) return [];
     return [
-      { at, severity, args: { agent: given.agent.name, name: caution.row.name }, related: [said(caution)] },
+      { at, severity, args: { agent: given.agent.name, name: nameOf(caution) }, related: [said(caution)] },
     ];
   });
 }
@@ -31,7 +31,7 @@ export const check: Check = {
   ],
   messages: {
     main: 'This {agent} holds a sulfite, and the note says {name}. Use a plain solution of another agent; if it was given, watch the breathing.',
-    said: saidHere,
+    ...saidHere,
   },
   find,
 };

@@ -1,16 +1,13 @@
 import type { Check } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
-import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
+import { readMentions, type Mention } from '../../note/words/mentions/read.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { WordRow } from '../../reference/types.ts';
+import { allergyNames, type AllergyRow } from '../lookups.ts';
 import type { Report } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
-
-/** "no latex" may mean that latex must be kept away, or that there is no such allergy. */
-const doubtful =
-  /^no\s+(?!known|allerg|history|reaction|drug|problem|sensitiv|issue)(?!.*\b(?:allerg|reaction|sensitiv)\w*[\s.]*$)/i;
 
 /** How the names of local anesthetics end, so that one in no table is not passed over. */
 const namesCaine = (text: string): boolean => /\p{L}caines?(?!\p{L})/iu.test(text);
@@ -30,14 +27,11 @@ const part = /[^,;/&+]+?(?=\s+and\s|[,;/&+]|$)/gi;
 function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
   const text = leaf.value;
   if (text === undefined || tables.allergens.find(text) !== undefined) return undefined;
-  const mentions = [
-    ...phrasesOf(tables.allergens).mentionsIn(text),
-    ...phrasesOf(tables.agents).mentionsIn(text),
-  ];
+  const mentions = readMentions(text, allergyNames(tables));
   const [first] = mentions;
   if (first === undefined) return unknown(leaf, text, tables);
-  const unsure = doubtful.test(text) && mentions.every(({ standing }) => standing === 'denied');
-  if (unsure) return { at: leaf, form: 'denied', args: { text, word: first.row.name } };
+  const order = mentions.find(({ why }) => why === 'order');
+  if (order !== undefined) return { at: leaf, form: 'denied', args: { text, word: order.row.name } };
   return unknownPart(leaf, text, mentions, tables);
 }
 
@@ -85,7 +79,7 @@ const itemsOf = (text: string): readonly { readonly word: string; readonly from:
 function unknownPart(
   leaf: Leaf<string>,
   text: string,
-  mentions: readonly Mention<WordRow>[],
+  mentions: readonly Mention<AllergyRow>[],
   tables: Tables,
 ): Report | undefined {
   for (const { word, from } of itemsOf(text)) {

@@ -1,9 +1,64 @@
+import type { Implant } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
+import type { Range } from '../../note/tree/tree.ts';
+import { isAllDenied, readMentions } from '../../note/words/mentions/read.ts';
+import type { Concern, ImplantRow } from '../../reference/implants.ts';
+import type { Subject } from '../check.ts';
+import { implantNames } from '../lookups.ts';
+import { patientTexts, type Told } from '../patient-texts.ts';
+import { shared } from '../shared.ts';
 
-export const gone = /\b(?:removed|explanted|taken out)\b/i;
+/** A device that current can harm, and where the note says so or leaves it open. */
+export interface Device {
+  readonly implant: Pick<Implant, 'where' | 'dependent'>;
+  readonly at: Range;
+  readonly row: ImplantRow;
+  readonly open: boolean;
+}
 
-/** "Removed, leads in place", "not removed", "removed, new one placed": something is still there. */
-export const stillThere =
-  /\b(?:not|never|to be|will be|planned|scheduled|new|replaced|reimplanted|leads?|wires?)\b|\b(?:removed|explanted|taken out)\b.*\b(?:placed|implanted|inserted|now)\b/i;
+/** What a word may stand for that current can harm. */
+const atRisk: ReadonlySet<Concern> = new Set<Concern>(['forbidden', 'pacemaker', 'cochlear', 'ask']);
 
-export const isGone = ({ text }: Leaf<string>): boolean => gone.test(text) && !stillThere.test(text);
+/** An entry as one text, so that its place may answer: `{pacemaker: removed 2019}`. */
+export const entryText = ({ kind, where }: Implant): string =>
+  where?.value === undefined ? (kind?.value ?? '') : `${kind?.value ?? ''}: ${where.value}`;
+
+/** The devices of a note, whether they are listed under implants or told elsewhere. */
+export const devicesOf = shared((subject): readonly Device[] => {
+  const listed: Device[] = [];
+  for (const implant of subject.note.patient?.implants ?? []) {
+    const at = implant.kind ?? implant.where;
+    if (at === undefined) continue;
+    for (const { row, answer } of readMentions(entryText(implant), implantNames(subject.tables)))
+      if (answer !== 'denied' && atRisk.has(row.concern))
+        listed.push({ implant, at, row, open: answer === 'unclear' });
+  }
+  const others = patientTexts(subject)
+    .told(implantNames(subject.tables))
+    .filter((told) => isDevice(told) && !listed.some(({ row, open }) => row === told.row && !open))
+    .map(({ row, at, answer }): Device => ({ implant: {}, at, row, open: answer === 'unclear' }));
+  return [...listed, ...others];
+});
+
+/** Short words that mean other things outside of the list of implants. */
+const ambiguous: ReadonlySet<string> = new Set(['pm', 'ci', 'crt']);
+
+/** What after ICD says that it is no device: the codes of diseases, and irritant contact dermatitis. */
+const noDevice =
+  /^[- ]?(?:9|10)\b|^,? (?:of|on) (?:the |both |her |his )?(?:hands?|feet|foot|face|fingers?|skin|arms?|eyelids?|neck|wrists?)\b/;
+
+function isDevice({ row, leaf, from, to }: Told<ImplantRow>): boolean {
+  if (!atRisk.has(row.concern)) return false;
+  const text = leaf.value ?? '';
+  const word = text.slice(from, to);
+  if (word === 'ICD' && noDevice.test(text.slice(to))) return false;
+  return !ambiguous.has(word.toLowerCase());
+}
+
+/** Whether a text under implants names nothing that is known, not even to deny it. */
+export function isUnknown(kind: Leaf<string>, { tables }: Subject): boolean {
+  const text = kind.value;
+  if (text === undefined) return false;
+  const lookup = implantNames(tables);
+  return readMentions(text, lookup).length === 0 && !isAllDenied(text, lookup);
+}

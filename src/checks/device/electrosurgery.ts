@@ -1,23 +1,13 @@
 import type { Check } from '../check.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
-import type { Implant, Procedure } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/tree/leaf.ts';
-import type { Concern, ImplantRow } from '../../reference/implants.ts';
+import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Report, Subject } from '../check.ts';
-import { patientTexts } from '../patient-texts.ts';
 import { currentsOf, type Energy } from '../current.ts';
 import { specify } from '../hemostasis/_specify.ts';
-import { rowsIn } from '../words.ts';
 import { distanceTo } from './_place.ts';
-import { isGone } from './_electrosurgery.ts';
-
-interface Device {
-  readonly implant: Pick<Implant, 'where' | 'dependent'>;
-  readonly leaf: Leaf<string>;
-  readonly row: ImplantRow;
-}
+import { devicesOf, type Device } from './_electrosurgery.ts';
 
 type Form =
   | 'forbidden'
@@ -28,43 +18,14 @@ type Form =
   | 'cochlear'
   | 'cochlearFar'
   | 'cochlearUnknown'
-  | 'ask';
+  | 'ask'
+  | 'open'
+  | 'openAsk';
 
 interface Verdict {
   readonly device: Device;
   readonly severity: Severity;
   readonly form: Form;
-}
-
-/** Short words that mean other things among conditions: irritant contact dermatitis, for one. */
-const ambiguous: ReadonlySet<string> = new Set(['ICD', 'PM']);
-
-/** What a word may stand for that current can harm. */
-const atRisk: ReadonlySet<Concern> = new Set<Concern>(['forbidden', 'pacemaker', 'cochlear', 'ask']);
-
-/** The devices at risk that a word names, as far as they are still in place. */
-const rowsAtRisk = (leaf: Leaf<string>, { implants }: Subject['tables']): readonly ImplantRow[] =>
-  rowsIn(implants, leaf).filter(({ concern }) => atRisk.has(concern) && !isGone(leaf));
-
-/** The devices of a note, whether they stand under implants or elsewhere. */
-function devicesOf({ note, tables }: Subject): readonly Device[] {
-  const listed: Device[] = [];
-  for (const implant of note.patient?.implants ?? []) {
-    const leaf = implant.kind;
-    if (leaf === undefined) continue;
-    for (const row of rowsAtRisk(leaf, tables)) listed.push({ implant, leaf, row });
-  }
-  const others: Device[] = [];
-  for (const leaf of patientTexts(note))
-    for (const row of rowsAtRisk(leaf, tables))
-      if (isSpelledOut(row, leaf.text) && !listed.some((one) => one.row === row))
-        others.push({ implant: {}, leaf, row });
-  return listed.concat(others);
-}
-
-function isSpelledOut({ name, synonyms }: ImplantRow, text: string): boolean {
-  const said = text.toLowerCase();
-  return [name, ...synonyms].some((word) => !ambiguous.has(word) && said.includes(word.toLowerCase()));
 }
 
 const headAndNeck: ReadonlySet<SiteRegion> = new Set([
@@ -79,11 +40,18 @@ const headAndNeck: ReadonlySet<SiteRegion> = new Set([
 
 function verdictOn(device: Device, procedure: Procedure | undefined, subject: Subject): Verdict | undefined {
   const concern = device.row.concern;
+  if (device.open) return onOpen(device);
   if (concern === 'forbidden') return { device, severity: 'error', form: 'forbidden' };
   if (concern === 'pacemaker') return onPacemaker(device, procedure, subject);
   if (concern === 'cochlear') return onCochlear(device, procedure, subject);
   return concern === 'ask' ? { device, severity: 'information', form: 'ask' } : undefined;
 }
+
+/** What is left open is a warning where it would be more if it were said. */
+const onOpen = (device: Device): Verdict =>
+  device.row.concern === 'ask'
+    ? { device, severity: 'information', form: 'openAsk' }
+    : { device, severity: 'warning', form: 'open' };
 
 function onPacemaker(device: Device, procedure: Procedure | undefined, subject: Subject): Verdict {
   const { where, dependent } = device.implant;
@@ -114,9 +82,9 @@ function reportOf(energy: Energy, verdicts: readonly Verdict[], site: string): R
       site,
       unsaid: energy.stops === 'either' ? ' The word may mean heat or current, and counts as current.' : '',
     },
-    related: verdicts.map(({ device: { leaf, row } }) => ({
-      start: leaf.start,
-      end: leaf.end,
+    related: verdicts.map(({ device: { at, row } }) => ({
+      start: at.start,
+      end: at.end,
       form: 'device',
       args: { device: row.name },
     })),
@@ -159,6 +127,9 @@ export const check: Check = {
     cochlearUnknown:
       '`{word}` with {device}: the site is not known here. On head or neck a review of 2017 advises against monopolar current, on weak evidence.{unsaid}',
     ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
+    open: `\`{word}\`: whether the patient has {device} is left open in the note.{unsaid} Ask before current is used, and write what it is. ${instead}`,
+    openAsk:
+      '`{word}`: whether the patient has {device} is left open in the note.{unsaid} Ask, and write what it is.',
     device: 'the {device}',
   },
   alternatives: { readAs: [] },

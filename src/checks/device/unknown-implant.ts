@@ -1,13 +1,7 @@
 import type { Check } from '../check.ts';
-import type { Leaf } from '../../note/tree/leaf.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Report } from '../check.ts';
 import { currentsOf } from '../current.ts';
-import { rowsIn } from '../words.ts';
-import { isGone } from './_electrosurgery.ts';
-
-/** Whether a text names no implant at all, not even to deny it. */
-const isUnknown = (kind: Leaf<string>, { implants }: Subject['tables']): boolean =>
-  rowsIn(implants, kind).length === 0 && !/^(?:no|none|nil|denies|without)\b/i.test(kind.text);
+import { isUnknown } from './_electrosurgery.ts';
 
 export const check: Check = {
   code: 'device/unknown-implant',
@@ -19,10 +13,11 @@ export const check: Check = {
     main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
     current: 'current counts as used here',
   },
-  find({ note, tables }) {
+  find(subject) {
     const found: Report[] = [];
+    const { note, tables } = subject;
     const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
-      kind?.value !== undefined && !isGone(kind) && isUnknown(kind, tables) ? [kind] : [],
+      kind !== undefined && isUnknown(kind, subject) ? [kind] : [],
     );
     if (unknown.length === 0) return found;
     for (const { energy } of currentsOf(note, tables)) {

@@ -1,17 +1,28 @@
 import type { DoseJudgement, Given } from '../../dose/judge.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { Report } from '../check.ts';
 import { type Caution } from './_cautions.ts';
 
-export const said = ({ at, row }: Caution): NonNullable<Report['related']>[number] => ({
+/** Where the note says what calls for care, or leaves it open. */
+export const said = ({ at, row, open }: Caution): NonNullable<Report['related']>[number] => ({
   start: at.start,
   end: at.end,
-  form: 'said',
+  form: open ? 'open' : 'said',
   args: { name: row.name },
 });
 
-export const saidHere = '{name} is said here';
+/** The messages for where it is said. */
+export const saidHere = { said: '{name} is said here', open: 'whether it is {name} is left open here' };
+
+/** The name for a message, which says where the note leaves it open. */
+export const nameOf = ({ row, open }: Caution): string =>
+  open ? `${row.name} (left open in the note: ask, and write it)` : row.name;
+
+/** What is left open is a warning at most. */
+export const opened = (severity: Severity, { open }: Caution): Severity =>
+  open && severity === 'error' ? 'warning' : severity;
 
 export const epinephrineAt = ({ injection, at }: Given): Report['at'] =>
   injection.epinephrine ?? injection.product ?? at;

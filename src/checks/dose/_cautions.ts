@@ -1,40 +1,48 @@
-import { phrasesOf } from '../../note/words/phrases.ts';
-import { within, type Range } from '../../note/tree/tree.ts';
+import type { Range } from '../../note/tree/tree.ts';
 import type { CautionRow } from '../../reference/cautions.ts';
-import type { Subject } from '../check.ts';
+import { conditionNames, medicineNames } from '../lookups.ts';
+import { patientTexts, type Told } from '../patient-texts.ts';
 import { shared } from '../shared.ts';
-import { patientTexts } from '../patient-texts.ts';
 
-/** A condition or medicine that calls for care, and where the note says that the patient has it. */
+/** A condition or medicine that calls for care, and where the note says so or leaves it open. */
 export interface Caution {
   readonly row: CautionRow;
   readonly at: Range;
+  /** Whether the note leaves it open that the patient has it: then it is a warning at most. */
+  readonly open: boolean;
 }
 
-/** Words that mean a condition where they stand alone, and anything in a sentence. */
+/** Words that mean a condition where they are all that is written, and anything in a sentence. */
 const onlyAlone: ReadonlySet<string> = new Set(['expecting']);
 
-const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalmic)\b/i;
+const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalmic|gtts?)\b/i;
 
-/** Whether a text is one word, and none that calls for care: a look at the table spares reading it. */
-const isOther = (text: string, { cautions }: Subject['tables']): boolean =>
-  /^[a-z]+$/.test(text) && !text.endsWith('s') && cautions.find(text) === undefined;
+/** Whether the words between commas about a medicine say that it is put on the skin or into the eyes. */
+function isOnTheSkin({ row, leaf, from, to }: Told<CautionRow>): boolean {
+  const text = leaf.value ?? '';
+  if (row.kind !== 'medicine' || !onTheSkinOnly.test(text)) return false;
+  const start = Math.max(...[',', ';', '.', '('].map((mark) => text.lastIndexOf(mark, from - 1))) + 1;
+  const rest = text.slice(to).search(/[,;.()]/);
+  return onTheSkinOnly.test(text.slice(start, rest < 0 ? text.length : to + rest));
+}
 
-/** Whether anything calls for care. */
-export const isAnyCaution = (subject: Subject): boolean => cautionsOf(subject).length > 0;
+const isAside = (told: Told<CautionRow>): boolean => {
+  const text = told.leaf.value ?? '';
+  const isPart = told.to - told.from < text.trim().length;
+  return isPart && onlyAlone.has(text.slice(told.from, told.to).toLowerCase());
+};
 
-/** What of the patient's conditions and medicines, and of what remarks say of them, calls for care, each thing once; read once for a note. */
-export const cautionsOf = shared(({ note, tables }: Subject): readonly Caution[] => {
+/** What the note tells of the patient that calls for care, each thing once and what is said before what is open. */
+export const cautionsOf = shared((subject): readonly Caution[] => {
   const found = new Map<CautionRow, Caution>();
-  const phrases = phrasesOf(tables.cautions);
-  for (const leaf of patientTexts(note)) {
-    if (leaf.value === undefined || isOther(leaf.value, tables) || onTheSkinOnly.test(leaf.value)) continue;
-    for (const { row, from, to, standing } of phrases.mentionsIn(leaf.value)) {
-      if (standing !== 'asserted' || found.has(row)) continue;
-      const isPart = to - from < leaf.value.trim().length;
-      if (isPart && onlyAlone.has(leaf.value.slice(from, to).toLowerCase())) continue;
-      found.set(row, { row, at: within(leaf.node, from, to) });
+  const texts = patientTexts(subject);
+  for (const lookup of [conditionNames(subject.tables), medicineNames(subject.tables)])
+    for (const told of texts.told(lookup)) {
+      const { row, at, answer } = told;
+      const open = answer === 'unclear';
+      const before = found.get(row);
+      if ((before !== undefined && (open || !before.open)) || isOnTheSkin(told) || isAside(told)) continue;
+      found.set(row, { row, at, open });
     }
-  }
   return [...found.values()];
 });

@@ -4,7 +4,7 @@ import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { holds, placeOf, said, saidHere, usedOn } from './_caution-findings.ts';
+import { holds, nameOf, placeOf, said, saidHere, usedOn } from './_caution-findings.ts';
 
 const adding = ['lidocaine', 'prilocaine'];
 
@@ -23,7 +23,7 @@ function find(subject: Subject): readonly Report[] {
         severity: bounded(isMuch ? 'warning' : 'information', effect.mark),
         args: {
           agent: used.agent.name,
-          name: caution.row.name,
+          name: nameOf(caution),
           class: effect.class,
           percent: percentText(day.atLeast),
         },
@@ -44,7 +44,7 @@ export const check: Check = {
     main: '{agent} at {percent}% of the limit with {name}, an antiarrhythmic of class {class}: effects on the heart add up. Use less, and watch the rhythm.',
     cream:
       '{agent} with {name}, an antiarrhythmic of class {class}: the label asks for care, since effects on the heart add up.',
-    said: saidHere,
+    ...saidHere,
   },
   find,
 };

@@ -5,7 +5,7 @@ import { bounded } from '../bounded.ts';
 import type { Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
+import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
 
 const forms = { any: 'any', trace: 'avoid', cardiac: 'main' } as const;
 
@@ -24,7 +24,7 @@ function epinephrineCare(subject: Subject): readonly Report[] {
         severity: bounded(effect.from === 'cardiac' ? 'information' : 'warning', effect.mark),
         form: forms[effect.from],
         args: {
-          name: caution.row.name,
+          name: nameOf(caution),
           micrograms: formatNumber(day.epinephrineMicrograms, 2),
           most: cardiac.micrograms,
         },
@@ -53,7 +53,7 @@ export const check: Check = {
     avoid:
       '{micrograms} mcg of epinephrine with {name}: labels advise against it, since blood pressure can rise severely. Use a plain solution; if it was given, watch pulse and pressure.',
     main: '{micrograms} mcg of epinephrine is more than {most} mcg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
-    said: saidHere,
+    ...saidHere,
   },
   alternatives: { readAs: [], forms: ['any', 'avoid'] },
   sourcesDiffer: {

@@ -3,7 +3,7 @@ import type { Given } from '../../dose/judge.ts';
 import type { Injection, Procedure } from '../../note/generated/types.ts';
 import type { Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
-import { said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
+import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
 
 /** What was injected for a procedure, its own and what the note gives for the whole visit. */
 function givenFor(procedure: Procedure, { note, dose }: Subject): readonly Given[] {
@@ -22,7 +22,7 @@ function endArteries(subject: Subject): readonly Report[] {
     const first = givenFor(procedure, subject)[0];
     if (caution === undefined || first === undefined || told.has(first)) continue;
     told.add(first);
-    const args = { name: caution.row.name, site: base.name };
+    const args = { name: nameOf(caution), site: base.name };
     found.push({ at: epinephrineAt(first), args, related: [said(caution)] });
   }
   return found;
@@ -40,7 +40,7 @@ export const check: Check = {
   ],
   messages: {
     main: 'Epinephrine in the {site} with {name}: the blood supply may not bear it. Use a plain solution; if it is in already, watch color and warmth until it has worn off.',
-    said: saidHere,
+    ...saidHere,
   },
   alternatives: { readAs: [] },
   sourcesDiffer: {

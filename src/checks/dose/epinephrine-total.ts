@@ -1,25 +1,22 @@
 import type { Check } from '../check.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Note } from '../../note/generated/types.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
-import type { Tables } from '../../practice/tables.ts';
 import type { Report, Subject } from '../check.ts';
+import { cardiacNames } from '../lookups.ts';
+import { patientTexts } from '../patient-texts.ts';
 import { crossing, dayText, daysOf } from './_days.ts';
 
-function hasCardiacDisease({ patient }: Note, { cardiacConditions }: Tables): boolean {
-  const phrases = phrasesOf(cardiacConditions);
-  return (patient?.conditions ?? []).some(({ value }) =>
-    phrases.mentionsIn(value ?? '').some(({ standing }) => standing === 'asserted' || standing === 'past'),
-  );
-}
+/** Whether the note says, or leaves open, that the heart is ill. */
+const hasCardiacDisease = (subject: Subject): boolean =>
+  patientTexts(subject).told(cardiacNames(subject.tables)).length > 0;
 
-function total({ note, dose, tables }: Subject): readonly Report[] {
+function total(subject: Subject): readonly Report[] {
+  const { dose, tables } = subject;
   const found: Report[] = [];
   const { healthy, cardiac } = tables.epinephrine;
   for (const day of daysOf(dose)) {
     if (!isOver(day.epinephrineMicrograms, cardiac.micrograms)) continue;
-    const sick = hasCardiacDisease(note, tables);
+    const sick = hasCardiacDisease(subject);
     const bound = sick ? cardiac : healthy;
     if (!isOver(day.epinephrineMicrograms, bound.micrograms)) continue;
     const at = crossing(day.given, (one) => one.epinephrineMicrograms, bound.micrograms);

@@ -3,7 +3,7 @@ import { bounded } from '../bounded.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { cautionsOf, type Caution } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { holds, placeOf, said, saidHere, usedOn, type Used } from './_caution-findings.ts';
+import { holds, nameOf, opened, placeOf, said, saidHere, usedOn, type Used } from './_caution-findings.ts';
 
 /** Those that cause it most, and whose labels say more. */
 const strong = ['prilocaine', 'benzocaine'];
@@ -40,8 +40,8 @@ function reportOf(used: Used, caution: Caution, months: number): Report | undefi
   const isStrong = strong.some((name) => holds(used, name));
   const form = formOf(effect.by, isStrong, months < infantBelowMonths && holds(used, 'prilocaine'));
   if (form === undefined) return undefined;
-  const severity = bounded(severities[form], effect.mark);
-  const args = { agent: used.agent.name, name: caution.row.name };
+  const severity = opened(bounded(severities[form], effect.mark), caution);
+  const args = { agent: used.agent.name, name: nameOf(caution) };
   return { at: placeOf(used.injection), form, severity, args, related: [said(caution)] };
 }
 
@@ -103,7 +103,7 @@ export const check: Check = {
       '{agent} with {name}: labels of local anesthetics list it as a risk of methemoglobinemia. Watch for cyanosis.',
     young:
       '{agent} under 6 months: labels of local anesthetics name this age as a risk of methemoglobinemia. Use as little as will do, and watch for cyanosis.',
-    said: saidHere,
+    ...saidHere,
   },
   alternatives: { forms: ['disease', 'infant', 'enzyme', 'medicine'], readAs: [] },
   find,

@@ -30,7 +30,7 @@ export const check: Check = {
   sources: [{ source: 'aad-2016-summary', mark: 'Q' }],
   messages: {
     main: '{agent} in pregnancy: the guideline knows too little of it, and holds lidocaine usable. Weigh lidocaine alone.',
-    said: saidHere,
+    ...saidHere,
   },
   find: inPregnancy,
 };

@@ -4,7 +4,7 @@ import { percentText } from '../../dose/words.ts';
 import type { Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { said, saidHere } from './_caution-findings.ts';
+import { nameOf, said, saidHere } from './_caution-findings.ts';
 
 function lessTolerance(subject: Subject): readonly Report[] {
   const found: Report[] = [];
@@ -25,7 +25,7 @@ function lessTolerance(subject: Subject): readonly Report[] {
     }
     for (const caution of cautionsOf(subject))
       if (caution.row.tolerance !== undefined)
-        found.push({ at: last.at, args: { name: caution.row.name, percent }, related: [said(caution)] });
+        found.push({ at: last.at, args: { name: nameOf(caution), percent }, related: [said(caution)] });
   }
   return found;
 }
@@ -43,7 +43,7 @@ export const check: Check = {
   messages: {
     main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
     age: 'The dose comes to {percent}% of the limit for a healthy adult; at {years} years labels want less, without a number. Weigh whether less will do.',
-    said: saidHere,
+    ...saidHere,
   },
   find: lessTolerance,
 };

@@ -1,9 +1,9 @@
 import type { Check } from '../check.ts';
-import type { Note, Procedure } from '../../note/generated/types.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
-import { within } from '../../note/tree/tree.ts';
+import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Report, Subject } from '../check.ts';
+import { thinnerNames } from '../lookups.ts';
+import { patientTexts } from '../patient-texts.ts';
 import { rowsIn } from '../words.ts';
 
 interface Thinner {
@@ -12,13 +12,9 @@ interface Thinner {
   readonly end: number;
 }
 
-function thinnerOf({ patient }: Note, tables: Tables): Thinner | undefined {
-  const phrases = phrasesOf(tables.bloodThinners);
-  for (const leaf of patient?.medications ?? []) {
-    const found = phrases.mentionsIn(leaf.value ?? '').find(({ standing }) => standing === 'asserted');
-    if (found !== undefined) return { name: found.row.name, ...within(leaf.node, found.from, found.to) };
-  }
-  return undefined;
+function thinnerOf(subject: Subject): Thinner | undefined {
+  const [found] = patientTexts(subject).told(thinnerNames(subject.tables));
+  return found === undefined ? undefined : { name: found.row.name, ...found.at };
 }
 
 const holding: ReadonlySet<string | undefined> = new Set(['pressure', 'stitch', 'material']);
@@ -46,11 +42,11 @@ const isClosedBy =
     );
   };
 
-function unheld({ note, tables }: Subject): readonly Report[] {
+function unheld(subject: Subject): readonly Report[] {
+  const { note, tables } = subject;
   const found: Report[] = [];
-  if (note.patient?.medications === undefined) return found;
   const open = (note.procedures ?? []).filter((procedure) => isUnheld(procedure, tables));
-  const thinner = open.length === 0 ? undefined : thinnerOf(note, tables);
+  const thinner = open.length === 0 ? undefined : thinnerOf(subject);
   if (thinner === undefined) return found;
   const { name, start, end } = thinner;
   for (const { hemostasis: [at] = [] } of open)

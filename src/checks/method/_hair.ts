@@ -29,8 +29,8 @@ function small(procedure: Procedure, { tables }: Subject): Report | undefined {
 /** Hairs leave the skin at a slant: a cut at right angles to the skin goes through them. */
 const rightAngle = /\b(?:perpendicular|at right angles|90 ?(?:degrees|deg\b)|straight down)|\b90 ?°/i;
 
-const across = ({ instrument, remarks }: Procedure): Report | undefined => {
-  const at = [instrument, remarks].find((leaf) => rightAngle.test(leaf?.value ?? ''));
+const across = ({ instrument, remarks = [] }: Procedure): Report | undefined => {
+  const at = [instrument, ...remarks].find((leaf) => rightAngle.test(leaf?.value ?? ''));
   return at === undefined ? undefined : { at, form: 'angle', severity: 'information' };
 };
 
@@ -40,14 +40,14 @@ const planes =
 
 /** One punch serves one plane of section; where the note says which, it was chosen. */
 function alone(procedure: Procedure, { note, tables }: Subject): Report | undefined {
-  const { question, size, specimen = [], remarks, method } = procedure;
+  const { question, size, specimen = [], remarks = [], method } = procedure;
   if (size === undefined || specimen.length > 1 || punchOf(procedure, tables) === undefined) return undefined;
   // The other punch has a procedure of its own.
   const punches = (note.procedures ?? []).filter(
     (one) => one.size !== undefined && one.method?.text === method?.text,
   );
   if (punches.length > 1) return undefined;
-  const said = [question, remarks, method, ...specimen.flatMap(({ tests = [] }) => tests)];
+  const said = [question, ...remarks, method, ...specimen.flatMap(({ tests = [] }) => tests)];
   if (said.some((leaf) => planes.test(leaf?.value ?? ''))) return undefined;
   return { at: size, form: 'second', severity: 'information' };
 }

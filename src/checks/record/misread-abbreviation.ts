@@ -10,22 +10,17 @@ import { respell } from '../quantity/_respell.ts';
 
 /** The free texts in which orders, doses and sides are written. */
 function textsOf(note: Note): readonly (Leaf<string> | undefined)[] {
-  const found: (Leaf<string> | undefined)[] = [...(note.patient?.medications ?? [])];
-  for (const { site, landmarks, lesion, complications, remarks, specimen } of note.procedures ?? []) {
-    found.push(site);
-    found.push(landmarks);
-    found.push(lesion);
-    found.push(complications);
-    found.push(remarks);
-    for (const { results } of specimen ?? []) for (const { next } of results ?? []) found.push(next);
+  const { patient, remarks: ofVisit = [], procedures = [] } = note;
+  const found: (Leaf<string> | undefined)[] = [...(patient?.medications ?? []), ...ofVisit];
+  for (const { site, landmarks, lesion, complications, remarks = [], specimen = [] } of procedures) {
+    found.push(site, landmarks, lesion, complications, ...remarks);
+    for (const { results = [] } of specimen) for (const { next } of results) found.push(next);
   }
-  for (const { action, signs, outcome } of note.events ?? []) {
-    found.push(action);
-    found.push(signs);
-    found.push(outcome);
-  }
-  return found;
+  return [...found, ...laterTextsOf(note)];
 }
+
+const laterTextsOf = ({ events = [] }: Note): readonly (Leaf<string> | undefined)[] =>
+  events.flatMap(({ action, signs, outcome }) => [action, signs, outcome]);
 
 /** All abbreviations as one expression, the first group that matches is that of the row. */
 const patternOf = once(

@@ -92,7 +92,7 @@ function requestRows(
     ...optional('Laboratory', told(specimen.laboratory)),
     ...optional('Request number', told(specimen.requisition)),
     ...optional('Same site as specimen', told(procedure.sameAs)),
-    ...optional('Remarks', told(procedure.remarks)),
+    ...optional('Remarks', saidList(procedure.remarks?.filter(({ pending }) => !pending))),
   ];
 }
 

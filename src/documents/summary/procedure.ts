@@ -21,7 +21,7 @@ export function factsOf(procedure: Procedure, note: Note, dose: DoseJudgement | 
     ['specimen', 'Specimen', joined((procedure.specimen ?? []).map(specimenOf), '; ')],
     ['dressing', 'Dressing', saidList(procedure.dressing)],
     ['complications', 'Complications', said(procedure.complications)],
-    ['remarks', 'Remarks', said(procedure.remarks)],
+    ['remarks', 'Remarks', joined([saidList(procedure.remarks), saidList(note.remarks)], '; ')],
     ['codes', 'Codes', saidList(procedure.codes)],
     ['aftercare', 'Aftercare', aftercareOf(note.aftercare)],
   ];

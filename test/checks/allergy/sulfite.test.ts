@@ -30,8 +30,16 @@ describe('allergy/sulfite', () => {
       'allergy/sulfite',
       note('[sulfite]', '{agent: lidocaine, concentration: 1%, epinephrine: none, volume: 1 mL}'),
     );
-    for (const entry of ['sulfa', 'sulfonamides', 'sulfur', 'sulfate', 'sulfadiazine', 'no sulfite'])
+    for (const entry of ['sulfa', 'sulfonamides', 'sulfur', 'sulfate', 'sulfadiazine', 'no sulfite allergy'])
       silent('allergy/sulfite', note(`[${entry}]`, withEpinephrine('lidocaine')));
+  });
+
+  it('warns where "no" may be an order', () => {
+    flags(
+      'allergy/sulfite',
+      note('[no sulfite]', '{agent: lidocaine, concentration: 1%, epinephrine: ⟦"1:100,000"⟧, volume: 1 mL}'),
+      { severity: 'warning' },
+    );
   });
 
   it('is silent on a product that the practice file calls free of sulfite', () => {

@@ -44,7 +44,7 @@ const opening = role.denies | role.ended | role.tolerated | role.doubt | role.fa
 const lead = role.filler | role.auxiliary | role.subject;
 
 /** Whether parts without a name are an answer to what was named last: "removed 2019", "tolerated well", "workup pending". */
-export function answersBefore<Row>(parts: readonly Part<Row>[]): boolean {
+function answersBefore<Row>(parts: readonly Part<Row>[]): boolean {
   const first = parts.findIndex(
     (part) => part.number === undefined && (!hasRole(part, lead) || hasRole(part, closing)),
   );
@@ -59,6 +59,13 @@ export function answersBefore<Row>(parts: readonly Part<Row>[]): boolean {
     if (!hasRole(part, role.yes)) return false;
   }
   return true;
+}
+
+/** Whether parts answer the clause before them: not "patient none" where that is of another person. */
+function answersTo<Row>(before: readonly Part<Row>[], parts: readonly Part<Row>[]): boolean {
+  const ofPatient = (rolesOf(parts) & role.subject) !== 0;
+  if (ofPatient && (rolesOf(before) & (role.relative | role.family)) !== 0) return false;
+  return answersBefore(parts);
 }
 
 /** Whether parts say only what was done and when: "resected 2015". */
@@ -78,12 +85,14 @@ const isList = <Row>(parts: readonly Part<Row>[]): boolean =>
 function isOpen<Row>(parts: readonly Part<Row>[]): boolean {
   if (parts.some((part) => hasRole(part, role.none))) return false;
   const cue = parts.findLastIndex((part) => hasRole(part, opening) && !part.name);
-  return (
-    cue >= 0 &&
-    cue < parts.length - 1 &&
-    isList(parts.slice(cue + 1).filter(({ mark }) => mark === undefined))
-  );
+  const rest = parts.slice(cue + 1).filter((part) => part.mark === undefined && part.roles !== role.place);
+  return cue >= 0 && cue < parts.length - 1 && isList(rest);
 }
+
+/** Brackets within more brackets than this end a statement, as in no text that somebody wrote. */
+const deepest = 3;
+/** A clause with more parts than this is no list that somebody wrote: nothing in it is sure. */
+export const longest = 400;
 
 /** Cuts the parts of a text into clauses. */
 export function clausesOf<Row>(parts: readonly Part<Row>[]): readonly Clause<Row>[] {
@@ -97,7 +106,10 @@ class Cutter<Row> {
   /** What is in brackets and names something, read after the clause that holds it. */
   private brackets: (readonly Part<Row>[])[] = [];
 
-  constructor(private readonly parts: readonly Part<Row>[]) {}
+  constructor(
+    private readonly parts: readonly Part<Row>[],
+    private readonly depth = 0,
+  ) {}
 
   cut(link: Link, before: Clause<Row> | undefined): readonly Clause<Row>[] {
     this.current = { parts: [], link, before, asked: false };
@@ -108,7 +120,7 @@ class Cutter<Row> {
 
   private step(at: number): number {
     const part = this.parts[at]!;
-    if (part.mark === 'open') return this.bracket(at);
+    if (part.mark === 'open' && this.depth < deepest) return this.bracket(at);
     if (part.mark === 'comma') return this.comma(at);
     if (part.mark !== undefined) this.mark(part, at);
     else if (!part.name && hasRole(part, role.except)) this.end('except');
@@ -167,11 +179,21 @@ class Cutter<Row> {
     const next = this.segment(at + 1);
     if (next.length === 0) return at + 1;
     const { parts } = this.current;
-    if (parts.length > 0 && !next.some(({ name }) => name) && answersBefore(next)) return at + 1;
-    const told = this.parts[at + 1 + next.length]?.mark === 'answer';
-    if (!told && isList(next) && isOpen(parts)) parts.push(this.parts[at]!);
+    if (parts.length > 0 && !next.some(({ name }) => name) && answersTo(parts, next)) return at + 1;
+    if (!this.isTold(at + 1 + next.length) && parts.length < longest && isList(next) && isOpen(parts))
+      parts.push(this.parts[at]!);
     else this.end((rolesOf(parts) & role.relative) !== 0 && isList(next) ? 'relative' : 'comma');
     return at + 1;
+  }
+
+  /** Whether what follows a name says something of it: "lidocaine: yes", "lidocaine, documented 2015". */
+  private isTold(at: number): boolean {
+    const mark = this.parts[at]?.mark;
+    if (mark !== 'comma') return mark === 'answer';
+    const next = this.segment(at + 1);
+    return (
+      next.some(({ number }) => number === 'year') && !next.some(({ name }) => name) && !answersBefore(next)
+    );
   }
 
   /** The parts up to the next mark or cue that ends a clause. */
@@ -187,34 +209,35 @@ class Cutter<Row> {
 
   /** Ends the clause: one without a name may be about what was named before it. */
   private end(next: Link): void {
-    const clause = this.current;
-    const { parts, before, link } = clause;
-    const joined = before !== undefined && parts.length > 0 && this.isAbout(clause);
-    const last = joined ? before : clause;
-    if (joined) {
-      before.parts.push(...parts);
-      if (link === 'question') before.asked = false;
-    } else if (parts.length > 0) this.clauses.push(clause);
-    const after = parts.length > 0 || link === 'start' ? last : (before ?? last);
-    const inner = this.brackets;
+    const { parts, link } = this.current;
+    const last = this.placed(this.current);
+    for (const bracket of this.brackets)
+      for (const one of new Cutter(bracket, this.depth + 1).cut('bracket', last)) this.clauses.push(one);
     this.brackets = [];
-    for (const bracket of inner)
-      for (const one of new Cutter(bracket).cut('bracket', after)) this.clauses.push(one);
-    this.current = {
-      parts: [],
-      link: parts.length === 0 && link !== 'start' && next === 'stop' ? link : next,
-      before: after.parts.length > 0 ? after : undefined,
-      asked: false,
-    };
+    const kept = parts.length === 0 && link !== 'start' && next === 'stop' ? link : next;
+    this.current = { parts: [], link: kept, before: last, asked: false };
+  }
+
+  /** Adds a clause to those of the text, or to the one before it that it is about. Returns the last one with words. */
+  private placed(clause: Clause<Row>): Clause<Row> | undefined {
+    const { parts, before, link } = clause;
+    if (parts.length === 0) return before;
+    if (before === undefined || !this.isAbout(clause)) {
+      this.clauses.push(clause);
+      return clause;
+    }
+    for (const part of parts) before.parts.push(part);
+    if (link === 'question') before.asked = false;
+    return before;
   }
 
   /** Whether a clause says something of what the clause before it names. */
-  private isAbout({ parts, link }: Clause<Row>): boolean {
+  private isAbout({ parts, link, before }: Clause<Row>): boolean {
     if (parts.some(({ name }) => name)) return false;
     if (link === 'question' && hasRole(parts[0]!, role.yes)) return true;
     if (link === 'contrast' && (rolesOf(parts) & (role.reaction | role.keeps | role.doubt)) !== 0)
       return true;
     const keeps = parts.some((part) => hasRole(part, role.keeps));
-    return (keeps || link !== 'stop') && (keeps || answersBefore(parts));
+    return keeps || (link !== 'stop' && answersTo(before?.parts ?? [], parts));
   }
 }

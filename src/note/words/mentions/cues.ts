@@ -171,7 +171,7 @@ export const cueWords: readonly CueWords[] = [
     does: 'doubt',
     kinds: ['implant'],
     words:
-      'to be removed|removal planned|planned removal|scheduled for|scheduled for removal|removal scheduled|awaiting removal|needs removal|will be removed|turned off|switched off|deactivated|disconnected|planned|no issues with|no problems with|no issue with|no problem with|no trouble with',
+      'turned off|switched off|deactivated|disconnected|planned|no issues with|no problems with|no issue with|no problem with|no trouble with',
   },
   {
     does: 'doubt',
@@ -201,6 +201,7 @@ export const cueWords: readonly CueWords[] = [
     does: 'keeps',
     kinds: ['implant'],
     words:
+      'to be removed|removal planned|planned removal|scheduled for|scheduled for removal|removal scheduled|awaiting removal|needs removal|will be removed|' +
       'reimplanted|re-implanted|re implanted|new one|new device|new unit|new system|replaced|replacement placed|upgraded|exchanged|no issues|no problems|no events|no complaints|not checked|not interrogated|no shocks|never fired|no card|not available',
   },
   {
@@ -291,7 +292,7 @@ export const cueWords: readonly CueWords[] = [
       'placement|placed|implant|implants|implanted|implantation|device|devices|inserted|in place|present|put in|ever placed|in situ',
   },
   { does: 'tail', kinds: ['condition'], words: 'disease|syndrome|disorder|phenomenon|diagnosis|symptoms' },
-  { does: 'tail', kinds: ['medicine'], words: 'use|therapy|daily|currently|now|usage|anymore' },
+  { does: 'tail', kinds: ['medicine'], words: 'use|therapy|currently|now|usage|anymore' },
   {
     does: 'trail',
     words:

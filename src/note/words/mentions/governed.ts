@@ -1,5 +1,5 @@
-import { answers, kindred, orders, role } from './cue-index.ts';
-import { hasRole, type Clause } from './clauses.ts';
+import { answers, kindred, orders, role, type Roles } from './cue-index.ts';
+import { hasRole, longest, type Clause } from './clauses.ts';
 import type { Part } from './parts.ts';
 
 /** Why a name is no danger of this patient. */
@@ -8,8 +8,10 @@ export type Denial = 'denial' | 'past' | 'tolerated';
 /** What the cues of a clause do with its names, by their place among its parts. */
 export interface Governed {
   readonly denied: ReadonlyMap<number, Denial>;
-  /** Whether a cue stands there of which it is not sure what it is about. */
-  readonly open: boolean;
+  /** The roles of the cues of which it is not sure what they are about. */
+  readonly open: Roles;
+  /** Whether a "no" may be an order to keep something away: "no latex". */
+  readonly order: boolean;
 }
 
 const governing = role.denies | role.ended | role.tolerated;
@@ -19,15 +21,34 @@ const whyOf = <Row>(part: Part<Row>): Denial =>
 /** Finds what is surely denied, ended or tolerated in a clause. */
 export function governedIn<Row>({ parts }: Clause<Row>): Governed {
   const denied = new Map<number, Denial>();
-  let open = false;
+  let open: Roles = 0;
+  let order = false;
+  if (parts.length > longest) return { denied, open: governing, order };
   parts.forEach((part, at) => {
     if (part.name || !hasRole(part, governing)) return;
+    if (isTakenBack(parts, at)) {
+      open |= part.roles & governing;
+      return;
+    }
     const after = isBeforeName(parts, at) ? listAfter(parts, at) : undefined;
     const names = after ?? namesBefore(parts, at);
-    if (names === undefined) open = true;
-    else for (const name of names) denied.set(name, whyOf(part));
+    if (names === undefined) {
+      open |= part.roles & governing;
+      order ||= hasRole(part, orders);
+    } else for (const name of names) denied.set(name, whyOf(part));
   });
-  return { denied, open };
+  return { denied, open, order };
+}
+
+/** "Has not well tolerated lidocaine": whether a denial before it, with no name between, is about the cue. */
+function isTakenBack<Row>(parts: readonly Part<Row>[], at: number): boolean {
+  if (hasRole(parts[at]!, role.denies)) return false;
+  for (let place = at - 1; place >= 0; place -= 1) {
+    const part = parts[place]!;
+    if (part.name || part.mark !== undefined) return false;
+    if (hasRole(part, role.denies)) return true;
+  }
+  return false;
 }
 
 /** Whether a name comes after a cue in its clause, so that the cue is about it and not about what is before. */
@@ -68,6 +89,7 @@ const asNames = (item: Item): Item => ({
   words: item.words <= 2 && item.names.length === 0 ? 0 : item.words,
 });
 
+/** What a cue has after it up to the end of its clause; undefined where that is no list. */
 function readList<Row>(parts: readonly Part<Row>[], at: number): List | undefined {
   const cue = parts[at]!;
   const dated = !hasRole(cue, role.denies);
@@ -76,19 +98,28 @@ function readList<Row>(parts: readonly Part<Row>[], at: number): List | undefine
   for (let place = at + 1; place < parts.length; place += 1) {
     const part = parts[place]!;
     const item = items.at(-1)!;
-    if (part.mark === 'comma') items.push({ names: [], words: 0, by: 'comma' });
+    const by = joinOf(part);
+    if (by !== undefined) items.push({ names: [], words: 0, by });
     else if (part.name) item.names.push(place);
-    else if (hasRole(part, role.or | role.and))
-      items.push({ names: [], words: 0, by: hasRole(part, role.or) ? 'or' : 'and' });
     else if (hasRole(part, role.filler | role.tail)) tail ||= hasRole(part, role.tail);
     else if (hasRole(part, role.trail) && item.names.length > 0)
       return isHarmless(parts, place, dated) ? { items, tail } : undefined;
-    else if (hasRole(part, role.past) || isSameCue(part, cue)) continue;
-    else if (part.number !== undefined ? !dated : part.roles !== 0) return undefined;
-    else if (part.number === undefined) item.words += 1;
+    else if (part.roles === 0 && part.number === undefined) item.words += 1;
+    else if (!isPassedOver(part, cue, dated)) return undefined;
   }
   return { items: items.filter(({ names, words }) => names.length + words > 0), tail };
 }
+
+/** How a part joins what is after it to a list; undefined where it does not. */
+function joinOf<Row>(part: Part<Row>): Item['by'] | undefined {
+  if (part.mark === 'comma') return 'comma';
+  if (part.name || !hasRole(part, role.or | role.and)) return undefined;
+  return hasRole(part, role.or) ? 'or' : 'and';
+}
+
+/** Whether a part within a list leaves it a list: "history of", and a year beside what is over. */
+const isPassedOver = <Row>(part: Part<Row>, cue: Part<Row>, dated: boolean): boolean =>
+  hasRole(part, role.past) || isSameCue(part, cue) || (part.number !== undefined && dated);
 
 /** "Tolerated lidocaine 2019 without reaction". */
 const isSameCue = <Row>(part: Part<Row>, cue: Part<Row>): boolean =>
@@ -133,13 +164,19 @@ function namesBefore<Row>(parts: readonly Part<Row>[], at: number): readonly num
   const named = parts[place];
   if (named === undefined) return parts.some(({ name }) => name) ? undefined : [];
   if (!named.name || !endsWell(parts, at)) return undefined;
-  const names = [place];
-  for (place -= 1; place >= 0; place -= 1) {
+  return namesJoined(parts, place);
+}
+
+/** A name and those that are joined to it before it. */
+function namesJoined<Row>(parts: readonly Part<Row>[], last: number): readonly number[] {
+  const joins = role.or | role.and | role.filler;
+  const names = [last];
+  for (let place = last - 1; place >= 0; place -= 1) {
     const part = parts[place]!;
-    if (part.name) {
-      if (!hasRole(parts[place + 1]!, role.or | role.and | role.filler)) break;
-      names.push(place);
-    } else if (!hasRole(part, role.or | role.and | role.filler)) break;
+    if (!part.name && !hasRole(part, joins)) break;
+    if (!part.name) continue;
+    if (!hasRole(parts[place + 1]!, joins)) break;
+    names.push(place);
   }
   return names;
 }

@@ -46,17 +46,28 @@ export function partsOf<Row extends WordRow>(
 ): readonly Part<Row>[] | undefined {
   const tokens = tokensOf(text);
   if (!lookup.isNamedIn(tokens)) return undefined;
+  const parts = read(text, tokens, lookup);
+  return parts.some(({ rows }) => rows.length > 0) ? parts : undefined;
+}
+
+/** The same, of a text that need not name anything of the table. */
+export const allPartsOf = <Row extends WordRow>(text: string, lookup: Lookup<Row>): readonly Part<Row>[] =>
+  read(text, tokensOf(text), lookup);
+
+function read<Row extends WordRow>(
+  text: string,
+  tokens: readonly Token[],
+  lookup: Lookup<Row>,
+): readonly Part<Row>[] {
   const parts: Part<Row>[] = [];
-  let named = false;
   for (let at = 0; at < tokens.length;) {
     const before = gapMark<Row>(text, tokens, at);
     if (before !== undefined) parts.push(before);
     const { part, end } = partAt(tokens, at, lookup);
-    named ||= part.rows.length > 0;
     parts.push(part);
     at = end;
   }
-  return named ? parts : undefined;
+  return parts;
 }
 
 function partAt<Row extends WordRow>(
@@ -66,17 +77,28 @@ function partAt<Row extends WordRow>(
 ): { readonly part: Part<Row>; readonly end: number } {
   const mark = markAt(tokens, at);
   if (mark !== undefined) return { part: partOf(tokens, at, at + 1, { mark }), end: at + 1 };
-  const term = lookup.termAt(tokens, at);
   const cue = cueAt(lookup.cues, tokens, at);
-  if (term !== undefined && term.end >= (cue?.end ?? 0))
-    return { part: partOf(tokens, at, term.end, { rows: term.value, name: true }), end: term.end };
-  const kin = lookup.kinAt(tokens, at);
-  if (kin !== undefined && kin.end > (cue?.end ?? 0))
-    return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
+  const name = nameAt(tokens, at, lookup, cue?.end ?? at);
+  if (name !== undefined) return name;
   if (cue !== undefined) return { part: partOf(tokens, at, cue.end, { roles: cue.value }), end: cue.end };
   const { text } = tokens[at]!;
   const number = year.test(text) ? 'year' : digit.test(text) ? 'other' : undefined;
   return { part: partOf(tokens, at, at + 1, { number }), end: at + 1 };
+}
+
+/** The name at a token, where no cue that is longer begins there. */
+function nameAt<Row extends WordRow>(
+  tokens: readonly Token[],
+  at: number,
+  lookup: Lookup<Row>,
+  cueEnd: number,
+): { readonly part: Part<Row>; readonly end: number } | undefined {
+  const term = lookup.termAt(tokens, at);
+  if (term !== undefined && term.end >= cueEnd)
+    return { part: partOf(tokens, at, term.end, { rows: term.value, name: true }), end: term.end };
+  const kin = lookup.kinAt(tokens, at);
+  if (kin === undefined || kin.end <= cueEnd) return undefined;
+  return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
 }
 
 type Told<Row> = Partial<Omit<Part<Row>, 'from' | 'to'>>;

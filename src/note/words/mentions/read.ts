@@ -1,15 +1,15 @@
 import type { WordRow } from '../../../reference/types.ts';
 import { clausesOf, hasRole, rolesOf, type Clause } from './clauses.ts';
-import { role, turns } from './cue-index.ts';
+import { role, turns, type Roles } from './cue-index.ts';
 import { governedIn, type Denial, type Governed } from './governed.ts';
 import type { Lookup } from './lookup.ts';
-import { partsOf, type Part } from './parts.ts';
+import { allPartsOf, partsOf, type Part } from './parts.ts';
 
 /** What a text says of a danger that it names: it is so, it surely is not, or it is left open. */
 export type Answer = 'said' | 'denied' | 'unclear';
 
 /** Why an answer is not plainly `said`. */
-export type Why = Denial | 'other person' | 'doubt' | 'in the past' | 'not sure';
+export type Why = Denial | 'other person' | 'doubt' | 'in the past' | 'order' | 'not sure';
 
 /** A name of a table in a free text, at characters `from` to `to`, with what the text says of it. */
 export interface Mention<Row> {
@@ -43,55 +43,92 @@ export function readMentions<Row extends WordRow>(
     .sort((one, other) => one.from - other.from);
 }
 
+/** Whether a text denies all that it names, known or not: "no device of any kind", "flux capacitor removed". */
+export function isAllDenied<Row extends WordRow>(text: string, lookup: Lookup<Row>): boolean {
+  const clauses = clausesOf(withNames(allPartsOf(text.replaceAll('’', "'"), lookup)));
+  const verdicts = clauses.flatMap((clause) => {
+    const reader = new ClauseReader(clause);
+    return clause.parts.flatMap(({ name }, at) => (name ? [reader.verdict(at, false)] : []));
+  });
+  if (verdicts.length > 0) return verdicts.every(({ answer }) => answer === 'denied');
+  return clauses.some((clause) => (cuesIn(clause) & (role.none | role.denies)) !== 0);
+}
+
+/** Words that mean nothing here may be the name of anything. */
+function withNames<Row>(parts: readonly Part<Row>[]): readonly Part<Row>[] {
+  const all: Part<Row>[] = [];
+  for (const part of parts) {
+    const isWord = part.roles === 0 && part.mark === undefined && part.number === undefined;
+    const last = all.at(-1);
+    if (isWord && last?.name === true) all[all.length - 1] = { ...last, to: part.to };
+    else all.push(isWord ? { ...part, name: true } : part);
+  }
+  return all;
+}
+
 function mentionsIn<Row extends WordRow>(clause: Clause<Row>, lookup: Lookup<Row>): readonly Mention<Row>[] {
   const found: Mention<Row>[] = [];
-  let governed: Governed | undefined;
+  let reader: ClauseReader<Row> | undefined;
   clause.parts.forEach(({ rows, from, to }, at) => {
     for (const row of rows) {
-      governed ??= governedIn(clause);
-      found.push({ row, from, to, ...verdictOn(clause, at, governed, lookup.lasts(row)) });
+      reader ??= new ClauseReader(clause);
+      found.push({ row, from, to, ...reader.verdict(at, lookup.lasts(row)) });
     }
   });
   return found;
 }
 
-function verdictOn<Row>(clause: Clause<Row>, at: number, governed: Governed, lasts: boolean): Verdict {
-  const roles = cuesIn(clause);
-  if ((roles & (role.family | role.relative)) !== 0 && !isInformant(clause))
-    return (roles & role.subject) !== 0 ? unclear('other person') : denied('other person');
-  const own = ownVerdict(clause, at, governed, lasts, roles);
-  if (clause.link === 'except' && own.answer !== 'denied') return exceptVerdict(clause);
-  if (clause.link === 'relative' && own.answer === 'said') return unclear('other person');
-  return own;
+/** What the cues of one clause say of its names. */
+class ClauseReader<Row> {
+  private readonly roles: Roles;
+  private readonly governed: Governed;
+  private readonly ofAnother: boolean;
+
+  constructor(private readonly clause: Clause<Row>) {
+    this.roles = cuesIn(clause);
+    this.governed = governedIn(clause);
+    this.ofAnother = this.has(role.family | role.relative) && !isInformant(clause);
+  }
+
+  /** @param lasts whether what is said of its past is still so */
+  verdict(at: number, lasts: boolean): Verdict {
+    if (this.ofAnother) return this.has(role.subject) ? unclear('other person') : denied('other person');
+    const own = this.own(at, lasts);
+    if (this.clause.link === 'except' && own.answer !== 'denied') return exceptVerdict(this.clause);
+    if (this.clause.link === 'relative' && own.answer === 'said') return unclear('other person');
+    return own;
+  }
+
+  private has(wanted: Roles): boolean {
+    return (this.roles & wanted) !== 0;
+  }
+
+  private own(at: number, lasts: boolean): Verdict {
+    const why = this.governed.denied.get(at);
+    if (this.has(role.keeps)) return this.kept(why);
+    if (this.clause.asked || this.has(role.doubt)) return unclear('doubt');
+    if (why !== undefined) return this.denial(why, lasts);
+    if (this.has(role.asked)) return askedVerdict(this.clause);
+    if (this.governed.open !== 0) return unclear(this.governed.order ? 'order' : 'not sure');
+    // "History of" beside a place is a device that was put in.
+    const over = this.has(role.past) && !lasts && !this.has(role.place | role.yes);
+    return over ? unclear('in the past') : said;
+  }
+
+  /** "Explanted 2012 and reimplanted": what is over and then is not is said; a denial beside it leaves it open. */
+  private kept(why: Denial | undefined): Verdict {
+    const denies = (why !== undefined && why !== 'past') || (this.governed.open & ~role.ended) !== 0;
+    return denies ? unclear('not sure') : said;
+  }
+
+  private denial(why: Denial, lasts: boolean): Verdict {
+    if (why === 'past' && lasts) return unclear('in the past');
+    return isTurned(this.clause) ? said : denied(why);
+  }
 }
 
 /** The roles of the words of a clause that name nothing. */
-const cuesIn = <Row>({ parts }: Clause<Row>): number => rolesOf(parts.filter(({ name }) => !name));
-
-function ownVerdict<Row>(
-  clause: Clause<Row>,
-  at: number,
-  { denied: surely, open }: Governed,
-  lasts: boolean,
-  roles: number,
-): Verdict {
-  const why = surely.get(at);
-  if ((roles & role.keeps) !== 0) return why !== undefined || open ? unclear('not sure') : said;
-  const inDoubt = clause.asked || (roles & role.doubt) !== 0;
-  if (why !== undefined && !inDoubt) return endedVerdict(clause, why, lasts);
-  if (inDoubt) return unclear('doubt');
-  if ((roles & role.asked) !== 0) return askedVerdict(clause);
-  if (open) return unclear('not sure');
-  return (roles & role.past) !== 0 && !lasts && !isStillSo(roles) ? unclear('in the past') : said;
-}
-
-/** "History of" beside a place or a day is a device that was put in. */
-const isStillSo = (roles: number): boolean => (roles & (role.place | role.yes)) !== 0;
-
-function endedVerdict<Row>(clause: Clause<Row>, why: Denial, lasts: boolean): Verdict {
-  if (why === 'past' && lasts) return unclear('in the past');
-  return isTurned(clause) ? said : denied(why);
-}
+const cuesIn = <Row>({ parts }: Clause<Row>): Roles => rolesOf(parts.filter(({ name }) => !name));
 
 /** "Tolerates procaine, not lidocaine": a bare "not" turns what the clause before it says. */
 function isTurned<Row>({ parts, before, link }: Clause<Row>): boolean {
