@@ -2,14 +2,16 @@ import { readDate } from '../note/values/dates.ts';
 import type { Result, Specimen, Told } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { phrasesOf } from '../note/words/phrases.ts';
+import { understand } from '../note/words/understood.ts';
 import type { IsoDate } from '../note/values/values.ts';
+import { qualifiersOf } from '../practice/qualifiers.ts';
 import type { Overdue } from '../practice/settings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
 import { endOf, termText } from './terms.ts';
-import { timeIn } from './times.ts';
+import { recallDay, timeIn } from './times.ts';
 
 /** What became of one result. */
 export interface Loop {
@@ -37,7 +39,7 @@ export interface Falling {
 }
 
 const nothing =
-  /^(?:none|no|nothing|nil|n\/a|na|not needed|not required|no further\b.*|no (?:treatment|action|follow[- ]?up|excision|re-?excision)\b.*|reassur\w*|reassurance given)(?:\s+(?:needed|required|indicated|planned|further))?[.!]?$/i;
+  /^(?:none|no|nothing|nil|n\/a|na|nothing (?:more|else|further)|not needed|not required|no further\b.*|no (?:treatment|action|follow[- ]?up|excision|re-?excision)\b.*|reassur\w*|reassurance given)(?:\s+(?:needed|required|indicated|planned|further))?[.!]?$/i;
 /** Whether the words about the next step say that there is none. */
 export const saysNothing = (next: string): boolean => nothing.test(next.trim());
 
@@ -294,32 +296,52 @@ function tellingTerm(urgent: boolean, { followUp, overdue }: Tables): Term {
 
 const times = (count: number): string => (count === 1 ? 'once' : `${count} times`);
 
+/** Whether the words of a next step ask for nothing but to look again. */
+function isRecall(next: string, { followUp, qualifiers }: Tables): boolean {
+  const { rows, unknown } = understand(followUp.recalls, next, qualifiersOf(qualifiers, 'recalls'));
+  return rows.length > 0 && unknown.length === 0;
+}
+
+/** The step that the note plans; undefined for a visit to look again some day, where the result asks for nothing. */
+function stepItem(
+  { needsPlan, result, received, done, urgent }: Loop,
+  next: string,
+  since: IsoDate,
+  place: Place,
+  came: IsoDate,
+  tables: Tables,
+): Planned | undefined {
+  const { step, stepUrgent } = tables.followUp.terms;
+  const recalled = isRecall(next, tables);
+  const day = recalled ? recallDay(next, came) : timeIn(next, came);
+  if (recalled && day === undefined && !needsPlan) return undefined;
+  const term = urgent ? stepUrgent : step;
+  const from = day ?? since;
+  const to = endOf(from, term, tables.closedDays);
+  return planned(place, {
+    kind: 'next step',
+    urgent,
+    done,
+    from,
+    to,
+    proposed: from,
+    until: to,
+    begins: came,
+    what: next,
+    which: received,
+    reason: `Planned after the result: ${next}.`,
+    source: term.source,
+    mark: term.mark,
+    at: result.next ?? result.head,
+  });
+}
+
 /** The step that the note plans, or the plan that a grave diagnosis still wants once the patient knows it. */
 function nextItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned | undefined {
   const { next, needsPlan, nothingNext, told, result, done, urgent } = loop;
   const since = told === undefined || told === dayNotSaid ? came : told;
-  const { step, stepUrgent, plan, planUrgent } = tables.followUp.terms;
-  if (next !== undefined) {
-    const term = urgent ? stepUrgent : step;
-    const from = timeIn(next, came) ?? since;
-    const to = endOf(from, term, tables.closedDays);
-    return planned(place, {
-      kind: 'next step',
-      urgent,
-      done,
-      from,
-      to,
-      proposed: from,
-      until: to,
-      begins: came,
-      what: next,
-      which: loop.received,
-      reason: `Planned after the result: ${next}.`,
-      source: term.source,
-      mark: term.mark,
-      at: result.next ?? result.head,
-    });
-  }
+  const { plan, planUrgent } = tables.followUp.terms;
+  if (next !== undefined) return stepItem(loop, next, since, place, came, tables);
   if (nothingNext || !needsPlan || told === undefined) return undefined;
   const term = urgent ? planUrgent : plan;
   const to = endOf(since, term, tables.closedDays);

@@ -24,6 +24,11 @@ const interval = new RegExp(
   `\\b(?:in|after|within)\\s+(?:about\\s+|approximately\\s+)?(\\d{1,3}|${word})(?:\\s*(?:-|to)\\s*\\d{1,3})?\\s*(day|week|wk|month|mo|year|yr)s?\\b`,
   'i',
 );
+const bareInterval = new RegExp(
+  `\\b(?:q ?)?(\\d{1,3}|${word})\\s*(?:-|to)?\\s*(?:\\d{1,3})?\\s*(day|week|wk|month|mo|year|yr)s?\\b`,
+  'i',
+);
+const everyYear = /\b(?:yearly|annual(?:ly)?|every year)\b/i;
 const tomorrow = /\btomorrow\b/i;
 
 /**
@@ -37,6 +42,19 @@ export function timeIn(text: string, from: IsoDate): IsoDate | undefined {
   }
   const match = interval.exec(text);
   if (match === null) return tomorrow.test(text) ? addDays(from, 1) : undefined;
+  return dayAfter(match, from);
+}
+
+/** The day of a visit to look again, of which the interval is written alone: `skin check 6 months`, `yearly skin check`. */
+export function recallDay(text: string, from: IsoDate): IsoDate | undefined {
+  const match = bareInterval.exec(text);
+  return (
+    timeIn(text, from) ??
+    (match !== null ? dayAfter(match, from) : everyYear.test(text) ? addMonths(from, 12) : undefined)
+  );
+}
+
+function dayAfter(match: RegExpExecArray, from: IsoDate): IsoDate {
   const count = Number(match[1]) || (numbers.get(match[1]!.toLowerCase()) ?? 1);
   const unit = match[2]!.toLowerCase();
   if (unit === 'day') return addDays(from, count);

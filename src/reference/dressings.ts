@@ -19,6 +19,9 @@ export const dressings: readonly DressingRow[] = [
     synonyms: [
       'open to air',
       'no dressing',
+      'none needed',
+      'not needed',
+      'none required',
       'left open',
       'uncovered',
       'air',
@@ -728,6 +731,8 @@ export const dressings: readonly DressingRow[] = [
       'elastic bandage',
       'cohesive bandage',
       'cohesive wrap',
+      'wrap',
+      'wrapped',
       'self-adherent wrap',
       'crepe bandage',
       'compression wrap',
@@ -919,6 +924,7 @@ export const dressings: readonly DressingRow[] = [
   {
     name: 'absorbent pad',
     synonyms: [
+      'pad',
       'absorbent dressing',
       'abdominal pad',
       'ABD pad',

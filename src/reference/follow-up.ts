@@ -276,3 +276,65 @@ export const slowTests: ReadonlyMap<string, 'fungalCulture' | 'mycobacterialCult
   ['fungal culture', 'fungalCulture'],
   ['mycobacterial culture', 'mycobacterialCulture'],
 ]);
+
+/**
+ * Visits at which somebody looks again, and nothing is done that a result asks for: no step that can be left undone.
+ * Common practice.
+ */
+export const recalls: readonly WordRow[] = [
+  {
+    name: 'recall',
+    synonyms: [
+      ...[
+        'recheck',
+        're-check',
+        'follow up',
+        'follow-up',
+        'followup',
+        'f/u',
+        'fu',
+        'return',
+        'RTC',
+        'RTO',
+        'come back',
+      ],
+      ...[
+        'return visit',
+        'return to clinic',
+        'see back',
+        'see again',
+        'see',
+        'visit',
+        'check',
+        'revisit',
+        'review',
+      ],
+      ...[
+        'skin check',
+        'skin exam',
+        'skin examination',
+        'full skin check',
+        'full skin exam',
+        'full skin examination',
+      ],
+      ...[
+        'full body skin exam',
+        'full body skin check',
+        'total body skin exam',
+        'total body skin examination',
+        'TBSE',
+      ],
+      ...[
+        'FBSE',
+        'TBE',
+        'annual exam',
+        'surveillance',
+        'routine surveillance',
+        'monitor',
+        'observe',
+        'observation',
+      ],
+      ...['clinical follow-up', 'routine follow-up', 'next visit', 'recall', 'mole check', 'yearly exam'],
+    ],
+  },
+];

@@ -343,6 +343,8 @@ export const laboratoryTests: readonly TestRow[] = [
       'DIF',
       'IF',
       'immunofluorescence',
+      'immunofluorescence (direct)',
+      'immunofluorescence, direct',
       'direct IF',
       'IMF',
       'immunofluorescence mapping',

@@ -195,6 +195,8 @@ export const methods: readonly MethodRow[] = [
     name: 'punch',
     synonyms: [
       'punch biopsy',
+      'punches',
+      'punch biopsies',
       'punch bx',
       'punch excision',
       'trephine',

@@ -48,7 +48,7 @@ export const qualifiers: readonly QualifierRow[] = [
   beside(
     'consents',
     `
-    informed|consent|consents|consented|form|forms|signed|on file|in chart|in the chart|scanned|copy|witnessed|risks|benefits|alternatives
+    informed|consent|consents|consented|gave|form|forms|signed|on file|in chart|in the chart|scanned|copy|witnessed|risks|benefits|alternatives
     discussed|explained|reviewed|discussion|after discussion|questions answered|all questions answered|yes|out loud|aloud|said yes
     agreed|agrees|understands|understood|wishes to proceed|for today's procedure|paper|in person|bleeding|infection|scar|scarring
     recurrence|nerve damage|prior to|including
@@ -57,7 +57,7 @@ export const qualifiers: readonly QualifierRow[] = [
   beside(
     'depths',
     `
-    down|down to|through|reached|reaching|extends|extending|extended|level|depth|layer|visible|seen|exposed|not entered|just|upper|to the level of
+    down|down to|middle|middle of|through|reached|reaching|extends|extending|extended|level|depth|layer|visible|seen|exposed|not entered|just|upper|to the level of
     `,
   ),
   beside(
@@ -65,7 +65,7 @@ export const qualifiers: readonly QualifierRow[] = [
     `
     thin|layer|thick|amount|generous|liberal|held|held with|secured|secured with|covered|covered with|topped with|wrapped|dressed with
     white|plain|dry|nonlatex|latex-free|latex free|sized|cut to size|overlying|snug|loose|loosely|snugly|supportive underwear
-    finger|toe|ear|scalp|kept dry|on top|24 hours|for 24 hours|for 48 hours|hours|hour|days|day
+    finger|toe|ear|scalp|roll|rolled|kept dry|on top|24 hours|for 24 hours|for 48 hours|hours|hour|days|day
     `,
   ),
   beside('events', 'visit|routine|planned|scheduled|minor|mild|slight|reported|noted|mild to moderate'),
@@ -73,9 +73,9 @@ export const qualifiers: readonly QualifierRow[] = [
     'hemostasis',
     `
     hemostasis|haemostasis|bleeding controlled|bleeding stopped|bleeding|controlled|stopped|with gauze|gauze|minutes|direct|manual|held
-    tip|swab|applicator|stick|solution|excellent|good hemostasis|base|at the base|of the base|to the base|vessel|vessels|bleeder|bleeders
+    tip|swab|applicator|stick|sticks|pen|soln|solution|topical|excellent|good hemostasis|base|at the base|of the base|to the base|vessel|vessels|bleeder|bleeders
     no electric current|no electric current was used|no electrical current|no current|no electricity|handheld|hand-held|battery|low power
-    low setting|no bleeding|minimal bleeding|needed|required|with good hemostasis|ties not needed|closure
+    absorbable|low setting|no bleeding|minimal bleeding|needed|required|with good hemostasis|ties not needed|closure
     `,
   ),
   beside('layers', 'layer|layers|stitches|sutures|closure|suture|stitch'),
@@ -93,7 +93,7 @@ export const qualifiers: readonly QualifierRow[] = [
   beside(
     'methods',
     `
-    biopsy|bx|technique|blade|flexible|flexible blade|razor|razor blade|scalpel|number 15 blade|15 blade|disposable|dermatome
+    biopsy|biopsies|bx|sample|off|shallow|mucosal|technique|blade|flexible|flexible blade|razor|razor blade|scalpel|number 15 blade|15 blade|disposable|dermatome
     whole lesion|whole mole|entire lesion|lesion removed completely|removed completely|removed|side by side|at the base|base|of the base
     superficial|broad|form|in the form of|elliptical|small ellipse|ellipse|forceps|scissors|with scissors|tool|instrument|curved|for diagnosis|diagnostic
     lesional|perpendicular|to the skin|size|diameter|margin|margins|narrow|narrow margins|clinical margin|with clinical margins
@@ -104,7 +104,7 @@ export const qualifiers: readonly QualifierRow[] = [
     `
     prepped|prep|prepped with|cleaned|cleansed|cleaned with|cleansed with|wiped|wiped with|wipe|wipes|swab|swabs|swabbed|pad|pads|stick|scrub|scrubbed|painted
     let dry|allowed to dry|allowed to dry completely|allowed to dry fully|air dried|air dry|dried|dry|drying|dried fully|dries|left to dry
-    solution|rinsed|rinsed with|draped|sterile drape|drape|fashion|manner|field
+    mucosal|soln|solution|rinsed|rinsed with|draped|sterile drape|drape|fashion|manner|field
     `,
   ),
   beside(
@@ -117,8 +117,16 @@ export const qualifiers: readonly QualifierRow[] = [
   beside(
     'tests',
     `
-    sent|sent for|request|requested|please|tissue|stains|stain|staining|stained|culture|cultures|cx|processing|permanent|sections|section|levels
+    direct|sent|sent for|request|requested|please|tissue|stains|stain|staining|stained|culture|cultures|cx|processing|permanent|sections|section|levels
     vertical|horizontal|vertical sections|horizontal sections|transverse|immunostain|immunostains|immunohistochemistry panel|rush|urgent|half|halves|each half
+    `,
+  ),
+  beside(
+    'recalls',
+    `
+    months|month|mo|mos|years|year|yr|yrs|weeks|week|wk|wks|days|day|yearly|annual|annually|every|q|monthly|twice|half|later|time|times
+    as needed|prn|if needed|if any change|if anything changes|sooner|sooner if needed|or sooner if needed|or|should|if|concerns|changes|change|recurs
+    recurrence|any|back|here|us|me|clinic|office|dermatology|no|other|further|routine|otherwise|only
     `,
   ),
 ];

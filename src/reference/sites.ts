@@ -319,7 +319,7 @@ const axilla = rows({ region: 'axilla', group: 'chest or abdomen', dressable: 'f
 ]);
 
 const abdomen = rows({ region: 'abdomen', group: 'chest or abdomen' }, [
-  ['abdomen', 'belly, stomach, abdominal, abdominal wall', vague],
+  ['abdomen', 'belly, stomach, abdominal, abdominal wall, abd', vague],
   ['upper abdomen', 'upper quadrant, upper quadrant of abdomen, hypochondrium'],
   ['lower abdomen', 'lower quadrant, lower quadrant of abdomen, iliac fossa', { friction: 'waistband' }],
   ['lateral abdomen', 'side of abdomen'],
@@ -349,8 +349,16 @@ const genital = rows({ region: 'genital', side: 'optional', dressable: 'no' }, [
   ['foreskin', 'prepuce, preputial', { group: 'genital', endArtery: true, small: true }],
   ['scrotum', 'scrotal', { group: 'genital', dressable: 'fold', hairBearing: true }],
   ['vulva', 'vulvar, vulval', { ...vague, group: 'vulva' }],
-  ['labium majus', 'labia majora, labium majora', { side: 'needed', group: 'vulva', hairBearing: true }],
-  ['labium minus', 'labia minora, labium minora', { side: 'needed', group: 'vulva', mucosa: true }],
+  [
+    'labium majus',
+    'labia majora, labium majora, outer labia, outer labium',
+    { side: 'needed', group: 'vulva', hairBearing: true },
+  ],
+  [
+    'labium minus',
+    'labia minora, labium minora, inner labia, inner labium',
+    { side: 'needed', group: 'vulva', mucosa: true },
+  ],
   [
     'interlabial sulcus',
     'interlabial, interlabial fold',

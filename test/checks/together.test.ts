@@ -24,15 +24,26 @@ const procedure = (site: string, more = ''): string => `  - site: ${site}
 ${more}`;
 
 describe('what is missing', () => {
-  it('in one procedure is one finding, and so is what the visit lacks', () => {
+  it('in one procedure and its visit is one finding', () => {
     const found = shown(`${visit}procedures:\n${procedure('chin')}`);
     assert.deepEqual(
       found.map(({ args }) => args['what']),
-      ['time-out, aftercare', 'depth, dressing, complications'],
+      ['time-out, aftercare, depth, dressing, complications'],
     );
     found.forEach((one) => {
       assert.doesNotMatch(messageOf(one), /\{|record\//);
     });
+  });
+
+  it('from the visit is apart where several procedures are, and while they are being written', () => {
+    const several = shown(`${visit}procedures:\n${procedure('chin')}${procedure('forehead')}`);
+    assert.deepEqual(
+      several.map(({ args }) => args['what']),
+      ['time-out, aftercare', 'depth, dressing, complications'],
+    );
+    const text = `${visit}procedures:\n${procedure('chin')}`;
+    const apart = together(judge(text).findings, readNote(text).value, true);
+    assert.equal(apart.filter(({ code }) => code === 'record/not-recorded').length, 2);
   });
 
   it('in several procedures alike is one finding with its places', () => {
@@ -72,5 +83,21 @@ describe('what is missing', () => {
     const text = `${visit.replace('consent: written\n', '')}procedures:\n${procedure('chin')}`;
     const codes = together(judge(text).findings, readNote(text).value).map(({ code }) => code);
     assert.ok(codes.includes('record/missing-consent'));
+  });
+});
+
+describe('information that is said of several procedures in the same words', () => {
+  it('is one finding with its places', () => {
+    const all = '    depth: mid dermis\n    dressing: none\n    complications: none\n';
+    const text = `${visit}${rest}procedures:\n${procedure('L shin', all)}${procedure('L elbow', all)}${procedure('R elbow', all)}`;
+    assert.deepEqual(
+      shown(text)
+        .filter(({ code }) => code === 'site/side-abbreviated')
+        .map(({ related, start }) => [text[start], related.length]),
+      [
+        ['L', 1],
+        ['R', 0],
+      ],
+    );
   });
 });

@@ -3,9 +3,9 @@ import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { once } from '../../note/text/once.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import { within } from '../../note/tree/tree.ts';
-import { Qualifiers, understand } from '../../note/words/understood.ts';
+import { understand } from '../../note/words/understood.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { QualifierRow } from '../../reference/qualifiers.ts';
+import { qualifiersOf } from '../../practice/qualifiers.ts';
 import type { Check, Report } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 import { lookups, type Lookup } from './_words.ts';
@@ -43,21 +43,10 @@ const judgedBy: ReadonlySet<string> = new Set(['methods', 'preparations', 'autho
 const severityOf = (table: string, understood: boolean): Severity =>
   hiding.has(table) || (!understood && judgedBy.has(table)) ? 'warning' : 'information';
 
-/** Texts beside the words of each table that change nothing about them. */
-const qualifiersOf = once((rows: readonly QualifierRow[]) => {
-  const own = new Map<string, Qualifiers>();
-  for (const name of lookups.keys())
-    own.set(
-      name,
-      new Qualifiers(rows.flatMap(({ table, words }) => (table === 'any' || table === name ? words : []))),
-    );
-  return own;
-});
-
 /** What is unknown of a text: the whole, or its words beside those that are known. */
 function reportsOf(word: WordLeaf, table: Lookup, tables: Tables): readonly Report[] {
   const { leaf } = word;
-  const passing = qualifiersOf(tables.qualifiers).get(word.table)!;
+  const passing = qualifiersOf(tables.qualifiers, word.table);
   const { rows, unknown } = understand(table, leaf.text, passing);
   if (rows.length === 0) return [wholeReport(word, table)];
   const known = [...new Set(rows.map(({ name }) => name))].join(', ');

@@ -160,13 +160,19 @@ const statements: ReadonlyMap<string, boolean> = new Map([
 const saidDone = /^(?:(?:done|completed|performed|held|yes),? )?(?:at )?/i;
 const usualTime = /^(?:([01]?\d|2[0-3]):([0-5]\d))$/;
 
+/** "Performed before injection", "time-out completed with patient and assistant": done, and no word that takes it back. */
+const sayDone = /\b(?:done|completed|performed|held|observed|taken|verified|confirmed|called)\b/i;
+const takesBack =
+  /\b(?:not?|never|without|nobody|declined|deferred|skipped|omitted|forgotten|to be|will|wasn't|isn't|pending|noon|midnight|o'clock)\b|\?/i;
+const says = (text: string): boolean => sayDone.test(text) && !takesBack.test(text) && !/\d/.test(text);
+
 /** Reads when something was done: a clock time, a date with or without one, or only `done`; `no` says that it was not. */
 export function readOccasion(text: string): Reading<Occasion> {
   const usual = usualTime.exec(text);
   if (usual) return occasion(Number(usual[1]) * 60 + Number(usual[2]), undefined);
   const typed = trimmed(text);
   if (typed.typed.length > longestRead) return unread(noSuchTime(typed));
-  const done = statements.get(typed.typed.toLowerCase());
+  const done = statements.get(typed.typed.toLowerCase()) ?? (says(typed.typed) || undefined);
   if (done !== undefined) return { value: { minutes: undefined, date: undefined, done }, remarks: noRemarks };
   if (/^\d{4}-\d\d-\d\d/.test(typed.typed)) {
     const { value, remarks } = readMoment(text);

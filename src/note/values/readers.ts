@@ -21,6 +21,16 @@ const noLength: Reading<Quantity> = {
   remarks: noRemarks,
 };
 
+const marginRange = /^(\d{1,2}(?:\.5)?)\s?(?:-|–|to)\s?(\d{1,2}(?:\.5)?)\s?mm$/i;
+
+/** A margin is drawn by eye: of `1-2 mm`, with ends a millimeter apart at most, the lesser is judged. */
+function readMargin(text: string, key: string): Reading<Quantity> {
+  if (isNone(text)) return noLength;
+  const [, from, to] = marginRange.exec(text.trim()) ?? [];
+  const near = from !== undefined && Number(to) > Number(from) && Number(to) - Number(from) <= 1;
+  return readQuantity(near ? `${from} mm` : text, 'length', key);
+}
+
 /** The readers by the name that the schema's `x-reads` uses. */
 export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['text', verbatim],
@@ -34,10 +44,7 @@ export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['volume', (text, key) => readQuantity(text, 'volume', key)],
   ['concentration', (text, key) => readQuantity(text, 'concentration', key)],
   ['strength', readStrength],
-  [
-    'length',
-    (text, key) => (key === 'margin' && isNone(text) ? noLength : readQuantity(text, 'length', key)),
-  ],
+  ['length', (text, key) => (key === 'margin' ? readMargin(text, key) : readQuantity(text, 'length', key))],
   ['area', readArea],
   ['dimensions', readDimensions],
   ['dilution', readDilution],

@@ -19,6 +19,15 @@ const waysOfWeighing: ReadonlyMap<string, Weighed['how']> = new Map([
   ['measured today', 'measured'],
   ['weighed today', 'measured'],
   ['yes', 'measured'],
+  ['clinic scale', 'measured'],
+  ['office scale', 'measured'],
+  ['today scale', 'measured'],
+  ['scale today', 'measured'],
+  ['in clinic', 'measured'],
+  ['in office', 'measured'],
+  ['weighed here', 'measured'],
+  ['weighed here today', 'measured'],
+  ['by us', 'measured'],
   ['stated', 'stated'],
   ['reported', 'stated'],
   ['self-reported', 'stated'],
@@ -44,7 +53,7 @@ export function readWeighed(text: string): Reading<Weighed> {
   const date = /\b\d{4}-\d\d-\d\d\b/.exec(typed.typed);
   const rest = date === null ? typed.typed : typed.typed.replace(date[0], '');
   const word = rest
-    .replace(/\bon\b|[,;:()]/gi, '')
+    .replace(/\b(?:on|at|the|our)\b|[,;:()]/gi, '')
     .replace(/\s+/g, ' ')
     .trim()
     .toLowerCase();

@@ -8,6 +8,8 @@ export interface Token {
   readonly to: number;
   /** Of a quantity: what its unit measures. */
   readonly of?: Kind;
+  /** Of a quantity in words: the same in figures. */
+  readonly says?: string;
 }
 
 const blanks = /\s*/y;
@@ -22,6 +24,40 @@ const shortUnit = /\s?([a-zµμ]+)/iy;
 const word = /[wW]\/(?:[oO]\b)?|[\p{L}][\p{L}\d]*(?:['’-]\p{L}+)*\d*/uy;
 /** Names such as 2-chloroprocaine. */
 const wordWithLocant = /\d-[A-Za-z]{3,}/y;
+
+const digits = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+const ten = [...digits, 'ten'];
+const digitWord = digits.join('|');
+/** `one percent`, `half a mL`, `point five mL`, `one and a half mL`, `one point two five percent`. */
+const spelled = new RegExp(
+  `(?:(?:(${ten.join('|')})\\s+)?point((?:\\s+(?:${digitWord}))+)|(?:(${ten.join('|')})\\s+and\\s+)?(?:an?\\s+|one\\s+)?(half|quarter)(?:\\s+of)?(?:\\s+an?)?|(${ten.join('|')}))` +
+    `\\s+(ml|cc|milliliters?|millilitres?|percent|per\\s+cent)\\b`,
+  'iy',
+);
+/** Behind these a number in words is only the rest of one. */
+const inNumber =
+  /(?:\b(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty|hundred|thousand|point|and(?:\s+an?)?|half|quarter|minus)|[\d.,/½¼¾-])\s*$/i;
+
+/** A quantity in words; undefined where none begins, or where it is the rest of a longer number. */
+function spelledAt(text: string, at: number): Token | undefined {
+  spelled.lastIndex = at;
+  const match = spelled.exec(text);
+  if (match === null || inNumber.test(text.slice(Math.max(0, at - 20), at))) return undefined;
+  const [typed, before, decimals, whole, part, alone, unitText = ''] = match;
+  const valueOf = (word: string | undefined): number =>
+    word === undefined ? 0 : ten.indexOf(word.toLowerCase());
+  const fraction = part === undefined ? 0 : part.toLowerCase() === 'half' ? 0.5 : 0.25;
+  const amount =
+    decimals === undefined
+      ? String(valueOf(alone ?? whole) + fraction)
+      : `${valueOf(before)}.${decimals.trim().split(/\s+/).map(valueOf).join('')}`;
+  const isStrength = /^per/i.test(unitText);
+  return {
+    ...token('quantity', text, at, typed.length),
+    of: isStrength ? 'concentration' : 'volume',
+    says: `${amount}${isStrength ? '%' : ' mL'}`,
+  };
+}
 
 /** The kinds of amount that an injection can have. `cm` and `mm` are none of them. */
 const amounts: readonly Kind[] = ['volume', 'amount', 'concentration', 'area'];
@@ -48,6 +84,8 @@ export function tokensOf(text: string): readonly Token[] {
 
 function tokenAt(text: string, at: number): Token {
   if (!/[\d.,½¼¾]/.test(text[at]!)) {
+    const inWords = spelledAt(text, at);
+    if (inWords !== undefined) return inWords;
     const wordText = matchAt(word, text, at);
     return token(wordText === undefined ? 'mark' : 'word', text, at, wordText?.length ?? 1);
   }

@@ -50,7 +50,7 @@ type Role =
 
 const wordsOfRole: Readonly<Record<Role, string>> = {
   filler:
-    'with w/ w c and of in over for the a an total given injected using solution injection free sodium by via local anesthetic anesthesia anaesthetic anaesthesia',
+    'with w/ w c and of in over for the a an as total given injected using solution injection free sodium by via local anesthetic anesthesia anaesthetic anaesthesia',
   epinephrine: 'epinephrine epi adrenaline adrenalin',
   plain: 'plain',
   without: 'without w/o no not non sans',
@@ -71,6 +71,13 @@ const roles: ReadonlyMap<string, Role> = new Map(
   ),
 );
 
+/** What is numbed by a block that is named after it. */
+const blocked: ReadonlySet<string> = new Set(
+  'finger toe thumb penile wing wrist ankle mental infraorbital supraorbital supratrochlear auricular ear scalp regional'.split(
+    ' ',
+  ),
+);
+
 /** Words that can multiply a dose. */
 const multiplying: ReadonlySet<string> = new Set(
   'each every per both bilateral bilaterally twice thrice double x times sides sites spots lesions another more additional further repeated'.split(
@@ -79,7 +86,7 @@ const multiplying: ReadonlySet<string> = new Set(
 );
 
 const nothingGiven =
-  /^(?:none|no|not used|(?:no|without) (?:local )?an(?:a)?esthe(?:tic|sia)(?: (?:used|given|needed))?)$/i;
+  /^(?:none(?: (?:needed|required|used|given|necessary))?|no|not (?:used|needed|required|given|necessary)|(?:no|without) (?:local )?an(?:a)?esthe(?:tic|sia)(?: (?:was )?(?:used|given|needed|required|necessary))?)$/i;
 
 /** Whether a text in the place of an anesthetic says that none was given. */
 export const saysNothingGiven = (text: string): boolean => nothingGiven.test(text.trim());
@@ -158,13 +165,13 @@ class Line {
   }
 
   private takeQuantity(token: Token, at: number): number {
-    if (token.of !== 'concentration') return this.put(token.of ?? 'volume', token);
+    if (token.of !== 'concentration') return this.put(token.of ?? 'volume', token, token, token.says);
     const strong = /(?:%|cent|pct)$/i.test(token.text);
     const ofEpinephrine =
       !strong &&
       (this.roleAt(at - 1) === 'epinephrine' ||
         (this.roleAt(at + 1) === 'epinephrine' && /(?:[µμu]|mc)g/i.test(token.text)));
-    return this.put(ofEpinephrine ? 'epinephrine' : 'concentration', token);
+    return this.put(ofEpinephrine ? 'epinephrine' : 'concentration', token, token, token.says);
   }
 
   private keyOfRatio(token: Token, at: number): string {
@@ -237,7 +244,9 @@ class Line {
   }
 
   private roleAt(at: number): Role | undefined {
-    return this.tokens[at]?.kind === 'word' ? roles.get(this.lower(at)) : undefined;
+    if (this.tokens[at]?.kind !== 'word') return undefined;
+    const isBlocked = blocked.has(this.lower(at)) && this.lower(at + 1) === 'block';
+    return isBlocked ? 'route' : roles.get(this.lower(at));
   }
 
   private lower(at: number): string {

@@ -43,6 +43,11 @@ export const sideWords: ReadonlyMap<string, SideMeaning> = new Map([
   ['bilat', meaning('both', true)],
   ['b/l', meaning('both', true)],
   ['midline', meaning('midline')],
+  // Quadrants of the abdomen.
+  ['ruq', meaning('right')],
+  ['rlq', meaning('right')],
+  ['luq', meaning('left')],
+  ['llq', meaning('left')],
 ]);
 
 const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));

@@ -16,7 +16,7 @@ export interface Watched extends Finding {
 /** The findings of a note that is being written, as people are shown them. */
 export function watched({ kind, root, shapes, note, judgement }: Analysis): readonly Watched[] {
   const maps = mapsOf(root, shapes, kind);
-  return together(judgement.findings, note).map((finding) => {
+  return together(judgement.findings, note, true).map((finding) => {
     if (finding.code === notRecorded.code) return { ...finding, missingFrom: partOf(finding, note) };
     if (finding.code === 'shape/empty-value') return { ...finding, missingFrom: partAround(finding, maps) };
     const missing = missingOf(finding, maps);

@@ -31,4 +31,34 @@ describe('follow-up/step-not-done', () => {
     for (const next of ['none', 'none needed', 'nothing', 'no treatment needed', 'reassurance'])
       silent(code, step(next), { today: '2026-06-08' });
   });
+  it('takes a visit to look again for a step only on its day, and for none without one', () => {
+    for (const next of [
+      'RTC prn',
+      'come back if needed',
+      'routine follow up',
+      'Return as needed',
+      'nothing more',
+    ])
+      silent(code, step(next), { today: '2027-12-01' });
+    for (const next of ['skin check 6 months', 'recheck 6 mo', 'follow up in six months']) {
+      silent(code, step(next), { today: '2026-10-07' });
+      flags(code, step(`⟦${next}⟧`), { today: '2026-10-08' });
+    }
+    for (const next of ['skin check 1 yr', 'yearly skin check']) {
+      silent(code, step(next), { today: '2027-04-05' });
+      flags(code, step(`⟦${next}⟧`), { today: '2027-04-08' });
+    }
+  });
+  it('takes a visit for something else for the step that it is', () => {
+    for (const next of [
+      'return for excision',
+      'follow up with the surgeon',
+      'recheck and treat',
+      'check labs',
+    ])
+      flags(code, step(`⟦${next}⟧`), { today: '2026-04-08' });
+    // A cancer is not closed by looking again some day.
+    const cancer = step('⟦RTC prn⟧').replace('psoriasis', 'melanoma');
+    flags(code, cancer, { today: '2026-03-25' });
+  });
 });

@@ -170,7 +170,21 @@ describe('reading when something was done', () => {
       assert.deepEqual(readOccasion(text).value, { minutes: undefined, date: undefined, done: true }, text);
     for (const text of ['done at 10:12', 'held 10:12', 'completed at 10:12', 'at 10:12', 'yes, at 10:12'])
       assert.deepEqual(readOccasion(text).value, { minutes: 612, date: undefined, done: true }, text);
-    assert.equal(readOccasion('done at noon').value, undefined);
+    for (const text of [
+      'done before numbing',
+      'Completed with patient and assistant',
+      'time-out was performed',
+    ])
+      assert.deepEqual(readOccasion(text).value, { minutes: undefined, date: undefined, done: true }, text);
+    for (const text of [
+      'done at noon',
+      'not yet done',
+      'will be performed',
+      'done?',
+      'nobody held it',
+      'soon',
+    ])
+      assert.equal(readOccasion(text).value, undefined, text);
     assert.equal(readOccasion('no').value?.done, false);
     assert.deepEqual(readOccasion('2026-03-02 10:12').value, {
       minutes: 612,

@@ -64,6 +64,14 @@ describe('every reader', () => {
     });
   }
 
+  it('takes the lesser end of a margin whose ends are a millimeter apart, and of no wider one', () => {
+    const margin = (text: string): unknown => readers.get('length')!(text, 'margin').value;
+    assert.deepEqual(margin('1-2 mm'), margin('1 mm'));
+    assert.deepEqual(margin('4 to 5 mm'), margin('4 mm'));
+    for (const text of ['2-5 mm', '2-1 mm']) assert.equal(margin(text), undefined, text);
+    assert.equal(readers.get('length')!('1-2 mm', 'height').value, undefined);
+  });
+
   // A regular expression that goes back over the text for each of its characters takes far longer than the timeout.
   it('answers very long texts at once', () => {
     const repeated = '1|1,|1.| |1 x |1:|a|mL |1 mL |-|\u00a0|0|x|1-|no |20|jan '.split('|');

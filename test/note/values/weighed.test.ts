@@ -7,7 +7,8 @@ describe('reading how a weight was learned', () => {
     assert.deepEqual(readWeighed('measured').value, { how: 'measured', on: undefined });
     for (const text of ['Stated', 'per patient', 'patient-reported', 'by parent'])
       assert.deepEqual(readWeighed(text).value, { how: 'stated', on: undefined }, text);
-    assert.deepEqual(readWeighed('measured today').value, { how: 'measured', on: undefined });
+    for (const text of ['measured today', 'today on our scale', 'on the clinic scale', 'in clinic'])
+      assert.deepEqual(readWeighed(text).value, { how: 'measured', on: undefined }, text);
     for (const text of [
       'chart 2026-03-01',
       'chart, 2026-03-01',

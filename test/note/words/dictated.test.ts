@@ -194,4 +194,33 @@ describe('a dictated injection in a note', () => {
     assert.deepEqual(readNote('anesthetic: none\n').value?.anesthetic, []);
     assert.equal(readNote('anesthetic: ??\n').value?.anesthetic?.[0]?.product?.pending, true);
   });
+
+  it('reads quantities in words, and no part of a longer number', () => {
+    for (const [text, volume, concentration] of [
+      ['half a mL of lidocaine 1%', 0.5, 10],
+      ['1 mL lidocaine one percent', 1, 10],
+      ['one and a half mL lidocaine two percent', 1.5, 20],
+      ['one point two five mL lidocaine 1%', 1.25, 10],
+      ['point five mL lidocaine 1%', 0.5, 10],
+      ['ten mL lidocaine 1%', 10, 10],
+      ['twenty five mL lidocaine 1%', undefined, 10],
+      ['1 and a half mL lidocaine 1%', undefined, 10],
+      ['two hundred five mL lidocaine 1%', undefined, 10],
+    ] as const) {
+      const { injection } = injectionOf(text);
+      assert.equal(injection.volume?.value?.amount, volume, text);
+      assert.equal(injection.concentration?.value?.amount, concentration, text);
+    }
+  });
+
+  it('passes over how it was given, and is no entry where none was needed', () => {
+    for (const text of [
+      '1 mL lidocaine 1% plain as a digital block',
+      '1 mL lidocaine 1% plain, finger block',
+    ])
+      assert.deepEqual(readNote(`anesthetic: ${text}\n`).problems, [], text);
+    assert.notDeepEqual(readNote('anesthetic: 1 mL lidocaine 1% plain, each finger\n').problems, []);
+    for (const text of ['none needed', 'not needed', 'none required'])
+      assert.deepEqual(readNote(`anesthetic: ${text}\n`).value?.anesthetic, [], text);
+  });
 });
