@@ -4,6 +4,7 @@ import { stitchesLeft } from './dates.ts';
 import type { Facts, Section } from './model.ts';
 import { inOintments, ointmentWords } from './ointment.ts';
 import { listed } from './language.ts';
+import type { SiteRow } from '../../reference/sites.ts';
 import type { Wound } from './wounds.ts';
 
 /** Care of what is open or sewn; nothing for a needle's mark. */
@@ -24,6 +25,7 @@ export function careSection(facts: Facts): Section | undefined {
           ...coverItems(dry, facts),
         ]),
     ...placeItems(wounds, facts),
+    ...regionItems(wounds, facts),
     ...reachItems(wounds, facts),
     ...(dry.length === 0 ? [] : [wording.say('care-water')]),
     ...(sewn ? [wording.say('care-rest'), wording.say('care-stretch')] : []),
@@ -55,6 +57,8 @@ function firstDressing(wounds: readonly Wound[], { tables, wording }: Facts): st
   const days = daysToFirstChange(firstChange);
   if (days === 1) return wording.say(id('morning'));
   if (days !== undefined && days > 1) return wording.say(id('days'), { days });
+  // The practice's own words are in its own language.
+  if (wording.language !== tables.practice.language) return wording.say(id('asked'));
   return wording.say(id('other'), { when: firstChange });
 }
 
@@ -63,19 +67,24 @@ const isGlued = ({ held }: Wound): boolean => held.includes('glue') || held.incl
 function ointmentItems(wounds: readonly Wound[], facts: Facts): readonly string[] {
   const { ointment, wording, avoided, tables } = facts;
   const name = ointment.kind === 'none' ? undefined : ointment.name;
-  const avoid = inOintments(avoided, tables).map((one) => ointmentWords(one, wording.language));
+  const avoid = inOintments(avoided, tables).map((one) => ointmentWords(one, wording.language) ?? one);
   return [
     ...(wounds.every(isGlued)
       ? []
-      : [
-          name === undefined
-            ? wording.say('care-no-ointment')
-            : wording.say('care-ointment', { ointment: ointmentWords(name, wording.language) }),
-        ]),
+      : [name === undefined ? wording.say('care-no-ointment') : ointmentItem(name, facts)]),
     ...(avoid.length === 0 ? [] : [wording.say('care-avoid', { things: listed(avoid, wording.language) })]),
     ...(wounds.some(({ held }) => held.includes('glue')) ? [wording.say('care-glue')] : []),
     ...(wounds.some(({ held }) => held.includes('strips')) ? [wording.say('care-strips')] : []),
   ];
+}
+
+/** Which ointment; one for which there is no word is named only in the practice's own language. */
+function ointmentItem(name: string, { wording, tables }: Facts): string {
+  const own = wording.language === tables.practice.language ? name : undefined;
+  const ointment = ointmentWords(name, wording.language) ?? own;
+  return ointment === undefined
+    ? wording.say('care-ointment-asked')
+    : wording.say('care-ointment', { ointment });
 }
 
 function coverItems(wounds: readonly Wound[], { tables, wording, avoided }: Facts): readonly string[] {
@@ -111,6 +120,40 @@ function placeItems(wounds: readonly Wound[], { wording }: Facts): readonly stri
     ];
   });
   return [...new Set(ids)].flatMap((id) => (id === undefined ? [] : wording.say(id)));
+}
+
+/** What is said of a wound by where it is, beside how a dressing holds there. Common practice. */
+const adviceByPlace: readonly (readonly [applies: (site: SiteRow) => boolean, ...ids: readonly string[]])[] =
+  [
+    [({ region, mucosa, name }) => region === 'mouth' && (mucosa || name.includes('lip')), 'mouth-food'],
+    [
+      ({ region, mucosa, name }) => region === 'mouth' && mucosa && !name.includes('vermilion'),
+      'mouth-rinse',
+    ],
+    [isGenital, 'genital-wash', 'genital-sex'],
+    [(site) => isGenital(site) && !isAnal(site), 'genital-urine'],
+    [isAnal, 'anal-stool'],
+    [({ region }) => region === 'nail', 'nail-raise', 'nail-grows'],
+    [({ region, nearEye }) => region === 'eye' && nearEye, 'place-lid'],
+    [({ region }) => region === 'scalp', 'scalp-wash'],
+  ];
+
+function isGenital({ region }: SiteRow): boolean {
+  return region === 'genital';
+}
+
+function isAnal({ name }: SiteRow): boolean {
+  return name === 'perianal skin' || name === 'natal cleft';
+}
+
+/** Advice for the places of the wounds, each once. */
+function regionItems(wounds: readonly Wound[], { wording }: Facts): readonly string[] {
+  const ids = wounds.flatMap(({ reading }) =>
+    adviceByPlace.flatMap(([applies, ...said]) =>
+      reading !== undefined && applies(reading.base) ? said : [],
+    ),
+  );
+  return [...new Set(ids)].map((id) => wording.say(id));
 }
 
 /** Where a wound is out of reach and the note says that nobody helps. */

@@ -7,9 +7,13 @@ import type { Facts, Section } from './model.ts';
 import type { Wound } from './wounds.ts';
 
 /** Whether stitches or staples are still to come out. */
-export const stitchesLeft = ({ plan: { planned, undated } }: Facts): boolean =>
+export const stitchesLeft = ({ plan: { planned, undated }, wounds }: Facts): boolean =>
   planned.some(({ kind, done }) => kind === 'suture removal' && done === undefined) ||
-  undated.some(({ kind }) => kind === 'suture removal');
+  undated.some(({ kind, procedure }) => kind === 'suture removal' && isSewn(wounds[procedure ?? 0]));
+
+/** Whether the closure itself says that there are stitches: one that stopped the bleeding may be gone. */
+const isSewn = (wound: Wound | undefined): boolean =>
+  wound?.held.includes('stitches') === true || wound?.held.includes('staples') === true;
 
 /** When and where stitches come out; undefined where none have to, or they are out. */
 export function stitchesSection(facts: Facts): Section | undefined {
@@ -19,7 +23,7 @@ export function stitchesSection(facts: Facts): Section | undefined {
       ({ kind, procedure }) => kind === 'suture removal' && procedure === index,
     );
     const undated = plan.undated.some(
-      ({ kind, procedure }) => kind === 'suture removal' && procedure === index,
+      ({ kind, procedure }) => kind === 'suture removal' && procedure === index && isSewn(wound),
     );
     if (planned === undefined) return undated ? [{ wound, when: wording.say('stitches-ask') }] : [];
     return planned.done === undefined ? [{ wound, when: removal(wound, planned, facts) }] : [];
@@ -78,7 +82,8 @@ function outstanding({ plan, wording }: Facts): readonly string[] {
 
 /** What the patient has been told already, where the practice wants it in the handout. */
 function told(specimens: readonly Specimen[], { tables, wording }: Facts): readonly string[] {
-  if (!tables.practice.handout.diagnosis) return [];
+  // The words of a diagnosis are English.
+  if (!tables.practice.handout.diagnosis || wording.language !== 'en') return [];
   return specimens.flatMap((specimen) =>
     loopsOf(specimen, tables).flatMap((loop) => {
       const diagnosis = loop.result.diagnosis?.value;

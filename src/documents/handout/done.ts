@@ -3,14 +3,16 @@ import { placeWords } from './places.ts';
 import { stitchCount, type Wound } from './wounds.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 
-/** Where a wound is, in plain words and in those of the note; undefined where the note does not say. */
-function placeOf({ reading, procedure }: Wound, { wording }: Facts): string | undefined {
+/**
+ * Where a wound is, in plain words and in those of the note; undefined where the note does not say. In another language
+ * than that of the note its words are left out.
+ */
+function placeOf({ reading, procedure }: Wound, { wording, tables }: Facts): string | undefined {
   const typed = procedure.site?.value;
   if (typed === undefined) return undefined;
   const place = reading === undefined ? undefined : placeWords(reading, wording.language);
+  if (wording.language !== 'en') return place ?? (tables.practice.language === 'es' ? typed : undefined);
   if (place === undefined || plainWord(place) === plainWord(typed)) return typed;
-  // The words of the note are English.
-  if (wording.language === 'es') return place;
   return wording.say('place-noted', { place, typed });
 }
 
@@ -37,6 +39,7 @@ function closureOf(wound: Wound, { tables, wording }: Facts): readonly string[] 
   const count = stitchCount(wound, tables);
   const stitches = (): string => {
     if (wound.stitches === 'absorbable') return wording.say('closed-absorbable');
+    if (wound.running) return wording.say('closed-running');
     if (count === undefined) return wording.say('closed-stitches');
     return count === 1 ? wording.say('closed-one-stitch') : wording.say('closed-count', { count });
   };

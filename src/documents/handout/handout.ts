@@ -14,7 +14,8 @@ import type { Facts, Handout, NoHandout, Section } from './model.ts';
 import { avoidedBy, ointmentFor } from './ointment.ts';
 import { bleedingSection, callSection, emergencySection, medicineSection, scarSection } from './watch.ts';
 import { faultsOfOwn, Wording } from './wording.ts';
-import { woundOf } from './wounds.ts';
+import { placeWords } from './places.ts';
+import { woundOf, type Wound } from './wounds.ts';
 
 export interface HandoutContext {
   readonly tables: Tables;
@@ -130,6 +131,10 @@ function remarksOf(facts: Facts): readonly string[] {
     ],
     [email !== '' && mailAddress(email) === undefined, 'the mail address of the note can not be used'],
     [
+      wording.language === 'es' && tables.practice.language !== 'es' && facts.wounds.some(isWithoutWords),
+      'a site of the note has no Spanish words and is left out: say where it is',
+    ],
+    [
       plan.undated.some(({ kind }) => kind === 'suture removal'),
       'no day is known for taking the stitches out',
     ],
@@ -140,6 +145,10 @@ function remarksOf(facts: Facts): readonly string[] {
     ...faultsOfOwn(handout.sentences, wording.language),
   ].map(plain);
 }
+
+/** Whether a wound has a site for which there are no words in Spanish. */
+const isWithoutWords = ({ reading, procedure }: Wound): boolean =>
+  procedure.site?.value !== undefined && (reading === undefined || placeWords(reading, 'es') === undefined);
 
 function ointmentRemarks({ ointment, tables }: Facts): readonly string[] {
   if (ointment.kind !== 'exchanged') return [];

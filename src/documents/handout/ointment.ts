@@ -106,7 +106,7 @@ export function inOintments({ allergens }: Avoided, tables: Tables): readonly st
 type Words = Readonly<Record<Language, string>>;
 
 const words: ReadonlyMap<string, Words> = new Map([
-  ['petrolatum', { en: 'petroleum jelly', es: 'jalea de petróleo (petrolato)' }],
+  ['petrolatum', { en: 'petroleum jelly', es: 'vaselina (petrolato)' }],
   ['lanolin ointment', { en: 'lanolin ointment', es: 'ungüento de lanolina' }],
   ['healing ointment', { en: 'healing ointment', es: 'ungüento para heridas' }],
   ['antibiotic ointment', { en: 'antibiotic ointment', es: 'ungüento antibiótico' }],
@@ -119,6 +119,12 @@ const words: ReadonlyMap<string, Words> = new Map([
   ['mupirocin', { en: 'mupirocin', es: 'mupirocina' }],
   ['gentamicin', { en: 'gentamicin', es: 'gentamicina' }],
   ['fusidic acid', { en: 'fusidic acid', es: 'ácido fusídico' }],
+  ['erythromycin', { en: 'erythromycin', es: 'eritromicina' }],
+  ['erythromycin ointment', { en: 'erythromycin ointment', es: 'ungüento de eritromicina' }],
+  ['clindamycin', { en: 'clindamycin', es: 'clindamicina' }],
+  ['retapamulin', { en: 'retapamulin', es: 'retapamulina' }],
+  ['corticosteroid', { en: 'a steroid', es: 'un corticoide' }],
+  ['hydrocortisone', { en: 'hydrocortisone', es: 'hidrocortisona' }],
   ['silver', { en: 'silver', es: 'plata' }],
   ['silver sulfadiazine', { en: 'silver sulfadiazine', es: 'sulfadiazina de plata' }],
   ['sulfonamide', { en: 'a sulfa drug', es: 'una sulfa' }],
@@ -126,6 +132,6 @@ const words: ReadonlyMap<string, Words> = new Map([
   ['lanolin', { en: 'lanolin', es: 'lanolina' }],
 ]);
 
-/** An ointment, or what is in it, in the patient's language; as the practice has it where there is no word for it. */
-export const ointmentWords = (name: string, language: Language): string =>
-  words.get(name)?.[language] ?? name;
+/** An ointment, or what is in it, in the patient's language; undefined where there is no word for it. */
+export const ointmentWords = (name: string, language: Language): string | undefined =>
+  words.get(name)?.[language];

@@ -166,28 +166,23 @@ const sites = rows(`
     fifth toenail    | nail of the little toe | uña del dedo pequeño del pie* | m
 `);
 
-/** The digits, from the thumb or great toe: what a nail or a fingertip belongs to. */
-const fingers = ['thumb', 'index finger', 'middle finger', 'ring finger', 'little finger'];
-const toes = ['great toe', 'second toe', 'third toe', 'fourth toe', 'fifth toe'];
+/** Words beside `fingertip` that say whose tip it is. */
+const fingerWords: ReadonlyMap<string, string> = new Map([
+  ['thumb', 'thumb'],
+  ...['index', '2nd', 'second'].map((word) => [word, 'index finger'] as const),
+  ...['middle', 'long', '3rd', 'third'].map((word) => [word, 'middle finger'] as const),
+  ...['ring', '4th', 'fourth'].map((word) => [word, 'ring finger'] as const),
+  ...['little', 'small', 'pinky', '5th', 'fifth'].map((word) => [word, 'little finger'] as const),
+]);
 
-/** Sites that are a part of a digit, in front of the words for it. */
-const partsOfDigits: ReadonlyMap<string, readonly [en: string, es: string, digits: readonly string[]]> =
-  new Map([
-    ['fingernail', ['nail of the', 'uña', fingers]],
-    ['fingertip', ['tip of the', 'punta', fingers]],
-    ['finger', ['', '', fingers]],
-    ['toenail', ['nail of the', 'uña', toes]],
-    ['toe', ['', '', toes]],
-  ]);
-
-/** Words for the digit that a site belongs to, where the note says which one. */
-function digitWords({ base, digit }: Place): PlaceWords | undefined {
-  const part = partsOfDigits.get(base.name);
-  const name = digit === undefined ? undefined : part?.[2][digit - 1];
-  const words = name === undefined ? undefined : sites.get(name);
-  if (part === undefined || words === undefined) return undefined;
-  const [en, es] = part;
-  return en === '' ? words : { ...words, en: `${en} ${words.en}`, es: `${es} del ${words.es}` };
+/** Words for the tip of a finger, where the note says of which. */
+function fingertipWords({ base, qualifiers = [] }: Place): PlaceWords | undefined {
+  if (base.name !== 'fingertip') return undefined;
+  const finger = qualifiers
+    .map((word) => fingerWords.get(word.toLowerCase()))
+    .find((name) => name !== undefined);
+  const words = finger === undefined ? undefined : sites.get(finger);
+  return words && { ...words, en: `tip of the ${words.en}`, es: `punta del ${words.es}` };
 }
 
 /** Ends with a place of which there is one, so that a side of it is meant and not one of two. */
@@ -229,11 +224,11 @@ function inEnglish({ en }: PlaceWords, side: Side | undefined): string {
 }
 
 /** A site as it was read. */
-export type Place = Pick<SiteReading, 'base' | 'side'> & Partial<Pick<SiteReading, 'digit'>>;
+export type Place = Pick<SiteReading, 'base' | 'side'> & Partial<Pick<SiteReading, 'qualifiers'>>;
 
 /** Plain words for a site without its side; undefined where there are none, as for a practice's own place. */
 export const wordsOf = (place: Place): PlaceWords | undefined =>
-  digitWords(place) ?? sites.get(place.base.name) ?? regions.get(place.base.region);
+  fingertipWords(place) ?? sites.get(place.base.name) ?? regions.get(place.base.region);
 
 /** A body site in plain words; undefined where there are none, as for a practice's own place. */
 export function placeWords(place: Place, language: Language): string | undefined {

@@ -22,9 +22,11 @@ export class Wording {
     const own = this.own[this.language].get(id);
     if (own === undefined || own === '') this.draft ||= sentence.review === 'draft';
     const template = own === undefined || own === '' ? sentence[this.language] : own;
-    return oneLine(template).replace(/\{(\w+)\}/g, (gap, name: string) => {
+    return oneLine(template).replace(/\{(\w+)\}( \p{L}+)?/gu, (gap, name: string, after?: string) => {
+      const noun = after ?? '';
       const value = Object.hasOwn(args, name) ? args[name] : undefined;
-      return value === undefined ? gap : oneLine(String(value));
+      if (value === undefined) return gap;
+      return `${oneLine(String(value))}${String(value) === '1' ? (ofOne.get(noun) ?? noun) : noun}`;
     });
   }
 
@@ -33,6 +35,18 @@ export class Wording {
     return this.draft;
   }
 }
+
+/** Nouns after a number, as they are after 1. */
+const ofOne: ReadonlyMap<string, string> = new Map([
+  [' hours', ' hour'],
+  [' days', ' day'],
+  [' minutes', ' minute'],
+  [' times', ' time'],
+  [' horas', ' hora'],
+  [' días', ' día'],
+  [' minutos', ' minuto'],
+  [' veces', ' vez'],
+]);
 
 function sentenceOf(id: string): Sentence {
   const sentence = catalogue.get(id);

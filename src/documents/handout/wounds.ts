@@ -1,4 +1,4 @@
-import { stitchesOf } from '../../followup/sutures.ts';
+import { isRunning, stitchesOf } from '../../followup/sutures.ts';
 import type { Closure, Procedure } from '../../note/generated/types.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -40,6 +40,8 @@ export interface Wound {
   readonly leaves: Leaves;
   readonly takesTissue: boolean;
   readonly stitches: ReturnType<typeof stitchesOf>;
+  /** Whether the stitches of the skin are one thread, so that their count says nothing to a patient. */
+  readonly running: boolean;
   readonly held: readonly Held[];
   /** Whether dissolving stitches lie under the skin. */
   readonly deep: boolean;
@@ -60,6 +62,7 @@ export function woundOf(procedure: Procedure, tables: Tables): Wound {
     leaves,
     takesTissue: row?.takesTissue === true,
     stitches,
+    running: closure.some((one) => !isDeep(one, tables) && isRunning(one)),
     held: heldBy(closure, stitches, tables),
     deep: closure.some((one) => isDeep(one, tables) && dissolves(one, tables)),
     covered: isCovered(procedure, tables),

@@ -7,21 +7,35 @@ export const careSentences = [
     [
       'care-first-hours',
       'Leave the first dressing on and dry for {hours} hours.',
-      'Deje el primer vendaje puesto y seco por {hours} horas.',
+      'Deje el primer vendaje puesto y seco durante {hours} horas.',
     ],
     [
       'care-first-days',
       'Leave the first dressing on and dry for {days} days.',
-      'Deje el primer vendaje puesto y seco por {days} días.',
+      'Deje el primer vendaje puesto y seco durante {days} días.',
     ],
     [
       'care-first-morning',
       'Leave the first dressing on and dry until the next morning.',
       'Deje el primer vendaje puesto y seco hasta la mañana siguiente.',
     ],
+    [
+      'care-first-asked',
+      'Leave the first dressing on as long as we told you.',
+      'Deje el primer vendaje puesto el tiempo que le indicamos.',
+    ],
+    [
+      'care-dry-asked',
+      'Keep the wound dry as long as we told you.',
+      'Mantenga la herida seca el tiempo que le indicamos.',
+    ],
     ['care-first-other', 'First dressing: {when}.', 'Primer vendaje: {when}.'],
-    ['care-dry-hours', 'Keep the wound dry for {hours} hours.', 'Mantenga la herida seca por {hours} horas.'],
-    ['care-dry-days', 'Keep the wound dry for {days} days.', 'Mantenga la herida seca por {days} días.'],
+    [
+      'care-dry-hours',
+      'Keep the wound dry for {hours} hours.',
+      'Mantenga la herida seca durante {hours} horas.',
+    ],
+    ['care-dry-days', 'Keep the wound dry for {days} days.', 'Mantenga la herida seca durante {days} días.'],
     [
       'care-dry-morning',
       'Keep the wound dry until the next morning.',
@@ -33,11 +47,16 @@ export const careSentences = [
       'Then wash your hands and clean the wound once a day with soap and water. Pat it dry.',
       'Después, lávese las manos y limpie la herida una vez al día con agua y jabón. Séquela con toques suaves.',
     ],
-    ['care-ointment', 'Put a thin layer of {ointment} on it.', 'Ponga una capa fina de {ointment}.'],
+    ['care-ointment', 'Put a thin layer of {ointment} on it.', 'Aplique una capa fina de {ointment}.'],
+    [
+      'care-ointment-asked',
+      'Put a thin layer of the ointment on it that we told you.',
+      'Aplique una capa fina del ungüento que le indicamos.',
+    ],
     [
       'care-no-ointment',
       'Do not put ointment on it unless we tell you to.',
-      'No ponga ungüento a menos que se lo digamos.',
+      'No aplique ungüento a menos que se lo indiquemos.',
     ],
     [
       'care-cover',
@@ -53,19 +72,19 @@ export const careSentences = [
     [
       'care-rest',
       'No hard exercise or heavy lifting for 3 days.',
-      'No haga ejercicio fuerte ni levante cosas pesadas por 3 días.',
+      'No haga ejercicio fuerte ni levante cosas pesadas durante 3 días.',
     ],
     [
       'care-pain',
       'For pain, you can take acetaminophen as the package says. Do not take aspirin or ibuprofen for pain unless your clinician says so.',
-      'Para el dolor puede tomar acetaminofén (paracetamol) como dice la caja. No tome aspirina ni ibuprofeno para el dolor a menos que se lo indiquen.',
+      'Para el dolor puede tomar acetaminofén (paracetamol) según las indicaciones de la caja. No tome aspirina ni ibuprofeno para el dolor a menos que se lo indiquen.',
     ],
   ]),
   ...sentences('dermatology-nursing-antibiotics', 'Q', [
     [
       'care-avoid',
       'Because of your allergy, do not use an ointment with any of these in it: {things}.',
-      'Por su alergia, no use un ungüento que tenga algo de esto: {things}.',
+      'Por su alergia, no use ningún ungüento que contenga {things}.',
     ],
   ]),
   ...sentences('common', 'common', [
@@ -77,7 +96,7 @@ export const careSentences = [
     [
       'care-glue',
       'Keep ointment off skin glue, and do not pick at it. It comes off on its own.',
-      'No ponga ungüento sobre el pegamento ni lo arranque. Se cae solo.',
+      'No aplique ungüento sobre el pegamento ni lo arranque. Se cae solo.',
     ],
     [
       'care-strips',
@@ -93,54 +112,100 @@ export const careSentences = [
     [
       'place-hair',
       'A bandage does not hold in hair. Leave the place uncovered, and be gentle with comb and towel.',
-      'Un vendaje no se queda en el pelo. Deje la zona sin cubrir y tenga cuidado con el peine y la toalla.',
+      'Los vendajes no se pegan donde hay pelo. Deje la zona sin cubrir y tenga cuidado con el peine y la toalla.',
     ],
     [
       'place-fold',
       'Skin rubs on skin there. Keep it dry, and change a damp dressing at once.',
-      'Ahí la piel roza con la piel. Manténgala seca y cambie el vendaje si se moja.',
+      'En ese lugar la piel roza con la piel. Manténgala seca y cambie el vendaje si se moja.',
     ],
     [
       'place-uncovered',
       'A bandage does not hold at that place. You can leave it uncovered.',
-      'Un vendaje no se queda en esa zona. Puede dejarla sin cubrir.',
+      'Los vendajes no se pegan en esa zona. Puede dejarla sin cubrir.',
     ],
     [
       'place-wet',
       'The wound is where the skin is moist. Ask us how to clean it, and do not use soap or ointment there.',
-      'La herida está donde la piel es húmeda. Pregunte cómo limpiarla y no use ahí jabón ni ungüento.',
+      'La herida está en una zona húmeda. Pregunte cómo limpiarla y no use jabón ni ungüento en ella.',
     ],
     [
       'place-mouth',
       'Do not eat or drink hot things until the numb feeling is gone.',
-      'No coma ni beba cosas calientes hasta que se le pase lo dormido.',
+      'No coma ni beba cosas calientes mientras tenga la zona dormida.',
     ],
-    ['place-eye', 'Keep soap and ointment out of the eye.', 'Que no le entre jabón ni ungüento en el ojo.'],
+    [
+      'place-lid',
+      'Call us at once if you see less well or the eye hurts.',
+      'Llámenos de inmediato si ve peor o le duele el ojo.',
+    ],
+    [
+      'mouth-rinse',
+      'From the next day on, rinse your mouth gently with warm salt water after meals.',
+      'Desde el día siguiente, enjuáguese la boca con agua tibia con sal después de comer.',
+    ],
+    [
+      'mouth-food',
+      'Eat soft, cool food for a few days. No hot, sharp or spicy food.',
+      'Coma cosas blandas y frescas durante unos días. Nada caliente, duro o picante.',
+    ],
+    [
+      'genital-wash',
+      'Rinse with water after you use the toilet, and pat dry. Wear loose cotton underwear.',
+      'Enjuague con agua después de ir al baño y seque con toques suaves. Use ropa interior de algodón holgada.',
+    ],
+    ['genital-sex', 'No sex until it has healed.', 'No tenga relaciones sexuales hasta que sane.'],
+    [
+      'genital-urine',
+      'It can sting when you pass urine. Call us if you cannot pass urine.',
+      'Puede arder al orinar. Llámenos si no puede orinar.',
+    ],
+    [
+      'anal-stool',
+      'Drink enough and eat fiber, so that stools stay soft. Do not sit for long.',
+      'Beba suficiente agua y coma fibra para no estreñirse. No pase mucho tiempo sin levantarse.',
+    ],
+    [
+      'nail-raise',
+      'Keep the hand or foot up for a day or two. Do not bump the nail.',
+      'Mantenga la mano o el pie en alto durante uno o dos días. No se golpee la uña.',
+    ],
+    [
+      'nail-grows',
+      'The nail may come off or grow back slowly and look different. No nail polish until it has healed.',
+      'La uña puede caerse o crecer despacio y verse distinta. No use esmalte hasta que sane.',
+    ],
+    [
+      'scalp-wash',
+      'When you wash your hair, use a mild shampoo and do not scrub the wound. No hair dye until it has healed.',
+      'Al lavarse el pelo, use un champú suave y no frote la herida. No se tiña el pelo hasta que sane.',
+    ],
+    ['place-eye', 'Keep soap and ointment out of the eye.', 'Evite que le entre jabón o ungüento en el ojo.'],
     [
       'place-waistband',
       'Wear a loose waistband that does not rub there.',
-      'Use ropa floja en la cintura para que no roce.',
+      'Use ropa holgada en la cintura para que no roce.',
     ],
-    ['place-strap', 'Keep straps and bags from rubbing there.', 'Evite que un tirante o un bolso roce ahí.'],
-    ['place-collar', 'Wear a soft, loose collar.', 'Use cuello suave y flojo.'],
-    ['place-shoe', 'Wear a loose or open shoe.', 'Use un zapato flojo o abierto.'],
+    ['place-strap', 'Keep straps and bags from rubbing there.', 'Evite el roce de tirantes y bolsos.'],
+    ['place-collar', 'Wear a soft, loose collar.', 'Use ropa de cuello suave y holgado.'],
+    ['place-shoe', 'Wear a loose or open shoe.', 'Use un zapato holgado o abierto.'],
     ['place-seat', 'Do not sit on it for long.', 'No se siente mucho tiempo sobre la herida.'],
     [
       'place-slow',
       'Wounds on the lower leg and foot heal slowly. Put the leg up when you sit.',
-      'Las heridas de la parte baja de la pierna y del pie sanan despacio. Suba la pierna cuando se siente.',
+      'Las heridas de la parte baja de la pierna y del pie sanan despacio. Cuando se siente, ponga la pierna en alto.',
     ],
     [
       'care-reach',
       'You may not reach this wound by yourself. Ask us who can look after it with you.',
-      'Tal vez no alcance la herida. Pregunte quién le puede ayudar a cuidarla.',
+      'Tal vez usted no alcance a cuidar esta herida. Pregunte quién puede ayudarle.',
     ],
     ['normal-title', 'What is normal', 'Qué es normal'],
     ['normal-numb', 'The place may stay numb for a few hours.', 'La zona puede seguir dormida unas horas.'],
     [
       'normal-sore',
       'It may be a little sore, swollen and pink for a few days.',
-      'Puede doler un poco, hincharse y ponerse rosada unos días.',
+      'Puede doler un poco, hincharse y ponerse rosada durante unos días.',
     ],
     [
       'normal-ooze',
@@ -151,7 +216,7 @@ export const careSentences = [
     [
       'normal-dark',
       'What stopped the bleeding can leave a dark stain for a while.',
-      'Lo que paró la sangre puede dejar una mancha oscura por un tiempo.',
+      'Lo que se usó para parar la sangre puede dejar una mancha oscura por un tiempo.',
     ],
     ['scar-title', 'Sun and the scar', 'El sol y la cicatriz'],
     [
@@ -167,12 +232,12 @@ export const careSentences = [
     [
       'scar-sun',
       'Once it has healed, cover it or use sunscreen for some months.',
-      'Cuando sane, cúbrala o use protector solar por unos meses.',
+      'Cuando sane, cúbrala o use protector solar durante unos meses.',
     ],
     [
       'scar-thick',
       'Call us if the scar gets thick or itchy.',
-      'Llame si la cicatriz se pone gruesa o le pica.',
+      'Llámenos si la cicatriz se pone gruesa o le pica.',
     ],
   ]),
 ];

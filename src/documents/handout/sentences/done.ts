@@ -28,14 +28,14 @@ export const doneSentences = [
     [
       'done-deep-shave',
       'a piece of skin was cut off with a blade (deep shave).',
-      'se cortó un trozo de piel con una hoja (afeitado profundo).',
+      'se cortó un trozo de piel con una cuchilla (afeitado profundo).',
     ],
     [
       'done-scissor',
       'a small piece of skin was snipped off with scissors.',
       'se cortó un trozo pequeño de piel con tijeras.',
     ],
-    ['done-curettage', 'the spot was scraped off (curettage).', 'se raspó la lesión (raspado o curetaje).'],
+    ['done-curettage', 'the spot was scraped off (curettage).', 'se raspó la lesión (legrado).'],
     [
       'done-curettage-sealed',
       'the spot was scraped off, and heat or current was used on the base.',
@@ -46,17 +46,13 @@ export const doneSentences = [
       'a small round piece of skin was taken (punch).',
       'se sacó un trozo pequeño y redondo de piel (biopsia con sacabocados).',
     ],
-    [
-      'done-incisional',
-      'part of the spot was cut out (incisional biopsy).',
-      'se cortó una parte de la lesión (biopsia incisional).',
-    ],
-    ['done-excisional', 'the spot was cut out (excision).', 'se cortó la lesión (escisión).'],
+    ['done-incisional', 'part of the spot was cut out.', 'se extirpó una parte de la lesión.'],
+    ['done-excisional', 'the spot was cut out (excision).', 'se extirpó la lesión (escisión).'],
     ['done-nail', 'a small piece was taken from the nail.', 'se sacó un trozo pequeño de la uña.'],
     [
       'done-wire',
       'a piece of skin was cut off with an electric wire.',
-      'se cortó un trozo de piel con un hilo eléctrico.',
+      'se cortó un trozo de piel con un asa eléctrica.',
     ],
     ['done-heat', 'the spot was treated with heat or current.', 'se trató la lesión con calor o corriente.'],
     [
@@ -70,15 +66,16 @@ export const doneSentences = [
       'a small cut was made so that fluid could drain.',
       'se hizo un corte pequeño para dejar salir el líquido.',
     ],
-    [
-      'done-injected',
-      'medicine was put into the skin with a needle.',
-      'se puso una medicina en la piel con una aguja.',
-    ],
+    ['done-injected', 'medicine was put into the skin with a needle.', 'se inyectó una medicina en la piel.'],
     ['done-laser', 'the spot was treated with a laser.', 'se trató la lesión con láser.'],
     ['done-other', 'a small procedure was done.', 'se hizo un procedimiento pequeño.'],
     ['closed-one-stitch', 'It was closed with 1 stitch.', 'Se cerró con 1 punto.'],
     ['closed-count', 'It was closed with {count} stitches.', 'Se cerró con {count} puntos.'],
+    [
+      'closed-running',
+      'It was closed with one long thread that runs through the skin.',
+      'Se cerró con un solo hilo que pasa varias veces por la piel.',
+    ],
     ['closed-stitches', 'It was closed with stitches.', 'Se cerró con puntos.'],
     [
       'closed-absorbable',
@@ -96,7 +93,7 @@ export const doneSentences = [
     [
       'closed-open',
       'There are no stitches. The wound heals on its own.',
-      'No hay puntos. La herida sana sola.',
+      'No hay puntos. La herida sanará sola.',
     ],
   ]),
 ];

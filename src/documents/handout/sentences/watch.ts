@@ -7,12 +7,12 @@ export const watchSentences = [
     [
       'bleed-press',
       'Press hard on it with a clean cloth for {minutes} minutes by the clock. Do not look under it before then.',
-      'Apriete fuerte con una tela limpia por {minutes} minutos de reloj. No la levante antes para mirar.',
+      'Presione fuerte con una tela limpia durante {minutes} minutos. Mida el tiempo con un reloj y no levante la tela antes.',
     ],
     [
       'bleed-again',
       'If it still bleeds, press again in the same way, {times} times in all.',
-      'Si sigue sangrando, apriete otra vez igual, {times} veces en total.',
+      'Si sigue sangrando, vuelva a presionar igual, {times} veces en total.',
     ],
     [
       'bleed-call',
@@ -36,7 +36,7 @@ export const watchSentences = [
     [
       'call-pain',
       'Pain or swelling gets worse, not better.',
-      'El dolor o la hinchazón empeora en vez de mejorar.',
+      'El dolor o la hinchazón empeoran en vez de mejorar.',
     ],
   ]),
   ...sentences('common', 'common', [
@@ -44,18 +44,18 @@ export const watchSentences = [
     [
       'call-rash',
       'You get an itchy rash where the dressing was.',
-      'Le sale una erupción con picor donde estaba el vendaje.',
+      'Le sale un sarpullido con comezón donde estaba el vendaje.',
     ],
     ['er-title', 'Go to an emergency room if', 'Vaya a una sala de emergencias si'],
     [
       'er-bleed',
       'Blood keeps soaking through while you press.',
-      'La sangre sigue pasando la tela mientras aprieta.',
+      'La sangre sigue traspasando la tela mientras presiona.',
     ],
     [
       'er-sick',
       'You have a fever and feel very ill or confused.',
-      'Tiene fiebre y se siente muy mal o confuso.',
+      'Tiene fiebre y se siente muy mal o tiene confusión.',
     ],
     [
       'er-breath',
@@ -68,7 +68,7 @@ export const watchSentences = [
     [
       'medicine-keep',
       'Keep taking {medicine} as prescribed, unless your clinician says to stop.',
-      'Siga tomando {medicine} como se lo recetaron, a menos que su médico le diga que pare.',
+      'Siga tomando {medicine} según la receta, a menos que su médico le diga que no.',
     ],
     [
       'medicine-ask',
@@ -88,14 +88,14 @@ export const watchSentences = [
     [
       'stitches-where',
       'We take them out at {practice}. Do not take them out yourself. Call us if you have no appointment.',
-      'Se los quitamos en {practice}. No se los quite usted. Llame si no tiene cita.',
+      'Se los quitamos en {practice}. No se los quite usted. Llámenos si no tiene cita.',
     ],
     [
       'stitches-where-us',
       'We take them out. Do not take them out yourself. Call us if you have no appointment.',
-      'Se los quitamos nosotros. No se los quite usted. Llame si no tiene cita.',
+      'Se los quitamos nosotros. No se los quite usted. Llámenos si no tiene cita.',
     ],
-    ['phone-title', 'How to reach us', 'Cómo llamarnos'],
+    ['phone-title', 'How to reach us', 'Cómo comunicarse con nosotros'],
     ['phone', 'Telephone: {phone}', 'Teléfono: {phone}'],
     ['phone-after-hours', 'After hours: {phone}', 'Fuera de horario: {phone}'],
     [
@@ -106,7 +106,7 @@ export const watchSentences = [
     [
       'foot-told',
       'If we told you something else in person, do what we told you.',
-      'Si en persona le dijimos otra cosa, haga lo que le dijimos.',
+      'Si en persona le indicamos otra cosa, siga esa indicación.',
     ],
     [
       'foot-review',
@@ -121,17 +121,17 @@ export const watchSentences = [
     [
       'result-call',
       'If nobody has called you by then, call us. No news does not mean good news.',
-      'Si nadie le ha llamado para entonces, llámenos. Que no haya noticias no quiere decir que todo está bien.',
+      'Si para entonces no le hemos llamado, llámenos. Que no haya noticias no quiere decir que todo esté bien.',
     ],
     [
       'result-ask',
       'Ask us when your result will be here, and call us if nobody calls you.',
-      'Pregunte cuándo llega su resultado, y llame si nadie le llama.',
+      'Pregunte cuándo llegará su resultado y llámenos si no le llamamos.',
     ],
     [
       'result-in',
       'Your result is here. Call us if nobody has talked with you about it.',
-      'Su resultado ya llegó. Llame si nadie le ha hablado de él.',
+      'Su resultado ya llegó. Llámenos si nadie le ha hablado de él.',
     ],
     [
       'result-not-sent',
