@@ -1,4 +1,5 @@
 import type { Elsewhere } from '../dose/types.ts';
+import { dangerUnder } from './unread.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/tree/finding.ts';
 import { byGravity } from '../note/tree/severity.ts';
@@ -189,7 +190,7 @@ class Asking implements Subject {
 
   get dose(): DoseJudgement {
     const { elsewhere } = this.context;
-    return (this.judged ??= judgeDose(this.note, this.tables, elsewhere, hiddenBy(this.source, this.byCode)));
+    return (this.judged ??= judgeDose(this.note, this.tables, elsewhere, hiddenBy(this, this.byCode)));
   }
 
   get codes(): readonly string[] {
@@ -213,10 +214,13 @@ const hiding: readonly string[] = ['yaml/duplicate-key', 'yaml/several-documents
 
 /** Why part of what was given may not be counted: the reader could not take in all that was typed. */
 function hiddenBy(
-  { damage }: Source<Note>,
+  { source: { damage, unread }, tables }: Pick<Subject, 'source' | 'tables'>,
   byCode: ReadonlyMap<string, readonly Problem[]>,
 ): string | undefined {
-  const hides = damage.length > 0 || hiding.some((code) => byCode.has(code));
+  const hides =
+    damage.length > 0 ||
+    hiding.some((code) => byCode.has(code)) ||
+    unread.some((entry) => dangerUnder(entry, tables) !== undefined);
   return hides ? 'part of the note cannot be read' : undefined;
 }
 

@@ -38,6 +38,8 @@ export class Binder {
    * for. Where it is false the validator decides.
    */
   fits = true;
+  /** Unknown keys whose values nobody reads. */
+  readonly unread: Entry[] = [];
   private compared = 0;
 
   constructor(private readonly shapes: ReadonlyMap<string, KeyIndex>) {}
@@ -92,9 +94,11 @@ export class Binder {
         continue;
       }
       seen.set(entry.key, entry);
-      if (++this.compared > mostCompared) continue;
-      const near = nearestKey(entry.key, index.byName);
-      if (near?.meant !== true || keys.has(near.key.key)) continue;
+      const near = ++this.compared > mostCompared ? undefined : nearestKey(entry.key, index.byName);
+      if (near?.meant !== true || keys.has(near.key.key)) {
+        this.unread.push(entry);
+        continue;
+      }
       const { key } = near;
       this.respelled.set(entry, key);
       this.put(built, entry, key, keys);

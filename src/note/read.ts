@@ -17,6 +17,8 @@ export interface Source<T> {
   readonly words: readonly WordLeaf[];
   /** Misspelt keys, with the keys as which they were read. */
   readonly respelled: ReadonlyMap<Entry, KeyShape>;
+  /** Unknown keys, whose values nobody reads. */
+  readonly unread: readonly Entry[];
   /** The keys under which something else than `none` is written, wherever they stand. */
   readonly said: ReadonlySet<string>;
   /** Whether nothing at all is wrong with its YAML. */
@@ -61,9 +63,9 @@ const read = <T>(text: string, kind: Kind): Source<T> => bound<T>(text, parseYam
 
 function bound<T>(text: string, { root, problems, damage }: Parsed, { name, index }: Kind): Source<T> {
   const binder = new Binder(index);
-  const { respelled, said } = binder;
+  const { respelled, said, unread } = binder;
   const sound = problems.length === 0 && damage.length === 0;
-  const nothing = { text, root, value: null, words: [], respelled, said, fits: false, sound, damage };
+  const nothing = { text, root, value: null, words: [], respelled, unread, said, fits: false, sound, damage };
   if (root === null) return { ...nothing, problems };
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };

@@ -5,6 +5,7 @@ import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
+import { asMeant } from '../../note/words/as-meant.ts';
 import { readMentions } from '../../note/words/mentions/read.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
 import { shared } from '../shared.ts';
@@ -66,9 +67,9 @@ export const entryOf = ({ leaf, word }: Named): readonly Related[] => [
  * An entry as one text, so that what is written as its reaction may answer: `{lidocaine: tolerated}`. That no reaction
  * is known denies nothing.
  */
-const entryText = ({ to, reaction }: Allergy): string => {
+const entryText = (to: string, reaction: Allergy['reaction']): string => {
   const told = reaction?.value;
-  return told === undefined || saysNothing.test(told) ? (to?.value ?? '') : `${to?.value ?? ''}: ${told}`;
+  return told === undefined || saysNothing.test(told) ? to : `${to}: ${told}`;
 };
 
 const saysNothing = /^\W*(?:none|nil|unknown|not known|n\/?a)?\W*$/i;
@@ -99,20 +100,22 @@ class Reader {
   private entry(entry: Allergy): void {
     const { to } = entry;
     if (to?.value === undefined) return;
-    const exact = this.exactly(entry);
+    const text = asMeant(to.value, this.tables.agents, this.tables.allergens);
+    const exact = this.exactly(text, entry);
     if (exact !== undefined) {
       if (exact.kind !== 'none' && exact.kind !== 'irrelevant')
         this.allergen(exact, this.named(entry, exact.name, false, exact.mild === true));
       return;
     }
-    const end = to.value.length;
-    for (const { row, to: until, answer } of readMentions(entryText(entry), allergyNames(this.tables)))
-      if (until <= end && answer !== 'denied') this.mention(entry, row, answer === 'unclear');
+    const { length } = text;
+    const said = entryText(text, entry.reaction);
+    for (const { row, to: until, answer } of readMentions(said, allergyNames(this.tables)))
+      if (until <= length && answer !== 'denied') this.mention(entry, row, answer === 'unclear');
   }
 
   /** The allergen that is all that an entry says of what it is to; undefined where its words have to be read. */
-  private exactly({ to, reaction }: Allergy): AllergenRow | undefined {
-    const exact = this.tables.allergens.find(to?.value ?? '');
+  private exactly(text: string, { reaction }: Allergy): AllergenRow | undefined {
+    const exact = this.tables.allergens.find(text);
     return exact === undefined || reaction === undefined || exact.kind === 'none' ? exact : undefined;
   }
 

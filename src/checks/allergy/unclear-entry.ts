@@ -45,7 +45,8 @@ function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | und
   if (near !== undefined) {
     const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
     const args = { text, word: near.word };
-    return { at: leaf, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
+    const form = near.sure ? 'meant' : 'main';
+    return { at: leaf, form, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
   }
   if (namesCaine(text)) return { at: leaf, form: 'caine', args: { text } };
   const held = heldIn(text, tables);
@@ -115,6 +116,7 @@ export const check: Check = {
   sources: [{ source: 'format', mark: 'format' }],
   milder: { unknown: 'information' },
   messages: {
+    meant: '`{text}` is not a known allergen; did you mean {word}? It is read as that.',
     main: '`{text}` is not a known allergen; did you mean {word}? As it stands nothing is checked against it.',
     together:
       '`{text}` is not a known allergen, but {word} stands in it. As it stands nothing is checked against it; write each allergy by itself.',
@@ -134,7 +136,7 @@ export const check: Check = {
     return found;
   },
   fix({ text }, { form, data, start, end }) {
-    if (form !== 'main') return [];
+    if (form !== 'main' && form !== 'meant') return [];
     const near = data as Nearest;
     const typed = text.slice(start, end);
     return /^["']/.test(typed) ? [] : [wordFix(near.word, near, [{ start, end, text: near.word }])];

@@ -1,6 +1,7 @@
 import type { Implant } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Range } from '../../note/tree/tree.ts';
+import { asMeant } from '../../note/words/as-meant.ts';
 import { isAllDenied, readMentions } from '../../note/words/mentions/read.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
 import type { Subject } from '../check.ts';
@@ -20,8 +21,10 @@ export interface Device {
 const atRisk: ReadonlySet<Concern> = new Set<Concern>(['forbidden', 'pacemaker', 'cochlear', 'ask']);
 
 /** An entry as one text, so that its place may answer: `{pacemaker: removed 2019}`. */
-export const entryText = ({ kind, where }: Implant): string =>
-  where?.value === undefined ? (kind?.value ?? '') : `${kind?.value ?? ''}: ${where.value}`;
+function entryText({ kind, where }: Implant, { implants }: Subject['tables']): string {
+  const device = asMeant(kind?.value ?? '', implants);
+  return where?.value === undefined ? device : `${device}: ${where.value}`;
+}
 
 /** The devices of a note, whether they are listed under implants or told elsewhere. */
 export const devicesOf = shared((subject): readonly Device[] => {
@@ -29,7 +32,10 @@ export const devicesOf = shared((subject): readonly Device[] => {
   for (const implant of subject.note.patient?.implants ?? []) {
     const at = implant.kind ?? implant.where;
     if (at === undefined) continue;
-    for (const { row, answer } of readMentions(entryText(implant), implantNames(subject.tables)))
+    for (const { row, answer } of readMentions(
+      entryText(implant, subject.tables),
+      implantNames(subject.tables),
+    ))
       if (answer !== 'denied' && atRisk.has(row.concern))
         listed.push({ implant, at, row, open: answer === 'unclear' });
   }
@@ -57,8 +63,8 @@ function isDevice({ row, leaf, from, to }: Told<ImplantRow>): boolean {
 
 /** Whether a text under implants names nothing that is known, not even to deny it. */
 export function isUnknown(kind: Leaf<string>, { tables }: Subject): boolean {
-  const text = kind.value;
-  if (text === undefined) return false;
+  if (kind.value === undefined) return false;
+  const text = asMeant(kind.value, tables.implants);
   const lookup = implantNames(tables);
   return readMentions(text, lookup).length === 0 && !isAllDenied(text, lookup);
 }

@@ -6,6 +6,7 @@ import type { Problem } from '../../note/tree/finding.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import type { Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
+import { dangerUnder } from '../unread.ts';
 import { format } from './_cannot-judge.ts';
 
 const touches = (a: Range, b: Range): boolean => a.start < b.end && b.start < a.end;
@@ -20,8 +21,15 @@ function unexplained(day: DoseJudgement, problems: readonly Problem[]): readonly
   return found;
 }
 
-function cannotJudge({ note, dose, source }: Subject): readonly Report[] {
-  const found: Report[] = [];
+/** Unknown keys under which a dose, an allergy or an implant may be written. */
+const hidden = ({ unread }: Subject['source'], tables: Subject['tables']): Report[] =>
+  unread.flatMap((entry) => {
+    const danger = dangerUnder(entry, tables);
+    return danger === undefined ? [] : [{ at: entry, form: danger, args: { key: shortened(entry.key) } }];
+  });
+
+function cannotJudge({ note, dose, source, tables }: Subject): readonly Report[] {
+  const found = hidden(source, tables);
   const { weight } = note.patient ?? {};
   for (const day of daysOf(dose)) {
     for (const { agent, epinephrine, given } of day.noLimit) {
@@ -42,6 +50,8 @@ function cannotJudge({ note, dose, source }: Subject): readonly Report[] {
   return found;
 }
 
+const shortened = (key: string): string => (key.length > 40 ? `${key.slice(0, 40)}…` : key);
+
 const sum = (given: readonly { readonly mg: number }[]): number => given.reduce((all, { mg }) => all + mg, 0);
 
 export const check: Check = {
@@ -55,6 +65,11 @@ export const check: Check = {
       'No dose limit of {product} is known here for such a patient, so {mg} mg can’t be judged. Look it up in the current label, or choose an anesthetic that has one.',
     'no-age':
       'At {weight} the limit depends on the age, and no age is written. Write `born` or `age`, so that the dose can be judged.',
+    dose: 'What is written under `{key}`, which is no key here, may be a dose. It is not counted, so the dose is not judged. Write it under `anesthetic`.',
+    allergen:
+      'What is written under `{key}`, which is no key here, names what patients are allergic to. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `allergies`.',
+    implant:
+      'What is written under `{key}`, which is no key here, names an implant. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `implants`.',
     unreadable: 'The {what} “{text}” can’t be read, so the dose can’t be judged. Write it with its unit.',
   },
   find: cannotJudge,

@@ -66,7 +66,8 @@ function wholeReport({ leaf, table: name }: WordLeaf, table: Lookup): Report {
   const text = shortened(leaf.text);
   const severity = severityOf(name, false);
   if (near === undefined) return { at: leaf, severity, args: { text, known: knownIn(table) } };
-  return { at: leaf, form: 'near', severity, args: { text, near: near.word }, data: near };
+  const form = near.sure ? 'meant' : 'near';
+  return { at: leaf, form, severity, args: { text, near: near.word }, data: near };
 }
 
 /** The first words of a table. */
@@ -91,6 +92,7 @@ export const check: Check = {
   sources: [{ source: 'format', mark: 'format' }],
   messages: {
     main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
+    meant: '`{text}` is not a word that is known here. Did you mean `{near}`? It is read as that.',
     near: '`{text}` is not a word that is known here, so it is not judged. Did you mean `{near}`?',
     part: '`{text}` is not known here. Understood and judged of the text: {known}.',
     nearPart:

@@ -1,5 +1,6 @@
 import type { WordRow } from '../../reference/types.ts';
 import type { Leaf } from '../tree/leaf.ts';
+import { asMeant, rowMeant } from './as-meant.ts';
 import { phrasesOf } from './phrases.ts';
 import { tokensOf, type Token } from './phrase-tokens.ts';
 import type { WordTable } from './word-table.ts';
@@ -141,10 +142,18 @@ export function rowsIn<Row extends WordRow>(
   if (own === undefined) known.set(table, (own = new WeakMap()));
   let rows = own.get(leaf);
   if (rows === undefined) {
-    rows = saidIn(table, text).flatMap((one) => (one.denied ? [] : [one.row]));
+    rows = rowsMeant(table, text);
     own.set(leaf, rows);
   }
   return rows;
+}
+
+/** The rows that a text names and does not deny, its words read as what they are surely slips of. */
+function rowsMeant<Row extends WordRow>(table: WordTable<Row>, text: string): readonly Row[] {
+  const meant = asMeant(text, table);
+  const rows = rowsSaid(table, meant);
+  const whole = rows.length > 0 ? undefined : rowMeant(table, text);
+  return whole === undefined ? rows : [whole];
 }
 
 /** The rows that a free text names and does not deny. */
