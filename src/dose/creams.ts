@@ -46,6 +46,17 @@ export function creamDoses(all: readonly Applied[], facts: Facts, tables: Tables
   });
 }
 
+/** Why a cream was held against no maximum: none is known for the patient, or it is an area and none is written. */
+export function creamGap({
+  row,
+  allowedGrams,
+  cm2,
+}: Pick<CreamDose, 'row' | 'allowedGrams' | 'cm2'>): 'main' | 'area' | undefined {
+  if (allowedGrams !== undefined) return undefined;
+  if (row?.maxCm2 !== undefined) return cm2 === undefined ? 'area' : undefined;
+  return 'main';
+}
+
 function sumOf(amounts: readonly (number | undefined)[]): number | undefined {
   const known = amounts.filter((amount) => amount !== undefined);
   return known.length === 0 ? undefined : known.reduce((sum, amount) => sum + amount, 0);

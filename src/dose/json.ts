@@ -1,4 +1,5 @@
 import { floorTo, isOver } from './arithmetic.ts';
+import { creamGap, type CreamDose } from './creams.ts';
 import type { AgentDose, DoseJudgement } from './types.ts';
 import type { Allowance, MaxDose } from './max.ts';
 import { bindingSource } from './words.ts';
@@ -20,8 +21,15 @@ export function doseJson(dose: DoseJudgement): unknown {
     ...(dose.why === undefined ? {} : { why: dose.why }),
     epinephrineMicrograms: rounded(dose.epinephrineMicrograms, 2),
     agents: dose.agents.map(agentJson),
+    ...(dose.creams.length === 0 ? {} : { creams: dose.creams.map(creamJson) }),
   };
 }
+
+const creamJson = (cream: CreamDose): unknown => ({
+  agent: cream.agent.name,
+  grams: rounded(cream.grams, 2),
+  judged: creamGap(cream) === undefined,
+});
 
 function agentJson({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction }: AgentDose): unknown {
   return {

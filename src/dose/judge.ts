@@ -2,7 +2,7 @@ import type { Event, Injection, Note } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { StockProduct, Tables } from '../practice/tables.ts';
 import { ceilTo, isOver } from './arithmetic.ts';
-import { creamDoses, type CreamDose } from './creams.ts';
+import { creamDoses, creamGap, type CreamDose } from './creams.ts';
 import type { Elsewhere, OthersOn } from './types.ts';
 import {
   isNothing,
@@ -256,7 +256,7 @@ class Judged implements DoseJudgement {
       return `no limit is known for ${kindText(unlimited.agent, unlimited.epinephrine)} in such a patient`;
     if (this.others?.unjudged === true)
       return 'another note of this patient on that day has an anesthetic that cannot be counted';
-    if (this.groups.length === 0) return undefined;
+    if (this.groups.length === 0) return creamsBecause(this.creams);
     if (this.facts.kg === undefined) return 'no weight';
     return needsAge(this.facts) ? 'no age, and a weight under 50 kg' : undefined;
   }
@@ -273,6 +273,15 @@ class Judged implements DoseJudgement {
     }
     return passed;
   }
+}
+
+/** Why creams are not judged; said of the dose where there is nothing else in it. */
+function creamsBecause(creams: readonly CreamDose[]): string | undefined {
+  const cream = creams.find((one) => creamGap(one) !== undefined);
+  if (cream === undefined) return undefined;
+  return creamGap(cream) === 'area'
+    ? `the maximum of ${cream.agent.name} is an area, and none is written`
+    : `no maximum of ${cream.agent.name} is known for such a patient`;
 }
 
 function fractionAt(kg: number, groups: readonly Group[], facts: Facts, rules: Rules): number {

@@ -40,7 +40,8 @@ export function lensesOf({ note, judgement }: Analysis): readonly Lens[] {
 function visitWords(dose: DoseJudgement | null): string {
   if (dose === null) return 'Dose not judged';
   if (dose.fraction === null) return `Dose not judged: ${dose.why ?? ''}`;
-  return dose.given.length === 0 ? 'No anesthetic yet' : `${percentText(dose.fraction)}% of the limit`;
+  if (dose.given.length > 0) return `${percentText(dose.fraction)}% of the limit`;
+  return dose.creams.length === 0 ? 'No anesthetic yet' : 'Cream on the skin';
 }
 
 function procedureLenses(procedures: readonly Procedure[], dose: DoseJudgement | null): readonly Lens[] {

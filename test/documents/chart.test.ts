@@ -3,6 +3,7 @@ import { catalogue, check, messageOf } from '../../src/checks/index.ts';
 import { summaryFormats, summaryOf, type SummaryModel } from '../../src/documents/summary/index.ts';
 import { questionOf } from '../../src/documents/summary/questions.ts';
 import { paragraph, sectionsOf } from '../../src/documents/summary/model.ts';
+import { doseJson } from '../../src/dose/json.ts';
 import { requisitionOf } from '../../src/documents/requisition/requisition.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';
 import { tablesOf } from '../../src/practice/tables.ts';
@@ -78,6 +79,22 @@ describe('a cream without a known maximum', () => {
     const { findings } = check(source, { tables: tablesOf(readPractice('').value), today: '2026-03-02' });
     assert.ok(findings.some(({ code }) => code === 'dose/cream-not-judged'));
     for (const form of everyForm(text)) assert.match(form, /2 g; not judged, since no maximum is known/);
+  });
+
+  it('makes no dose that was judged, where there is nothing else', () => {
+    const { dose } = check(readNote(text), {
+      tables: tablesOf(readPractice('').value),
+      today: '2026-03-02',
+    });
+    assert.ok(dose);
+    assert.deepEqual(doseJson(dose), {
+      judged: false,
+      fraction: null,
+      why: 'no maximum of lidocaine cream 5% is known for such a patient',
+      epinephrineMicrograms: 0,
+      agents: [],
+      creams: [{ agent: 'lidocaine cream 5%', grams: 2, judged: false }],
+    });
   });
 });
 

@@ -1,15 +1,8 @@
 import type { Check } from '../check.ts';
-import type { CreamDose } from '../../dose/judge.ts';
+import { creamGap } from '../../dose/creams.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
-
-/** Why nothing of a cream was held against a maximum. */
-function unjudgedBecause({ row, cm2 }: CreamDose): 'main' | 'area' | undefined {
-  if (row?.maxGrams !== undefined) return undefined;
-  if (row?.maxCm2 !== undefined) return cm2 === undefined ? 'area' : undefined;
-  return 'main';
-}
 
 export const check: Check = {
   code: 'dose/cream-not-judged',
@@ -25,7 +18,7 @@ export const check: Check = {
     const found: Report[] = [];
     for (const day of daysOf(dose))
       for (const cream of day.creams) {
-        const form = unjudgedBecause(cream);
+        const form = creamGap(cream);
         const [first] = cream.applied;
         if (form !== undefined && first !== undefined)
           found.push({

@@ -22,18 +22,26 @@ export class Wording {
     const own = this.own[this.language].get(id);
     if (own === undefined || own === '') this.draft ||= sentence.review === 'draft';
     const template = own === undefined || own === '' ? sentence[this.language] : own;
-    return oneLine(template).replace(/\{(\w+)\}( \p{L}+)?/gu, (gap, name: string, after?: string) => {
-      const noun = after ?? '';
-      const value = Object.hasOwn(args, name) ? args[name] : undefined;
-      if (value === undefined) return gap;
-      return `${oneLine(String(value))}${String(value) === '1' ? (ofOne.get(noun) ?? noun) : noun}`;
-    });
+    return oneLine(template).replace(
+      /\{(\w+)\}(?:( \p{L}+)|(\.))?/gu,
+      (gap, name: string, noun?: string, point?: string) => {
+        const value = Object.hasOwn(args, name) ? args[name] : undefined;
+        if (value === undefined) return gap;
+        return afterwards(oneLine(String(value)), noun, point);
+      },
+    );
   }
 
   /** Whether anything said so far has not been reviewed. */
   get isDraft(): boolean {
     return this.draft;
   }
+}
+
+/** A value with what stands after its gap: a noun agrees with 1, and a name that ends in a point needs no other. */
+function afterwards(value: string, noun = '', point = ''): string {
+  if (value === '1') return `${value}${ofOne.get(noun) ?? noun}${point}`;
+  return `${value}${noun}${value.endsWith('.') ? '' : point}`;
 }
 
 /** Nouns after a number, as they are after 1. */

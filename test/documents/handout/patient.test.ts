@@ -199,6 +199,16 @@ describe('spelling', () => {
   }
 });
 
+describe('a name that ends in a point', () => {
+  it('has one point at the end of a sentence', () => {
+    const more = 'method: punch\nclosure: {material: nylon}';
+    const text = all(more, 'left cheek', 'en', 'name: Example Skin Inc.');
+    assert.match(text, /at Example Skin Inc\. Do not take/);
+    for (const language of languages)
+      assert.doesNotMatch(all(more, 'left cheek', language, 'name: Example Skin Inc.'), /\.\./);
+  });
+});
+
 describe('numbers in a handout', () => {
   it('have the noun that they need: one, two', () => {
     for (const [language, one, two] of [
