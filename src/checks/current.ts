@@ -23,7 +23,9 @@ const isEnergy = (row: HemostasisRow): row is HemostasisRow & { readonly stops: 
 export function energiesOf(procedure: Procedure, tables: Tables): readonly Energy[] {
   const stopped = (procedure.hemostasis ?? []).flatMap((leaf) => energyIn(leaf, tables, true));
   const { method, instrument } = procedure;
-  const row = method?.value === undefined ? undefined : tables.methods.find(method.value);
+  const row =
+    tables.methods.find(method?.value ?? '') ??
+    rowsIn(tables.methods, method).find(({ current }) => current !== undefined);
   // Hemostasis may say which it was.
   if (method !== undefined && row?.current !== undefined && (row.current === 'yes' || stopped.length === 0))
     return [

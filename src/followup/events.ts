@@ -7,6 +7,7 @@ import { dayNotSaid, planned, type Place, type Planned, type Undated } from './d
 import { endOf, termText } from './terms.ts';
 import { timeIn } from './times.ts';
 import { nextOpenDay } from './working-days.ts';
+import { rowsIn } from '../note/words/understood.ts';
 
 /** An event with its row in the table of events and its day. */
 export interface Happened {
@@ -24,7 +25,7 @@ export function eventsOf({ events }: Note, tables: Tables): readonly Happened[] 
   return events
     .map((event) => ({
       event,
-      kind: event.kind?.value === undefined ? undefined : tables.events.find(event.kind.value)?.name,
+      kind: rowsIn(tables.events, event.kind)[0]?.name,
       on: event.on?.value?.date,
       concerns: plainWord(event.procedure?.value ?? ''),
     }))

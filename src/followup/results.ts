@@ -2,7 +2,8 @@ import { readDate } from '../note/values/dates.ts';
 import type { Result, Specimen, Told } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { phrasesOf } from '../note/words/phrases.ts';
-import { understand } from '../note/words/understood.ts';
+import { rowsIn, understand } from '../note/words/understood.ts';
+import { daysBetween } from '../note/values/days.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import { qualifiersOf } from '../practice/qualifiers.ts';
 import type { Overdue } from '../practice/settings.ts';
@@ -129,9 +130,7 @@ interface Limit extends Sourced {
 function limitsOf(specimen: Specimen, { tests, followUp, overdue }: Tables): readonly Limit[] {
   const slow = new Map<keyof Overdue, Limit>();
   let ordinary = false;
-  for (const { value } of specimen.tests ?? []) {
-    const name = value === undefined ? undefined : tests.find(value)?.name;
-    if (name === undefined) continue;
+  for (const { name } of (specimen.tests ?? []).flatMap((leaf) => rowsIn(tests, leaf))) {
     const key = followUp.slowTests.get(name);
     if (key === undefined) ordinary = true;
     else {
@@ -145,7 +144,8 @@ function limitsOf(specimen: Specimen, { tests, followUp, overdue }: Tables): rea
     source: 'result-leaflets',
     mark: 'Q',
   };
-  return ordinary || slow.size === 0 ? [usual, ...slow.values()] : [...slow.values()];
+  const slowest = [...slow.values()].sort((a, b) => a.term.count - b.term.count);
+  return ordinary || slow.size === 0 ? [usual, ...slowest] : slowest;
 }
 
 /** Which of the things that fall due are wanted, by the day on which they were done. */
@@ -189,10 +189,26 @@ function addUntilResults(
   const sent = specimen.sent?.value;
   const left = sent ?? arrived[0];
   if (wanted(left)) items.push(sendingItem(specimen, place, visit, left, tables));
-  for (const [index, limit] of limitsOf(specimen, tables).entries())
-    if (wanted(arrived[index]))
-      items.push(resultItem(specimen, place, sent ?? visit, limit, arrived[index], tables));
+  const base = sent ?? visit;
+  const limits = limitsOf(specimen, tables);
+  const reported = areCultures(specimen, tables) ? arrived : [];
+  for (const [index, limit] of limits.entries()) {
+    const earlier = limits.slice(0, index).map(({ term }) => endOf(base, term, tables.closedDays));
+    const done = arrived[index] ?? reported.find((day) => reportsAll(day, earlier, base, limit));
+    if (wanted(done)) items.push(resultItem(specimen, place, base, limit, done, tables));
+  }
 }
+
+/** Whether nothing is asked of a specimen but cultures, which a laboratory reports in one paper when the slowest is done. */
+const areCultures = ({ tests = [] }: Specimen, tables: Tables): boolean =>
+  tests.every((leaf) => rowsIn(tables.tests, leaf).every(({ name }) => name.endsWith('culture')));
+
+/** Whether a report of cultures came so late that it is that of a slow one too: the faster ones were due before. */
+const reportsAll = (day: Day, earlier: readonly IsoDate[], base: IsoDate, { term }: Limit): boolean =>
+  day !== dayNotSaid &&
+  term.unit === 'days' &&
+  earlier.every((end) => end < day) &&
+  daysBetween(base, day) * 2 >= term.count;
 
 /** That the patient hears a result, and what follows from it. */
 function addAfterResult(

@@ -9,6 +9,8 @@ import type { SiteRow } from '../reference/sites.ts';
 import type { Mark, Sourced } from '../reference/types.ts';
 import { addDays } from '../note/values/days.ts';
 import { nextOpenDay } from './working-days.ts';
+import { rowsIn } from '../note/words/understood.ts';
+import type { ClosureRow } from '../reference/closures.ts';
 
 /** One line of how a window came about. */
 export interface WindowStep {
@@ -91,17 +93,20 @@ export function stitchesOf(procedure: Procedure, tables: Tables): Stitches {
 
 /** A suture that stopped the bleeding is none of the skin where the closure says how that was held. */
 function stitchesByHemostasis({ closure, hemostasis }: Procedure, tables: Tables): Stitches {
-  const sewn = hemostasis?.some(({ value }) => tables.hemostasis.find(value ?? '')?.name === 'suture');
+  const sewn = hemostasis?.some((leaf) =>
+    rowsIn(tables.hemostasis, leaf).some(({ name }) => name === 'suture'),
+  );
   if (sewn !== true || isHeldOtherwise(closure, tables)) return 'none';
   return closure === undefined ? 'unknown' : 'removable';
 }
 
 /** Whether glue, strips or something else than stitches holds the skin. */
 const isHeldOtherwise = (closure: readonly Closure[] | undefined, { closures }: Tables): boolean =>
-  (closure ?? []).some(({ how }) => {
-    const row = how?.value === undefined ? undefined : closures.find(how.value);
-    return row !== undefined && !row.stitched && row.name !== 'none' && row.name !== 'second intention';
-  });
+  (closure ?? []).some(({ how }) =>
+    rowsIn(closures, how).some(
+      ({ stitched, name }) => !stitched && name !== 'none' && name !== 'second intention',
+    ),
+  );
 
 /** How many stitches have to come out; undefined where the note does not count each of them. */
 export function removableStitches({ closure = [] }: Procedure, tables: Tables): number | undefined {
@@ -116,10 +121,16 @@ export function removableStitches({ closure = [] }: Procedure, tables: Tables): 
 
 const isGone = (stitches: Stitches): boolean => stitches === 'none' || stitches === 'absorbable';
 
+/** What a word for the closure says of stitches: of several words the one that has some. */
+function wayIn(how: Closure['how'], { closures }: Tables): ClosureRow | undefined {
+  const rows = rowsIn(closures, how);
+  return rows.find(({ stitched }) => stitched) ?? rows[0];
+}
+
 function stitchesIn({ how, material, technique, count }: Closure, tables: Tables): Stitches {
-  const way = how?.value === undefined ? undefined : tables.closures.find(how.value);
-  // Without a material the word for the closure alone says enough.
-  const named = way === undefined ? (material ?? how) : material;
+  const way = wayIn(how, tables);
+  // Without a material the word for the closure alone says enough; a longer text may name one.
+  const named = tables.closures.find(how?.value ?? '') === undefined ? (material ?? how) : material;
   const used = materialIn(named?.value, tables);
   if (used !== undefined) return used.absorbable === true ? 'absorbable' : 'removable';
   if (way !== undefined) return way.stitched ? 'removable' : 'none';

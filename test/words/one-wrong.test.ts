@@ -3,7 +3,7 @@ import { notesBy } from './lines.ts';
 import { dataOf, isLoud, share, shownOf } from './fixtures.ts';
 
 /** The goal is 92; what is missed is printed. */
-const reached = 78;
+const reached = 82;
 
 interface OneWrong {
   readonly wrong: string;

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { isLoud, lineOf, notesIn, share, shownOf } from './fixtures.ts';
 
 /** The goal is 98; what is not silent yet is printed. */
-const reached = 94;
+const reached = 95;
 
 /** Days after everything in the notes has happened. */
 const days = { right: '2026-08-01', lean: '2026-11-30' };

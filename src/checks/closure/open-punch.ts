@@ -5,6 +5,7 @@ import type { Tables } from '../../practice/tables.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
+import { rowsIn } from '../words.ts';
 
 const open: ReadonlySet<string | undefined> = new Set(['none', 'second intention']);
 
@@ -12,8 +13,10 @@ const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mo
 
 /** Whether a wound was left open: the note says so, and no stitch stopped the bleeding. */
 const isOpen = (procedure: Procedure, tables: Tables): boolean =>
-  (procedure.closure ?? []).every(({ how }) => open.has(tables.closures.find(how?.value ?? '')?.name)) &&
-  stitchesOf(procedure, tables) === 'none';
+  (procedure.closure ?? []).every(({ how }) => {
+    const rows = rowsIn(tables.closures, how);
+    return rows.length > 0 && rows.every(({ name }) => open.has(name));
+  }) && stitchesOf(procedure, tables) === 'none';
 
 function openPunch(procedure: Procedure, subject: Subject): Report | undefined {
   const { tables } = subject;

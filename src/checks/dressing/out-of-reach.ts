@@ -25,7 +25,10 @@ function outOfReach(subject: Subject): readonly Report[] {
 /** Whether there is something to care for: tissue was taken, or the wound is covered. */
 const leavesWound = ({ method, dressing = [] }: Procedure, tables: Tables): boolean =>
   rowsIn(tables.methods, method)[0]?.takesTissue ??
-  dressing.some(({ value }) => tables.dressings.find(value ?? '')?.name !== 'none');
+  dressing.some((leaf) => {
+    const rows = rowsIn(tables.dressings, leaf);
+    return rows.length === 0 || rows.some(({ name }) => name !== 'none');
+  });
 
 export const check: Check = {
   code: 'dressing/out-of-reach',

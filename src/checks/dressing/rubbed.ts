@@ -19,7 +19,10 @@ function rubbed(procedure: Procedure, base: SiteRow, tables: Tables): Report | u
   const [only] = procedure.dressing ?? [];
   if (base.friction === undefined || only === undefined || tables.practice.woundCare.open === true)
     return undefined;
-  const bare = procedure.dressing?.every(({ value }) => tables.dressings.find(value ?? '')?.name === 'none');
+  const bare = procedure.dressing?.every((leaf) => {
+    const rows = rowsIn(tables.dressings, leaf);
+    return rows.length > 0 && rows.every(({ name }) => name === 'none');
+  });
   if (bare !== true || rowsIn(tables.methods, procedure.method)[0]?.takesTissue !== true) return undefined;
   return { at: only, args: { site: base.name, rubs: rubs[base.friction] } };
 }

@@ -2,6 +2,7 @@ import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
 import type { Report } from '../check.ts';
 import { format } from './_afterwards.ts';
+import { rowsIn } from '../words.ts';
 
 export const check: Check = {
   code: 'follow-up/infection-details',
@@ -19,7 +20,7 @@ export const check: Check = {
     for (const event of subject.note.events ?? []) {
       if (
         event.kind?.value === undefined ||
-        subject.tables.events.find(event.kind.value)?.name !== 'infection'
+        !rowsIn(subject.tables.events, event.kind).some(({ name }) => name === 'infection')
       )
         continue;
       const signs = isAbsent(subject, event, 'signs');

@@ -1,5 +1,6 @@
 import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
+import { rowsIn } from '../words.ts';
 
 /** A procedure counts as done once its method, an anesthetic or a specimen stands in the note. */
 const done = ({ method, anesthetic = [], specimen = [] }: Procedure): boolean =>
@@ -22,7 +23,9 @@ export const check: Check = {
   },
   find({ note, tables }) {
     const { consent, procedures = [] } = note;
-    if (consent?.value === undefined || tables.consents.find(consent.value)?.name !== 'declined') return [];
+    const rows = rowsIn(tables.consents, consent);
+    if (consent === undefined || rows.length === 0) return [];
+    if (!rows.every(({ name }) => name === 'declined')) return [];
     const related = procedures
       .filter(done)
       .map(({ head }) => ({ start: head.start, end: head.end, form: 'procedure', args: {} }));

@@ -1,4 +1,5 @@
 import type { Check } from '../check.ts';
+import { rowsIn } from '../words.ts';
 
 /** Below this age a guardian consents nearly everywhere, in months. */
 const alone = 16 * 12;
@@ -21,7 +22,8 @@ export const check: Check = {
   find({ note: { consent }, tables, dose }) {
     const { months } = dose.facts;
     if (consent?.value === undefined || months === undefined || months >= alone) return [];
-    if (!own.has(tables.consents.find(consent.value)?.name)) return [];
+    const rows = rowsIn(tables.consents, consent);
+    if (rows.length === 0 || !rows.every(({ name }) => own.has(name))) return [];
     return [{ at: consent, args: { age: Math.floor(months / 12), consent: consent.text } }];
   },
 };

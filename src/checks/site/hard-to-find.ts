@@ -3,6 +3,7 @@ import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteReading } from '../../note/words/site.ts';
 import type { Report, Subject } from '../check.ts';
 import { identification } from './_place.ts';
+import { rowsIn } from '../words.ts';
 
 /** Whether the record has what finds the place again: a photograph, landmarks, or another procedure that has them. */
 const findable = ({ photo, landmarks, keys }: Procedure): boolean =>
@@ -17,7 +18,7 @@ function lost({ note, siteOf, tables }: Subject): readonly Report[] {
     const reading = siteOf(procedure);
     const { site, method } = procedure;
     if (site === undefined || reading === undefined || precise(reading) || findable(procedure)) continue;
-    if (tables.methods.find(method?.value ?? '')?.takesTissue === false) continue;
+    if (rowsIn(tables.methods, method)[0]?.takesTissue === false) continue;
     found.push({ at: site, form: reading.vague ? 'vague' : 'main', args: { site: reading.base.name } });
   }
   return found;

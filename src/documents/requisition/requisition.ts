@@ -1,8 +1,8 @@
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
+import { rowsIn } from '../../note/words/understood.ts';
 
 /** One line of a request: a name and what the note says. */
 export interface RequestRow {
@@ -118,11 +118,4 @@ const procedureOf = ({ method, size, depth, margin }: Procedure): string | undef
   joined([told(method), told(size), toldAs('to', depth), toldAs('margin', margin)]);
 
 const asksFor = ({ tests }: Specimen, test: string, tables: Tables): boolean =>
-  (tests ?? []).some(
-    ({ value }) =>
-      value !== undefined &&
-      (tables.tests.find(value)?.name === test ||
-        phrasesOf(tables.tests)
-          .mentionsIn(value)
-          .some(({ row }) => row.name === test)),
-  );
+  (tests ?? []).some((leaf) => rowsIn(tables.tests, leaf).some(({ name }) => name === test));

@@ -5,6 +5,7 @@ import { csvOf } from '../csv.ts';
 import type { Format } from '../format.ts';
 import { plain } from '../one-line.ts';
 import { joined, said, saidList } from '../from-note.ts';
+import { rowsIn } from '../../note/words/understood.ts';
 
 /** Where a specimen stands: it left, it is still here, it was not to be sent, or the note says nothing of one. */
 export type SpecimenState = 'sent' | 'not sent yet' | 'not to be sent' | 'not recorded';
@@ -75,8 +76,7 @@ function procedureRows(path: string, note: Note, procedure: Procedure, tables: T
     ...{ laboratory: undefined, requisition: undefined, sent: undefined },
   };
   if (procedure.specimen === undefined) {
-    const takes =
-      procedure.method?.value !== undefined && tables.methods.find(procedure.method.value)?.takesTissue;
+    const takes = rowsIn(tables.methods, procedure.method)[0]?.takesTissue;
     return takes === true ? [{ ...common, ...empty, state: 'not recorded' }] : [];
   }
   return procedure.specimen.map((specimen) => ({
