@@ -30,13 +30,17 @@ const rows: readonly Row[] = [
       main: "This can't be read as `key: value`. Put a value that holds such signs into quotes, or take the extra sign out.",
       backslash:
         'Between double quotes a backslash begins a sign of its own, and this one does not exist. Use single quotes.',
+      line: '`{key}` begins a line of its own; behind another value it is not read. Write it on the next line.',
       comma: 'A comma is missing before this key. Write one between the two values.',
       'complex-key': 'A list or a map stands where a key belongs. Write a plain word with a colon behind it.',
       'long-key': 'A key may have 1,024 letters; this row is far longer. Put the text behind a key.',
       hopeless:
         'There are hundreds of places in this file that can not be read, the first of them here, and nothing in it was checked. Check whether it is a note at all.',
     },
-    fix: prepared('Write the comma', true),
+    fix: (place, finding) =>
+      finding.form === 'line'
+        ? prepared('Write it on a line of its own', false)(place, finding)
+        : prepared('Write the comma', true)(place, finding),
   },
   {
     code: 'yaml/indentation',

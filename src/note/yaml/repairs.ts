@@ -235,14 +235,14 @@ const signs = /^(?:[@`%*&!,}\]]|[-?](?:\s|$))/;
 const header = /^[|>](?:[+-]?\d?|\d[+-])$/;
 
 /** A value that begins with a sign of YAML, or with a quote or bracket that closes before the value ends. */
-function leadingSign({ text, row, fault }: Stumble): Repair | undefined {
+function leadingSign({ text, row, fault, keys }: Stumble): Repair | undefined {
   const { value } = row;
   if (row.key === undefined && row.first === row.start) return undefined;
   if (fault.start < value.start || fault.start > value.end) return undefined;
   const typed = text.slice(value.start, value.end);
   const folded = /^[|>]/.test(typed) && !header.test(typed);
   if (!signs.test(typed) && !folded && !closesEarly(typed)) return undefined;
-  return needsQuotes(row, value, text, 'sign');
+  return lostBreak(row, text, keys) ?? needsQuotes(row, value, text, 'sign');
 }
 
 const pairs: ReadonlyMap<string, string> = new Map([
@@ -260,11 +260,38 @@ function closesEarly(typed: string): boolean {
 }
 
 /** `question: AK vs: SCC` */
-function innerColon({ text, fault, row }: Stumble): Repair | undefined {
+function innerColon({ text, fault, row, keys }: Stumble): Repair | undefined {
   if (fault.code !== 'BLOCK_AS_IMPLICIT_KEY' || row.key === undefined) return undefined;
   return /:(?:\s|$)/.test(text.slice(row.value.start, row.value.end))
-    ? needsQuotes(row, row.value, text, 'colon')
+    ? (lostBreak(row, text, keys) ?? needsQuotes(row, row.value, text, 'colon'))
     : undefined;
+}
+
+/** `allergies: none  implants: pacemaker`: a key behind a value was a line of its own, and in quotes it would vanish. */
+function lostBreak(row: Row, text: string, keys: KeyNames): Repair | undefined {
+  const { start, end } = row.value;
+  const value = text.slice(start, end);
+  const inner = Array.from(value.matchAll(/(?<=\S)[ \t]+(?=([\w-]+):(?:\s|$))/g)).find(([, key = '']) =>
+    keys.has(key),
+  );
+  if (inner === undefined || row.key === undefined) return undefined;
+  const [{ length }, key = ''] = inner;
+  const at = start + inner.index;
+  const lineBreak = text[row.end] === '\r' ? '\r\n' : '\n';
+  return {
+    problem: {
+      code: 'yaml/syntax',
+      form: 'line',
+      start: at + length,
+      end: at + length + key.length,
+      args: { key },
+      data: { start: at, end: at + length, text: lineBreak + ' '.repeat(row.first - row.start) },
+    },
+    row: row.start,
+    cover: covered(row.value),
+    mark: { at: start, meant: row.value },
+    unfinished: true,
+  };
 }
 
 /** A row that is indented below a row whose key has its value already. */

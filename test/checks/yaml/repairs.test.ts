@@ -26,6 +26,34 @@ function trap(code: string, row: string, repaired?: string): void {
   });
 }
 
+describe('a line break that was lost', () => {
+  const note = (patient: string): string => `visit: 2026-03-02\npatient:\n${patient}\n  born: 1961-04-12\n`;
+  const lost = note('  allergies: none  implants: pacemaker');
+
+  it('puts no key into quotes', () => {
+    flags('yaml/syntax', note('  allergies: none  ⟦implants⟧: pacemaker'), { severity: 'error' });
+    assert.deepEqual(codes(lost), ['yaml/syntax']);
+    assert.equal(
+      fixed('yaml/syntax', lost, 'line of its own'),
+      note('  allergies: none\n  implants: pacemaker'),
+    );
+    assert.equal(
+      fixed('yaml/syntax', lost.replaceAll('\n', '\r\n'), 'line of its own'),
+      note('  allergies: none\n  implants: pacemaker').replaceAll('\n', '\r\n'),
+    );
+  });
+
+  it('leaves the dose unjudged until it is put right', () => {
+    const dose = '\nanesthetic: {agent: lidocaine, concentration: 1%, volume: 2 mL}\n';
+    assert.equal(judge(note('  allergies: none  weight: 60 kg') + dose).dose?.judged, false);
+    assert.equal(judge(note('  allergies: none\n  weight: 60 kg') + dose).dose?.judged, true);
+  });
+
+  it('is none before a word that is no key', () => {
+    silent('yaml/syntax', note('  allergies: rash vs: hives'));
+  });
+});
+
 describe('what YAML takes for something else', () => {
   describe('a comma between brackets', () => {
     trap(
