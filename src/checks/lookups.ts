@@ -1,4 +1,5 @@
 import { Lookup } from '../note/words/mentions/lookup.ts';
+import { wordsRead } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { AllergenRow } from '../reference/allergens.ts';
@@ -44,7 +45,7 @@ export const allergyNames = once(
     }),
 );
 
-const wordsOf = ({ name, synonyms }: WordRow): WordRow => ({ name, synonyms });
+const wordsOf = (row: WordRow): WordRow => ({ name: row.name, synonyms: wordsRead(row).slice(1) });
 
 const answerOf = (kind: string): 'none' | 'doubt' | undefined =>
   kind === 'none' ? 'none' : kind === 'unknown' ? 'doubt' : undefined;

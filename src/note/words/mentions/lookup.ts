@@ -1,6 +1,7 @@
 import type { WordRow } from '../../../reference/types.ts';
 import { added, begins, longest, type Match, type Phrases } from '../phrase-index.ts';
 import type { Token } from '../phrase-tokens.ts';
+import { wordsRead } from '../word-table.ts';
 import { cuesOf, add, role, type CueIndex } from './cue-index.ts';
 import type { Kind } from './cues.ts';
 
@@ -30,12 +31,12 @@ export class Lookup<Row extends WordRow> {
     this.cues = withOwn(kind, rows, says);
     for (const row of rows) {
       if (says?.(row) !== undefined) continue;
-      for (const word of [row.name, ...row.synonyms]) {
+      for (const word of wordsRead(row)) {
         const phrase = added<readonly Row[]>(this.terms, word, []);
         if (!phrase.value.includes(row)) phrase.value = [...phrase.value, row];
       }
     }
-    for (const { name, synonyms } of kin) for (const word of [name, ...synonyms]) added(this.kin, word, true);
+    for (const row of kin) for (const word of wordsRead(row)) added(this.kin, word, true);
   }
 
   /** Whether a name may begin at one of the tokens. */
