@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { familyOf } from '../../src/checks/danger.ts';
+import { sourceFiles } from '../../src/checks/generated/source-files.ts';
 import { catalogue, type Check } from '../../src/checks/index.ts';
 import { citation } from '../../src/reference/sources/index.ts';
 import { isTooLoud } from './marks.ts';
@@ -70,6 +71,15 @@ describe('the catalogue of checks', () => {
       [],
     );
   });
+
+  for (const [path, checks] of sourceFiles) {
+    const inFile = path.replace(/^src\/checks\/|\.ts$/g, '');
+    const own = checks.length === 1 ? checks[0] : undefined;
+    it(`${path} has its tests at the same path, and the name of its check where it has only one`, () => {
+      assert.ok(existsSync(join(root, 'test/checks', `${inFile}.test.ts`)), `test/checks/${inFile}.test.ts`);
+      if (own !== undefined) assert.equal(inFile, own.code);
+    });
+  }
 
   for (const check of catalogue) {
     describe(check.code, () => {

@@ -5,3 +5,20 @@ export const given = (agent: string): string => `{agent: ${agent}, concentration
 
 export const withEpinephrine = (agent: string): string =>
   `{agent: ${agent}, concentration: 1%, epinephrine: "1:100,000", volume: 1 mL}`;
+
+/** Classes: references in agents.ts. */
+export const amides = [
+  'lidocaine',
+  'mepivacaine',
+  'bupivacaine',
+  'ropivacaine',
+  'levobupivacaine',
+  'prilocaine',
+  'articaine',
+];
+
+export const esters = ['procaine', 'chloroprocaine', 'tetracaine'];
+
+const neither = ['diphenhydramine', 'bacteriostatic saline', 'vapocoolant spray'];
+
+export const agents: readonly string[] = [...amides, ...esters, ...neither];

@@ -3,39 +3,16 @@ import assert from 'node:assert/strict';
 import { readPractice } from '../../../src/note/read.ts';
 import { tablesOf } from '../../../src/practice/tables.ts';
 import { flags, judgeBy, silent } from '../tester.ts';
-import { note, given } from './_agent.ts';
-
-const amides = [
-  'lidocaine',
-  'mepivacaine',
-  'bupivacaine',
-  'ropivacaine',
-  'levobupivacaine',
-  'prilocaine',
-  'articaine',
-];
-
-const esters = ['procaine', 'chloroprocaine', 'tetracaine'];
-
-const neither = ['diphenhydramine', 'bacteriostatic saline', 'vapocoolant spray'];
-
-/** How the two checks of the agent judge every pair: by identity, then by class. Classes: references in agents.ts. */
-function expected(allergy: string, agent: string): string | undefined {
-  if (allergy === agent) return 'allergy/agent error';
-  for (const group of [amides, esters])
-    if (group.includes(allergy) && group.includes(agent)) return 'allergy/same-class warning';
-  return undefined;
-}
+import { agents, given, note } from './_agent.ts';
 
 describe('an allergy to an anesthetic', () => {
-  for (const allergy of [...amides, ...esters, ...neither])
-    it(`to ${allergy} is judged with every agent`, () => {
-      for (const agent of [...amides, ...esters, ...neither]) {
-        const text = note(`[${allergy}]`, given(agent));
-        const found = ['allergy/agent', 'allergy/same-class'].flatMap((code) => judgeBy(code, text));
+  for (const allergy of agents)
+    it(`to ${allergy} is one to that very agent`, () => {
+      for (const agent of agents) {
+        const found = judgeBy('allergy/agent', note(`[${allergy}]`, given(agent)));
         assert.deepEqual(
-          found.map(({ code, severity }) => `${code} ${severity}`),
-          [expected(allergy, agent)].filter((one) => one !== undefined),
+          found.map(({ severity }) => severity),
+          allergy === agent ? ['error'] : [],
           `${allergy} and ${agent}`,
         );
       }
@@ -60,8 +37,6 @@ describe('an allergy to an anesthetic', () => {
       'lidocaine not tolerated',
     ])
       flags('allergy/agent', note(`["${entry}"]`, given('⟦lidocaine⟧')));
-    // The class of what was not tolerated counts all the same.
-    flags('allergy/same-class', note('["bupivacaine rash, tolerates mepivacaine"]', given('⟦ropivacaine⟧')));
   });
 
   it('to a whole class is a warning for the agent that was tolerated, and for no other', () => {
@@ -159,17 +134,7 @@ describe('an allergy to an anesthetic', () => {
   ])
     it(`is not seen in ${entry}`, () => {
       silent('allergy/agent', note(entry, given('lidocaine')));
-      silent('allergy/same-class', note(entry, given('lidocaine')));
     });
-
-  it('to another amide is quiet where this one was tolerated or tested since', () => {
-    silent('allergy/same-class', note('[{to: bupivacaine, tolerates: [lidocaine]}]', given('lidocaine')));
-    silent(
-      'allergy/same-class',
-      note('[{to: bupivacaine, tested: negative skin test to lidocaine}]', given('lidocaine')),
-    );
-    flags('allergy/same-class', note('[{to: bupivacaine, tolerates: [mepivacaine]}]', given('⟦lidocaine⟧')));
-  });
 
   it('goes by the graver of several entries', () => {
     flags(
@@ -179,17 +144,6 @@ describe('an allergy to an anesthetic', () => {
         severity: 'error',
       },
     );
-    flags(
-      'allergy/same-class',
-      note('[{to: bupivacaine, reaction: palpitations}, articaine]', given('⟦lidocaine⟧')),
-    );
-    silent('allergy/same-class', note('[{to: bupivacaine, reaction: palpitations}]', given('lidocaine')));
-  });
-
-  it('to the metabolite is one to esters', () => {
-    for (const entry of ['PABA', 'para-aminobenzoic acid', 'benzocaine'])
-      flags('allergy/same-class', note(`[${entry}]`, given('⟦chloroprocaine⟧')), { severity: 'warning' });
-    silent('allergy/same-class', note('[PABA]', given('lidocaine')));
   });
 });
 

@@ -1,5 +1,5 @@
 import { flags, silent } from '../tester.ts';
-import { lidocaine, note } from './notes.ts';
+import { cream, lidocaine, note } from './notes.ts';
 
 describe('dose/cannot-judge', () => {
   const severity = 'error';
@@ -30,5 +30,10 @@ describe('dose/cannot-judge', () => {
     silent('dose/cannot-judge', note(['agent: lidocaine, concentration: 1%, volume: ??']));
     silent('dose/cannot-judge', note(['agent: lidocane, concentration: 1%, volume: 1 mL']));
     silent('dose/cannot-judge', note([lidocaine('1 mL')], 'id: C-1, age: 3 years'));
+  });
+
+  it('asks for the age under 50 kg with a cream too', () => {
+    flags('dose/cannot-judge', cream('amount: 5 g', 'id: C-1, weight: ⟦8 kg⟧'), { severity: 'error' });
+    silent('dose/cannot-judge', cream('amount: 5 g', 'id: C-1, weight: 60 kg'));
   });
 });

@@ -1,4 +1,5 @@
-import { flags, silent } from '../tester.ts';
+import assert from 'node:assert/strict';
+import { flags, judgeBy, silent } from '../tester.ts';
 import { lidocaine, note, withEpinephrine } from './notes.ts';
 import { person, marked, at } from './_caution-findings.ts';
 
@@ -38,5 +39,13 @@ describe('dose/epinephrine-end-artery', () => {
       `visit: 2026-03-02\npatient: {id: C-1, conditions: [Raynaud]}\nanesthetic: {${marked('2 mL')}}\n` +
         'procedures:\n  - {site: right thumb, method: punch}\n  - {site: left thumb, method: punch}\n',
     );
+  });
+
+  it('takes an answer after a colon for what it says', () => {
+    const finger = (conditions: string): string =>
+      at('left index finger', note([withEpinephrine('1 mL')], person(`conditions: ["${conditions}"]`)));
+    for (const text of ['Raynaud: denies', 'Raynaud: no, diabetes: no'])
+      silent('dose/epinephrine-end-artery', finger(text));
+    assert.equal(judgeBy('dose/epinephrine-end-artery', finger('Raynaud: yes')).length, 1);
   });
 });

@@ -11,3 +11,6 @@ export function note(
 export const lidocaine = (volume: string): string => `agent: lidocaine, concentration: 1%, volume: ${volume}`;
 export const withEpinephrine = (volume: string, ratio = '"1:100,000"'): string =>
   `agent: lidocaine, concentration: 1%, epinephrine: ${ratio}, volume: ${volume}`;
+
+export const cream = (rest: string, patient = 'id: C-1, age: 7 months, weight: 8 kg'): string =>
+  note([`agent: lidocaine-prilocaine cream, ${rest}`], patient);

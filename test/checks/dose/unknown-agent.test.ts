@@ -17,4 +17,8 @@ describe('dose/unknown-agent', () => {
     for (const agent of ['lidocaine', 'Lignocaine', 'lidocaine hydrochloride', 'amethocaine', '??'])
       silent('dose/unknown-agent', of(agent));
   });
+
+  it('takes none for an agent where something else is said of it', () => {
+    flags('dose/unknown-agent', note(['agent: ⟦none⟧, concentration: 1%, volume: 1 mL']));
+  });
 });

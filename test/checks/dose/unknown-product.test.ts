@@ -45,3 +45,16 @@ describe('dose/unknown-product', () => {
       silent(code, note(['product: lido 1% epi, volume: 1 mL']), { tables });
   });
 });
+
+describe('an anesthetic that is one word', () => {
+  const of = (word: string): string =>
+    `visit: 2026-03-02\npatient: {id: C-1, born: 1961-08-09, weight: 62 kg}\nprocedures:\n  - site: left upper back\n    method: punch\n    anesthetic: ${word}\n`;
+
+  it('is one finding where it stands for nothing, and none where it is not known yet', () => {
+    flags('dose/unknown-product', of('⟦local⟧'));
+    for (const word of ['local', '??'])
+      for (const code of ['dose/agent-missing', 'dose/concentration-missing', 'dose/volume-missing'])
+        silent(code, of(word));
+    silent('dose/unknown-product', of('??'));
+  });
+});

@@ -3,6 +3,13 @@ export const note = (...procedures: readonly (readonly string[])[]): string =>
     .map((lines) => lines.map((line, at) => `  ${at === 0 ? '- ' : '  '}${line}\n`).join(''))
     .join('')}`;
 
+/** Two procedures with a specimen each. */
+export const two = (first: string, second: string): string =>
+  note(
+    ['site: left cheek', `specimen: {${first}, medium: formalin}`],
+    ['site: right cheek', `specimen: {${second}, medium: formalin}`],
+  );
+
 export const sent = (specimen: string): string =>
   note(['site: left cheek', 'method: shave', `specimen: ${specimen}`]);
 
