@@ -11,7 +11,7 @@ export interface Acceptances extends Range {
 }
 
 /** The parts of a note that accept findings, the outer ones first. */
-export function acceptingParts(note: Note): readonly Accepting[] {
+function acceptingParts(note: Note): readonly Accepting[] {
   const found: Accepting[] = [];
   addAccepting(note, found);
   addAll(note.anesthetic, found);
@@ -34,6 +34,10 @@ function addAccepting(part: Accepting, found: Accepting[]): void {
 function addAll(parts: readonly Accepting[] | undefined, found: Accepting[]): void {
   if (parts !== undefined) for (const part of parts) addAccepting(part, found);
 }
+
+/** Every acceptance of a note, whether it counts or not. */
+export const allAccepted = (note: Note): readonly Accepted[] =>
+  acceptingParts(note).flatMap(({ accepted = [] }) => accepted);
 
 /** What a note accepts, the inner parts last. An acceptance without a reason does not count. */
 export function acceptancesOf(note: Note): readonly Acceptances[] {

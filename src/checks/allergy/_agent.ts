@@ -3,8 +3,6 @@ import type { Check, Report, Subject } from '../check.ts';
 import { allergiesOf, entryOf, partsOf, type Allergies, type Named } from './_allergies.ts';
 import { givenAgents, type GivenAgent } from './_given.ts';
 
-export const ownList = { source: 'format', mark: 'format' } as const;
-
 export const eased = {
   intolerance: 'What is told of it was no allergic reaction, but it should be settled first.',
   tolerated: 'It is said to have been tolerated since; make sure of it.',

@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { type Allergies } from './_allergies.ts';
 import { type GivenAgent } from './_given.ts';
-import { ownList, direct, reportOf, withEase, ofGiven, namesAnesthetic, entry } from './_agent.ts';
+import { direct, reportOf, withEase, ofGiven, namesAnesthetic, entry } from './_agent.ts';
+import { format } from '../sources.ts';
 
 /** Whether the entries name both classes, so that no other anesthetic can be advised. */
 const leavesNone = ({ classes }: Allergies): boolean =>
@@ -20,7 +20,7 @@ export const check: Check = {
   severity: 'error',
   title: 'An anesthetic to which the patient is allergic',
   why: 'A second contact can end in anaphylaxis. An entry whose reaction was no allergy (racing heart, faint), or that says that just this was tolerated or tested negative since, is a warning.',
-  sources: [{ source: 'us-label-amide-contraindication', mark: 'Q' }, ownList],
+  sources: [{ source: 'us-label-amide-contraindication', mark: 'Q' }, format],
   messages: {
     main: '{agent} was given to a patient who is listed as allergic to {allergy}. Use another class or no injection, or correct the list of allergies; if it was given, watch for a reaction.',
     any: '{agent} was given to a patient who is listed as allergic to {allergy}: no local anesthetic known here is left. Defer, or have the allergy tested first; if it was given, watch for a reaction.',

@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { type Allergies } from './_allergies.ts';
 import { epinephrineAt, type GivenAgent } from './_given.ts';
-import { ownList, reportOf, withEase, ofGiven, entry } from './_agent.ts';
+import { reportOf, withEase, ofGiven, entry } from './_agent.ts';
+import { format } from '../sources.ts';
 
 function judgeEpinephrine(given: GivenAgent, allergies: Allergies): Report | undefined {
   const named = allergies.substances.get('epinephrine');
@@ -16,7 +16,7 @@ export const check: Check = {
   severity: 'error',
   title: 'Epinephrine for a patient who is listed as allergic to it',
   why: 'A racing heart after epinephrine is its effect and no allergy; such an entry is a warning. An entry without a reaction can not be told from an allergy, which may have been to the sulfite beside it.',
-  sources: [ownList],
+  sources: [format],
   messages: {
     main: 'The solution holds epinephrine, and the patient is listed as allergic to {allergy}. Use a plain solution, or write under `reaction` what happened.',
     eased: 'The solution holds epinephrine, which the list of allergies names. {ease}',

@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
 import { patientTexts, toldIn, type Told } from '../patient-texts.ts';
 import { allergiesOf, namesOf, type Allergies } from './_allergies.ts';
+import { format } from '../sources.ts';
 
 /** What says in a sentence that somebody reacted to something. */
 const tells =
@@ -51,7 +51,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'An allergy that stands elsewhere, and not under allergies',
   why: 'Only what stands under `allergies` is compared with drugs, preparations, dressings and sutures. An allergy among conditions or remarks protects nobody.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'An allergy to {word} is told of here, and `allergies` does not have it, so nothing is compared with it. Write it there too.',
     open: 'An allergy to {word} is left open here, and `allergies` does not have it. Ask, and write it there: what it is, or `??` until it is known.',

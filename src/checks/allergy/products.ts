@@ -10,6 +10,7 @@ import type { Sourced, WordRow } from '../../reference/types.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
+import { format } from '../sources.ts';
 
 /** A thing that touches the patient, with the allergens in it. */
 export interface Product extends WordRow {
@@ -113,14 +114,12 @@ function conflicts(things: Iterable<Thing>, allergies: Allergies): readonly Repo
 const each = (leaves: readonly Leaf<string>[] | undefined, table: WordTable<Product>): readonly Thing[] =>
   (leaves ?? []).map((leaf) => ({ leaf, table }));
 
-const ownList: Sourced = { source: 'format', mark: 'format' };
-
 const rows: readonly Row[] = [
   {
     code: 'allergy/hemostatic',
     title: 'Something to stop bleeding to which the patient is allergic',
     why: 'What is pressed into a wound reacts longer than what is wiped over skin.',
-    sources: [ownList],
+    sources: [format],
     things: ({ hemostasis }, tables) => each(hemostasis, tables.hemostasis),
     later: ({ hemostasis }) => hemostasis,
   },
@@ -128,7 +127,7 @@ const rows: readonly Row[] = [
     code: 'allergy/preparation',
     title: 'A skin preparation to which the patient is allergic',
     why: 'Chlorhexidine can cause anaphylaxis from skin alone. Shellfish and contrast media do not cross with povidone-iodine; a bare "iodine" does not say which was meant.',
-    sources: [{ source: 'chlorhexidine-alcohol-label', mark: 'Q' }, ownList],
+    sources: [{ source: 'chlorhexidine-alcohol-label', mark: 'Q' }, format],
     things: ({ preparation }, tables) => each(preparation, tables.preparations),
     later: ({ preparations }) => preparations,
   },
@@ -143,7 +142,7 @@ const rows: readonly Row[] = [
       { source: 'hydrocolloid-1997', mark: 'Q' },
       { source: 'benzoin-2003', mark: 'Q' },
       { source: 'benzoin-1983', mark: 'Q' },
-      ownList,
+      format,
     ],
     things: ({ dressing }, tables) => each(dressing, tables.dressings),
     later: ({ dressings }) => dressings,
@@ -157,7 +156,7 @@ const rows: readonly Row[] = [
       { source: 'cyanoacrylate-patch-tests', mark: 'Q' },
       { source: 'metal-skin-clips', mark: 'Q' },
       { source: 'glycolide-sutures', mark: 'M' },
-      ownList,
+      format,
     ],
     things({ closure = [] }, tables) {
       const found: Thing[] = [];

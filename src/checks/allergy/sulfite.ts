@@ -1,5 +1,4 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { type Allergies } from './_allergies.ts';
 import { epinephrineAt, type GivenAgent } from './_given.ts';
 import { reportOf, ofGiven, loudest, atMostWarning, entry } from './_agent.ts';

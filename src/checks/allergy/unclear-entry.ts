@@ -1,4 +1,3 @@
-import type { Check } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { readMentions, type Mention } from '../../note/words/mentions/read.ts';
@@ -6,8 +5,9 @@ import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
+import { format } from '../sources.ts';
 
 /** How the names of local anesthetics end, so that one in no table is not passed over. */
 const namesCaine = (text: string): boolean => /\p{L}caines?(?!\p{L})/iu.test(text);
@@ -113,7 +113,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'An allergy that can be misread',
   why: 'A misspelt allergy protects nobody: it is in no table, and every check passes over it. "No latex" is read as an order by one and as an answer by another. A word that no table knows is information, so that silence never means that nobody looked; foods, pollen and medicines that are not used here are passed over.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   milder: { unknown: 'information' },
   messages: {
     meant: '`{text}` is not a known allergen; did you mean {word}? It is read as that.',

@@ -1,14 +1,13 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report } from '../check.ts';
-import { material } from './_closure.ts';
+import type { Check, Report } from '../check.ts';
+import { rowsIn } from '../words.ts';
 
 /** A day for taking out stitches where every one of them is absorbed. */
 function needless(procedure: Procedure, tables: Tables): Report | undefined {
   const { closure = [], suturesDue } = procedure;
   if (suturesDue?.value === undefined) return undefined;
-  const rows = closure.map((one) => material(one, tables));
+  const rows = closure.map((one) => rowsIn(tables.materials, one.material)[0]);
   const absorbed = rows.length > 0 && rows.every((row) => row?.absorbable === true);
   return absorbed
     ? { at: suturesDue, args: { material: rows.map((row) => row?.name).join(', ') } }

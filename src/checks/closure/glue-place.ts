@@ -1,5 +1,4 @@
-import type { Check } from '../check.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
 function glued(subject: Subject): readonly Report[] {

@@ -1,7 +1,7 @@
 import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
 import { rowsIn } from '../words.ts';
-import { format } from './_closure.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'closure/missing',

@@ -1,6 +1,5 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
-import { format } from './_closure.ts';
+import type { Check, Report } from '../check.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'closure/removal-before-visit',

@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import { addDays } from '../../note/values/days.ts';
 import { bounded } from '../bounded.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { sourcesDiffer, daysWithWindow, argsOf, sources } from './_removal.ts';
 
 function early(subject: Subject): readonly Report[] {

@@ -1,6 +1,6 @@
-import type { Check } from '../check.ts';
 import { isClosed, nextOpenDay } from '../../followup/working-days.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { format } from '../sources.ts';
 
 function onClosedDays({ note, tables }: Subject): readonly Report[] {
   const found: Report[] = [];
@@ -18,7 +18,7 @@ export const check: Check = {
   severity: 'information',
   title: 'Stitches due on a day on which the practice is closed',
   why: 'A patient who comes to a closed door comes late, or has the stitches taken out elsewhere. Closed are Saturday and Sunday where the practice file does not say otherwise.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'The practice is closed on {date}. The next open day is {next}.',
   },

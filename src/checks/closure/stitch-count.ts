@@ -1,16 +1,17 @@
-import type { Check } from '../check.ts';
 import type { Closure, Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
-import { material, format } from './_closure.ts';
+import { format } from '../sources.ts';
 
 const isDeep = ({ layer }: Closure, tables: Tables): boolean =>
   rowsIn(tables.layers, layer)[0]?.name === 'deep';
 
 /** The layers whose stitches have to come out: not the deep ones, and not what is absorbed. */
 const toRemove = ({ closure = [] }: Procedure, tables: Tables): readonly Closure[] =>
-  closure.filter((one) => !isDeep(one, tables) && material(one, tables)?.absorbable !== true);
+  closure.filter(
+    (one) => !isDeep(one, tables) && rowsIn(tables.materials, one.material)[0]?.absorbable !== true,
+  );
 
 /** Stitches out against stitches in, where both are counted in full. */
 function counted(procedure: Procedure, tables: Tables): Report | undefined {

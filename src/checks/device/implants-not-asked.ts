@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { currentsOf } from '../current.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'device/implants-not-asked',
@@ -10,10 +10,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'Current used, and nobody asked about implants',
   why: 'A patient may not mention a pacemaker or a stimulator unless asked. A key that is absent says that nobody asked.',
-  sources: [
-    { source: 'device-advice-2013', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'device-advice-2013', mark: 'Q' }, format],
   messages: {
     main: 'Current counts as used here (`{word}`), and the note does not say whether the patient has an implanted device. Ask, and write `implants`: none, or what and where.',
     unknown:

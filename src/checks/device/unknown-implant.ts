@@ -1,14 +1,14 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { currentsOf } from '../current.ts';
 import { isUnknown } from './_electrosurgery.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'device/unknown-implant',
   severity: 'warning',
   title: 'Current used with an implant that is not known here',
   why: 'An electronic device can be disturbed by current. What is in no table can not be judged.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
     current: 'current counts as used here',

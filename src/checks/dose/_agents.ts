@@ -3,8 +3,6 @@ import { type Nearest } from '../../note/text/nearest.ts';
 import type { Report } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 
-export const format = { source: 'format', mark: 'format' } as const;
-
 export const meant = (near: Nearest | undefined): Partial<Report> =>
   near === undefined ? {} : { form: 'near', data: near };
 

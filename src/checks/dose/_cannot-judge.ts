@@ -4,8 +4,6 @@ import { saysNotKnown } from '../../note/values/quantity.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Range } from '../../note/tree/tree.ts';
 
-export const format = { source: 'format', mark: 'format' } as const;
-
 export const adultFromMonths = 216;
 
 /** Where to point for a missing weight; undefined where something is written that another finding is about. */

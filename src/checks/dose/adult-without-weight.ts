@@ -1,10 +1,10 @@
-import type { Check } from '../check.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { fractionAtWeight, overLimit } from '../../dose/judge.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { format, adultFromMonths, placeOfWeight, doseText } from './_cannot-judge.ts';
+import { adultFromMonths, placeOfWeight, doseText } from './_cannot-judge.ts';
+import { format } from '../sources.ts';
 
 /** An adult's weight is asked for once the dose would be too much at this weight. */
 const smallAdultKg = 40;

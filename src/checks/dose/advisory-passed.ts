@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import { overLimit } from '../../dose/judge.ts';
 import { bounded } from '../bounded.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, lowestByAgent, reportOf, also } from './_advisories.ts';
 

@@ -1,6 +1,5 @@
-import type { Check } from '../check.ts';
 import { daysBetween } from '../../note/values/days.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, doesNotUnlock } from './_epinephrine.ts';
 

@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import { agentOf } from '../../dose/injections.ts';
 import { bounded } from '../bounded.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 
 function precipitating({ dose, tables }: Subject): readonly Report[] {

@@ -1,13 +1,12 @@
-import type { Check } from '../check.ts';
 import { type DoseJudgement } from '../../dose/judge.ts';
 import { needsAge } from '../../dose/patient.ts';
 import { kindText, mgText } from '../../dose/words.ts';
 import type { Problem } from '../../note/tree/finding.ts';
 import type { Range } from '../../note/tree/tree.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { dangerUnder } from '../unread.ts';
-import { format } from './_cannot-judge.ts';
+import { format } from '../sources.ts';
 
 const touches = (a: Range, b: Range): boolean => a.start < b.end && b.start < a.end;
 

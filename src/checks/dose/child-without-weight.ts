@@ -1,9 +1,9 @@
-import type { Check } from '../check.ts';
 import { type DoseJudgement } from '../../dose/judge.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
-import { format, adultFromMonths, placeOfWeight, doseText } from './_cannot-judge.ts';
+import { adultFromMonths, placeOfWeight, doseText } from './_cannot-judge.ts';
+import { format } from '../sources.ts';
 
 /** A child is one below this age; from here to 18 years the weight is asked for less loudly. */
 const childBelowMonths = 144;

@@ -1,4 +1,3 @@
-import type { Check } from '../check.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { agentOf } from '../../dose/injections.ts';
 import { strengthText } from '../../dose/words.ts';
@@ -7,7 +6,7 @@ import type { Finding, Fix } from '../../note/tree/finding.ts';
 import type { Quantity } from '../../note/values/values.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { bounded } from '../bounded.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 
 const isSame = (a: number, b: number): boolean => !isOver(a, b) && !isOver(b, a);

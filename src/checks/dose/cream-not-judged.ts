@@ -1,15 +1,15 @@
-import type { Check } from '../check.ts';
 import { creamGap } from '../../dose/creams.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'dose/cream-not-judged',
   severity: 'information',
   title: 'An anesthetic cream that cannot be judged',
   why: 'A cream that was not judged must not look like one that is in order.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'No maximum of {cream} is known here for this patient, so {amount} g is not judged. Look it up in the label.',
     area: 'The maximum of {cream} that is known here is an area, and none is written, so {amount} g is not judged. Write `area`, such as 20 cm2.',

@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import type { Given } from '../../dose/judge.ts';
 import type { Injection, Procedure } from '../../note/generated/types.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
 

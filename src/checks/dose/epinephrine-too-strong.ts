@@ -1,9 +1,9 @@
-import type { Check } from '../check.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { epinephrineOf, productOf } from '../../dose/injections.ts';
 import { epinephrineText } from '../../dose/words.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
+import { format } from '../sources.ts';
 
 function tooStrong({ dose, tables }: Subject): readonly Report[] {
   const found: Report[] = [];
@@ -22,10 +22,7 @@ export const check: Check = {
   severity: 'error',
   title: 'Epinephrine stronger than any local anesthetic holds',
   why: 'A slip of one digit is ten times the epinephrine. Local anesthetics are made with 1:50,000 at the strongest.',
-  sources: [
-    { source: 'epinephrine-strengths', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'epinephrine-strengths', mark: 'Q' }, format],
   messages: {
     main: 'Epinephrine {drawn} is stronger than {strongest}, the strongest that is made with a local anesthetic. Check the ratio on the vial.',
   },

@@ -1,7 +1,7 @@
-import type { Check } from '../check.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
+import { format } from '../sources.ts';
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
@@ -41,7 +41,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A vial past its date',
   why: 'Past the date on the vial nobody stands for what is in it; epinephrine goes first. A month stands for its last day.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'The vial was in date until {expires}, and was used on {on}. Look at the vial; if it was so, set it aside and tell the clinician.',
     unread: '“{expires}” cannot be read as a month or a day. Write it as on the vial, such as 2027-04.',

@@ -4,6 +4,7 @@ import type { Tables } from '../../practice/tables.ts';
 import type { AgentForm, AgentRow } from '../../reference/agents.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
+import { format } from '../sources.ts';
 
 interface Row {
   readonly code: string;
@@ -88,6 +89,6 @@ function missing({ lacks }: Row, { dose, tables }: Subject): readonly Report[] {
 export const checks: readonly Check[] = rows.map(({ lacks, ...row }) => ({
   ...row,
   severity: 'error',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   find: (subject) => missing({ lacks, ...row }, subject),
 }));

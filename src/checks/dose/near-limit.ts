@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { overLimit } from '../../dose/judge.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
 

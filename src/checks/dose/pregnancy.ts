@@ -1,6 +1,5 @@
-import type { Check } from '../check.ts';
 import type { AgentRow } from '../../reference/agents.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { said, saidHere, usedOn, placeOf } from './_caution-findings.ts';

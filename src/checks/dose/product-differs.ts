@@ -1,13 +1,12 @@
-import type { Check } from '../check.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { productOf } from '../../dose/injections.ts';
 import { epinephrineText, strengthText } from '../../dose/words.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { StockProduct, Tables } from '../../practice/tables.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
-import { format } from './_agents.ts';
+import { format } from '../sources.ts';
 
 /** Every key that a note writes beside a product of the stock, with what that product is where it differs. */
 const facets: readonly ((

@@ -1,10 +1,10 @@
-import type { Check } from '../check.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { percentText } from '../../dose/words.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { nameOf, said, saidHere } from './_caution-findings.ts';
+import { format } from '../sources.ts';
 
 function lessTolerance(subject: Subject): readonly Report[] {
   const found: Report[] = [];
@@ -36,10 +36,7 @@ export const check: Check = {
   milder: { main: 'information' },
   title: 'More than half of the limit in a patient who bears less',
   why: 'The limits are for healthy adults. Labels want less for the elderly and debilitated and with cardiac or liver disease, and give no number. That it is said from half of the limit on, from 65 years on, and as a warning from 80% at 80 years, is Wheal’s own choice.',
-  sources: [
-    { source: 'us-label-reduced-doses', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'us-label-reduced-doses', mark: 'Q' }, format],
   messages: {
     main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
     age: 'The dose comes to {percent}% of the limit for a healthy adult; at {years} years labels want less, without a number. Weigh whether less will do.',

@@ -1,9 +1,9 @@
-import type { Check } from '../check.ts';
 import { nearest } from '../../note/text/nearest.ts';
 import { productOf } from '../../dose/injections.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
-import { format, meant, fix } from './_agents.ts';
+import { meant, fix } from './_agents.ts';
+import { format } from '../sources.ts';
 
 function unknownProducts({ dose, tables }: Subject): readonly Report[] {
   const found: Report[] = [];

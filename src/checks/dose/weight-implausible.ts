@@ -4,6 +4,7 @@ import { formatNumber } from '../../note/values/format.ts';
 import type { Finding, Fix } from '../../note/tree/finding.ts';
 import type { Bounds, WeightRange } from '../../reference/weights-for-age.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { format } from '../sources.ts';
 
 const kgPerLb = 0.45359237;
 
@@ -67,11 +68,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A weight that does not fit the age',
   why: 'Pounds typed as kilograms more than double the limit. Usual is from the 3rd to the 97th percentile of the growth tables; how far outside is asked about, and that a number that would be in the middle with the other unit is, are Wheal’s own.',
-  sources: [
-    { source: 'who-weight-for-age', mark: 'Q' },
-    { source: 'cdc-weight-for-age', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'who-weight-for-age', mark: 'Q' }, { source: 'cdc-weight-for-age', mark: 'Q' }, format],
   messages: {
     main: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Check the weight and the age: the dose limit goes by both.',
     unit: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Was it {instead}? The dose limit goes by it.',

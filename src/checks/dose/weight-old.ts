@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import type { Note } from '../../note/generated/types.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 
 const daysOfWeek = 7;
 

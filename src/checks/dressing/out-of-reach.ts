@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import { isWithoutHelp } from '../../followup/home-care.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { common } from './_place.ts';
 

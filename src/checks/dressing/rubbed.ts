@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { atSites, common } from './_place.ts';
 

@@ -1,6 +1,6 @@
 import type { Check } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { format } from './_afterwards.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'follow-up/event-without-outcome',

@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
-import type { Report } from '../check.ts';
-import { format } from './_afterwards.ts';
+import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'follow-up/infection-details',

@@ -1,11 +1,11 @@
-import type { Check } from '../check.ts';
 import { saysNothing } from '../../followup/results.ts';
 import type { Result } from '../../note/generated/types.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { format, loop } from './_results.ts';
+import { loop } from './_results.ts';
+import { format } from '../sources.ts';
 
 /** Of every melanoma something follows: an excision, or at least an examination of the skin. */
 function afterMelanoma({ diagnosis, next }: Result, { tables }: Subject): Report | undefined {

@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { sourcesDiffer, format, loop, far } from './_results.ts';
+import { sourcesDiffer, loop, far } from './_results.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'follow-up/not-told',

@@ -1,10 +1,10 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { format } from '../sources.ts';
 
 type Area = 'head' | 'trunk' | 'arm' | 'leg';
 
@@ -87,11 +87,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A result that names another site than its specimen',
   why: 'A report that was filed under the wrong specimen, or a container with the wrong label, sends the surgeon to the wrong place and leaves a tumor where it is.',
-  sources: [
-    { source: 'insurer-tips', mark: 'Q' },
-    { source: 'laterality-records', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'insurer-tips', mark: 'Q' }, { source: 'laterality-records', mark: 'Q' }, format],
   messages: {
     main: 'The result tells of “{found}”, and this specimen was taken from “{site}”. Compare report, request and label before anybody acts on it.',
     site: 'where the specimen was taken',

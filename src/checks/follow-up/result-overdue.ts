@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { lateOf, lateReport, sameSpecimen, type Late } from './_plan.ts';
-import { format, loop, far } from './_results.ts';
+import { loop, far } from './_results.ts';
+import { format } from '../sources.ts';
 
 /** Of the results that one container still owes the one that is late by most days: they are asked for in one call. */
 const latestOfEach = (late: readonly Late[]): readonly Late[] =>

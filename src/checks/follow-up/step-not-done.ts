@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { format, loop } from './_results.ts';
+import { loop } from './_results.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'follow-up/step-not-done',

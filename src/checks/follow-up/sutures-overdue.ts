@@ -1,8 +1,8 @@
 import type { Check } from '../check.ts';
 import { bounded } from '../bounded.ts';
 import { lateOf, lateReport } from './_plan.ts';
-import { format } from './_afterwards.ts';
 import { sourcesDiffer } from '../closure/_removal.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'follow-up/sutures-overdue',

@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { energiesOf } from '../current.ts';
 import { rowsIn } from '../words.ts';
 import { specify } from './_specify.ts';
+import { format } from '../sources.ts';
 
 const concerns: ReadonlySet<string> = new Set(['forbidden', 'pacemaker', 'cochlear', 'ask']);
 
@@ -17,10 +17,7 @@ export const check: Check = {
   severity: 'information',
   title: 'A word that means heat or current',
   why: '"Cautery", "electrocautery" and "electrodesiccation" are used for a hot wire, which passes no current through the patient, and for electrosurgery, which does. Until it is specified, it counts as current.',
-  sources: [
-    { source: 'procedure-text-agents', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'procedure-text-agents', mark: 'Q' }, format],
   messages: {
     main: '`{word}` may mean a hot wire or current through the patient, and counts as current. Write `heat cautery`, `electrosurgery` or `bipolar electrosurgery`.',
   },

@@ -1,12 +1,11 @@
-import type { Check } from '../check.ts';
 import type { Related } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { type Energy } from '../current.ts';
 import { rowsIn } from '../words.ts';
-import { sparks } from './_fire.ts';
+import { sparks } from './_procedure.ts';
 
 /** The words of a list that name something which burns. */
 const flammable = (

@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import { agentOf } from '../../dose/injections.ts';
-import type { Report } from '../check.ts';
-import { sparks } from './_fire.ts';
+import type { Check, Report } from '../check.ts';
+import { sparks } from './_procedure.ts';
 
 export const check: Check = {
   code: 'hemostasis/flammable-spray',

@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
-import { siteIn } from './_chemical.ts';
+import { siteIn } from './_procedure.ts';
 
 const shown: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth', 'neck']);
 

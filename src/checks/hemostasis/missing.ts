@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'hemostasis/missing',
@@ -8,7 +9,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'Nothing recorded on how bleeding was stopped',
   why: 'Whoever is called at night about bleeding needs to know what was done, and an allergy or a device can only be checked against what is written.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'Nothing is said about how bleeding was stopped. Write `hemostasis`: pressure, aluminum chloride, heat cautery, suture, or `none`.',
   },

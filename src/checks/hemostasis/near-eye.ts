@@ -1,9 +1,8 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
-import { siteIn } from './_chemical.ts';
+import { siteIn } from './_procedure.ts';
 
 function nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): readonly Report[] {
   const found: Report[] = [];

@@ -3,8 +3,8 @@ import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
-import { methodName, superficial } from './_sample.ts';
 import type { Judge } from './_suspected.ts';
+import { methodName, superficial } from './_procedure.ts';
 
 /** Hairs are counted in a disc of this diameter or more, in mm. */
 const hairDisc = 4;

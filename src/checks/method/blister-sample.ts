@@ -1,9 +1,8 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
-import type { Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
-import { question } from './_question.ts';
+import { question } from './_procedure.ts';
 
 const isForImmunofluorescence = ({ specimen = [] }: Procedure, { tables }: Subject): boolean =>
   specimen.some(({ tests = [] }) =>

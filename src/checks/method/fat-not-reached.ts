@@ -1,7 +1,6 @@
 import type { Check } from '../check.ts';
-import { depthOf, methodName, superficial } from './_sample.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
-import { question } from './_question.ts';
+import { depthOf, methodName, question, superficial } from './_procedure.ts';
 
 const fat: Judge = (procedure, subject) => {
   const { method, depth } = procedure;

@@ -1,7 +1,7 @@
 import type { Check } from '../check.ts';
 import { hair } from './_hair.ts';
 import { ofSuspected } from './_suspected.ts';
-import { question } from './_question.ts';
+import { question } from './_procedure.ts';
 
 export const check: Check = {
   code: 'method/hair-loss-sample',

@@ -1,8 +1,7 @@
 import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
-import { methodName } from './_sample.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
-import { question } from './_question.ts';
+import { methodName, question } from './_procedure.ts';
 
 /** Words that say that the diagnosis is made already, and that this is its treatment. */
 const treatment = /\b(?:re-?excision|wide|wider|residual|proven|known|confirmed|scar|definitive)\b/i;

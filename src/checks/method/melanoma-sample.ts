@@ -1,11 +1,9 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
-import { depthOf, methodName, superficial } from './_sample.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
-import { question } from './_question.ts';
+import { depthOf, methodName, question, superficial } from './_procedure.ts';
 
 const face: ReadonlySet<SiteRegion> = new Set(['face', 'eye', 'nose', 'ear', 'mouth']);
 

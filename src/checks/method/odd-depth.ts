@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 const upper: ReadonlySet<string> = new Set(['epidermis', 'papillary dermis']);
 
@@ -31,7 +31,7 @@ export const check: Check = {
     { source: 'biopsy-guide-afp', mark: 'Q' },
     { source: 'biopsy-msd', mark: 'Q' },
     { source: 'melanoma-aad', mark: 'Q' },
-    { source: 'format', mark: 'format' },
+    format,
   ],
   messages: {
     deep: 'A {method} to the {depth} goes deeper than the method is meant for. Check method and depth; a deep sample is a deep shave, a punch or an excision.',

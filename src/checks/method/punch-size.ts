@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
 /** Diameters in mm that punches are made in. */

@@ -1,9 +1,8 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
-import { mentions } from './_lesion.ts';
+import { mentions } from './_procedure.ts';
 
 function flatForScissors(procedure: Procedure, subject: Subject): Report | undefined {
   const { method, lesion } = procedure;

@@ -1,8 +1,8 @@
 import { within } from '../../note/tree/tree.ts';
 import { rowsIn } from '../words.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
-import { mentions } from './_lesion.ts';
 import type { Check } from '../check.ts';
+import { mentions } from './_procedure.ts';
 
 const aside: ReadonlySet<string | undefined> = new Set(['perilesional', 'edge', 'uninvolved']);
 

@@ -1,6 +1,7 @@
 import type { Severity } from '../../note/tree/finding.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 type Row = readonly [
   what: string,
@@ -10,7 +11,7 @@ type Row = readonly [
   messages: Check['messages'] | string,
 ];
 
-const sources: readonly Sourced[] = [{ source: 'format', mark: 'format' }];
+const sources: readonly Sourced[] = [format];
 
 const rows: readonly Row[] = [
   [

@@ -3,6 +3,7 @@ import type { Severity } from '../../note/tree/finding.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { injectionsOf } from '../dose/_days.ts';
 import { respell } from './_respell.ts';
+import { format } from '../sources.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'find' | 'alternatives'> & {
   readonly severity?: Severity;
@@ -146,7 +147,7 @@ const rows: readonly Row[] = [
 export const checks: readonly Check[] = rows.map(({ milder = {}, severity = 'error', ...row }) => ({
   ...row,
   severity,
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   milder,
   fix: respell,
 }));

@@ -1,5 +1,6 @@
 import type { Check } from '../check.ts';
 import { respell } from './_respell.ts';
+import { format } from '../sources.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'alternatives'>;
 
@@ -42,6 +43,6 @@ const rows: readonly Row[] = [
 export const checks: readonly Check[] = rows.map((row) => ({
   ...row,
   severity: 'error',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   fix: respell,
 }));

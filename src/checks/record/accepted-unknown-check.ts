@@ -1,7 +1,7 @@
-import type { Check } from '../check.ts';
 import { nearest } from '../../note/text/nearest.ts';
-import type { Report } from '../check.ts';
-import { allAccepted } from './_accepted.ts';
+import type { Check, Report } from '../check.ts';
+import { allAccepted } from '../acceptance.ts';
+import { format } from '../sources.ts';
 
 /** The code that a text probably means: its second half, or nearly the same letters. */
 const meant = (text: string, codes: readonly string[]): string | undefined =>
@@ -12,7 +12,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'An accepted check that does not exist',
   why: 'A misspelt code accepts nothing, and the finding that was meant stays open.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'There is no check {check}, so nothing is accepted here. Copy the code from the finding that is meant.',
     nearest: 'There is no check {check}, so nothing is accepted here. Is {nearest} meant?',

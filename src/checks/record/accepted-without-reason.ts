@@ -1,7 +1,7 @@
-import type { Check } from '../check.ts';
 import type { Accepted } from '../../note/generated/types.ts';
-import type { Report } from '../check.ts';
-import { allAccepted } from './_accepted.ts';
+import type { Check, Report } from '../check.ts';
+import { allAccepted } from '../acceptance.ts';
+import { format } from '../sources.ts';
 
 /** What an acceptance leaves out. `??` and an empty value have findings of their own. */
 function unexplained({ check, reason, head, keys }: Accepted): readonly Report[] {
@@ -17,7 +17,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A finding accepted without a reason',
   why: 'Accepting a finding says that the clinician has weighed it. Without the reason nobody can follow that later, so it does not count.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: '{check} is accepted without a reason, so it does not count. Write `reason`.',
     nobody: '{check} is accepted, but the note does not say by whom. Write `by`.',

@@ -1,5 +1,6 @@
 import { isAbsent } from '../absent.ts';
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 const nothingGiven = /^(?:none|no|not given|nothing)\b/i;
 
@@ -10,10 +11,7 @@ export const check: Check = {
   severity: 'information',
   title: 'Aftercare without a word on how it was given',
   why: 'Instructions that nobody gave can not be followed, and a patient who reads another language was not instructed by a page in this one.',
-  sources: [
-    { source: 'aftercare-leaflets', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'aftercare-leaflets', mark: 'Q' }, format],
   messages: {
     main: 'The note does not say how the instructions were given. Write `given`: spoken, printed, email.',
     nothing: 'The note says that no instructions were given. Give them, or accept this with the reason.',

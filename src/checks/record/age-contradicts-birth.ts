@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { monthsBetween } from '../../note/values/days.ts';
 import type { Age } from '../../note/values/values.ts';
+import { format } from '../sources.ts';
 
 /** Years are whole years; small children are told in rounded months or weeks, where one month more or less is no contradiction. */
 const differ = (age: Age, months: number): boolean =>
@@ -16,7 +17,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'Age and date of birth contradict each other',
   why: 'Two answers to the same question often mean that the wrong chart is open, and the age decides which dose limits apply.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'The age is written as {age}, but a patient born on {born} is {reckoned} old at the visit. Check both against the chart.',
   },

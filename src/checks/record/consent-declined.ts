@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 /** A procedure counts as done once its method, an anesthetic or a specimen stands in the note. */
 const done = ({ method, anesthetic = [], specimen = [] }: Procedure): boolean =>
@@ -13,10 +14,7 @@ export const check: Check = {
   severity: 'error',
   title: 'Consent declined, and yet a procedure is recorded',
   why: 'Either the word on consent is wrong, or something was done to a patient who had said no.',
-  sources: [
-    { source: 'format', mark: 'format' },
-    { source: 'time-out-elements', mark: 'Q' },
-  ],
+  sources: [format, { source: 'time-out-elements', mark: 'Q' }],
   messages: {
     main: 'Consent is recorded as declined, but a procedure is recorded too. If the patient agreed after all, say how; otherwise take out what was not done.',
     procedure: 'recorded here',

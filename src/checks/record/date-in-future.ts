@@ -1,12 +1,13 @@
 import type { Check } from '../check.ts';
 import { datesOf, argsOf } from './_dates.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'record/date-in-future',
   severity: 'warning',
   title: 'A date that is still to come',
   why: 'A note records what has happened. A date in the future is most often a slip in the year or the month, and hides what is overdue.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     visit: 'The visit is dated {date}, and today is {other}. Check the date.',
     out: 'The stitches are said to have come out on {date}, and today is {other}. Check the date.',

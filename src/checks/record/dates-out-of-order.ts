@@ -1,16 +1,13 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { datesOf, argsOf } from './_dates.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'record/dates-out-of-order',
   severity: 'error',
   title: 'Something is dated before what it follows from',
   why: 'A specimen cannot be sent before the visit, nor a patient told before the result came. Due dates and the whole course are reckoned from these dates.',
-  sources: [
-    { source: 'format', mark: 'format' },
-    { source: 'closed-loop', mark: 'Q' },
-  ],
+  sources: [format, { source: 'closed-loop', mark: 'Q' }],
   messages: {
     sent: 'The specimen is said to have been sent on {date}, before {other}. Check both dates.',
     received: 'The result is said to have come on {date}, before {other}. Check both dates.',

@@ -1,4 +1,5 @@
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 /** What the runner itself reports; no check finds these. */
 export const checkFailed: Check = {
@@ -6,7 +7,7 @@ export const checkFailed: Check = {
   severity: 'error',
   title: 'A check could not be finished',
   why: 'A fault in Wheal stopped one check. What that check looks for was not looked at in this note, so its silence says nothing.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'The check {check} could not be finished on this note, by a fault in Wheal. Look at what it covers by hand, and report the fault.',
   },
@@ -17,7 +18,7 @@ export const moreFindings: Check = {
   severity: 'warning',
   title: 'More findings than are shown',
   why: 'A note with hundreds of findings is shown with the gravest of them only. The rest appear when those are mended.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'The {shown} gravest findings are shown; {more} more are not. Mend these, and the others will show.',
   },
@@ -29,7 +30,7 @@ export const notRecorded: Check = {
   severity: 'information',
   title: 'Several things that are worth a word are not recorded',
   why: 'Each of them has a check of its own, which says why it is worth recording. They are listed together, so that a short note is not covered with findings.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'Not recorded: {what}. Write what is known, or accept a single one with a reason.',
     here: 'Belongs here: {what}.',

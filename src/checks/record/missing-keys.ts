@@ -7,6 +7,7 @@ import type { Sourced } from '../../reference/types.ts';
 import { isAbsent } from '../absent.ts';
 import type { Check, SourcesDiffer } from '../check.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 const whatRequestsNeed: SourcesDiffer = {
   how: 'Asked what a request needs, clinicians name three items and pathologists ten. What laboratories ask for in writing is followed.',
@@ -29,8 +30,6 @@ interface ProcedureRow extends Row {
   /** Where the key has nothing to add. */
   readonly unless?: (procedure: Procedure, tables: Tables) => boolean;
 }
-
-const format: Sourced = { source: 'format', mark: 'format' };
 
 const ofPatient: readonly Row[] = [
   {

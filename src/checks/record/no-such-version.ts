@@ -1,11 +1,12 @@
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'record/no-such-version',
   severity: 'warning',
   title: 'A version of the note format that never was',
   why: 'The version says how the note is to be read. The first is 1.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'There is no version {version} of the note format. Write `wheal: 1`.',
   },

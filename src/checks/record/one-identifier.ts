@@ -1,5 +1,6 @@
 import { isAbsent } from '../absent.ts';
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 /** An age is not an identifier: laboratories want two on the container, the same as on the request. */
 export const check: Check = {
@@ -8,10 +9,7 @@ export const check: Check = {
   severity: 'information',
   title: 'A specimen, and only one identifier of its patient',
   why: 'Laboratories refuse a container that does not bear two identifiers of the patient, the same as on the request. An age is none.',
-  sources: [
-    { source: 'label-manuals', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'label-manuals', mark: 'Q' }, format],
   messages: {
     main: 'The chart number is the only identifier here, and the laboratory wants two. Write `born`, or `initials`.',
   },

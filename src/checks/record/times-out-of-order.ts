@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import type { Note } from '../../note/generated/types.ts';
 import { type Clock, minutesOf, minutesBefore, injectionBefore } from './_time-out.ts';
+import { format } from '../sources.ts';
 
 /** What may lie this long before the time of the visit, which some write when they begin to type, in minutes. */
 const grace = 30;
@@ -23,7 +24,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A clock time long before the visit began',
   why: 'A time that lies before the visit is a slip of an hour, or belongs to another day or patient. Half an hour is allowed, since some write the time at which they begin to type.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: '{time} lies before the visit began at {visit}. Check both clock times.',
     visit: 'the visit',

@@ -1,7 +1,8 @@
 import type { Severity } from '../../note/tree/finding.ts';
 import type { Check, Report, Subject } from '../check.ts';
+import { format } from '../sources.ts';
 
-export const sources: Check['sources'] = [{ source: 'format', mark: 'format' }];
+export const sources: Check['sources'] = [format];
 
 /** As reading noticed it, with the severity that its form asks for. */
 export const graded = (code: string, byForm: Readonly<Record<string, Severity>>) =>

@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
-const sources: Check['sources'] = [{ source: 'format', mark: 'format' }];
+const sources: Check['sources'] = [format];
 
 export const checks: readonly Check[] = [
   {

@@ -9,6 +9,7 @@ import { qualifiersOf } from '../../practice/qualifiers.ts';
 import type { Check, Report } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 import { lookups, type Lookup } from './_words.ts';
+import { format } from '../sources.ts';
 
 type Lookups = ReadonlyMap<string, Lookup>;
 
@@ -89,7 +90,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A word that the tables do not know',
   why: 'Checks that go by a word can not judge one that they do not know, and stay silent about it.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
     meant: '`{text}` is not a word that is known here. Did you mean `{near}`? It is read as that.',

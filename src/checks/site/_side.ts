@@ -8,6 +8,8 @@ import { shared } from '../shared.ts';
 
 export const records: Sourced = { source: 'laterality-records', mark: 'Q' };
 
+export const identification: Sourced = { source: 'site-identification', mark: 'Q' };
+
 export interface Located {
   readonly procedure: Procedure;
   readonly site: Leaf<string>;

@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteReading } from '../../note/words/site.ts';
-import type { Report, Subject } from '../check.ts';
-import { identification } from './_place.ts';
+import type { Check, Report, Subject } from '../check.ts';
+import { identification } from './_side.ts';
 import { rowsIn } from '../words.ts';
 
 /** Whether the record has what finds the place again: a photograph, landmarks, or another procedure that has them. */

@@ -1,6 +1,5 @@
-import type { Check } from '../check.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { mendWords, type Mended } from './_mend.ts';
 import { type Located, placeOf, ofLocated } from './_side.ts';
 

@@ -1,10 +1,10 @@
-import type { Check } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { onBodyMidline, type SideWord } from '../../note/words/site.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { records, type Located, placeOf, ofLocated } from './_side.ts';
+import { format } from '../sources.ts';
 
 function twice({ site, reading }: Located): readonly Report[] {
   const [first] = reading.sides;
@@ -105,7 +105,7 @@ export const check: Check = {
   severity: 'error',
   title: 'The site contradicts itself about the side',
   why: 'Of two sides one is wrong, and nobody can tell later which. Mixed-up sides are found in many records that are looked through for them.',
-  sources: [records, { source: 'format', mark: 'format' }],
+  sources: [records, format],
   messages: {
     main: 'The site says {first} and {second}. Ask which it is, and write one.',
     landmarks:

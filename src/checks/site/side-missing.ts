@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import { nearestSite } from '../../note/words/site-nearest.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { mended, mendWords } from './_mend.ts';
 import { records, type Located, ofLocated } from './_side.ts';
 

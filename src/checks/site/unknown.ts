@@ -1,7 +1,7 @@
-import type { Check } from '../check.ts';
 import { nearestSite } from '../../note/words/site-nearest.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { mended, mendWords } from './_mend.ts';
+import { format } from '../sources.ts';
 
 const longestShown = 60;
 
@@ -13,7 +13,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'No body site that Wheal knows',
   why: 'What depends on the site is not judged then: the side, the window for the stitches, what lies under the skin, which dressing holds.',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
   messages: {
     main: 'No known body site is named in "{site}", so nothing that depends on the site is checked. Name it in plain anatomical words, or add it to the words of the practice file.',
     nearest:

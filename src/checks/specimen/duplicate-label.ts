@@ -1,7 +1,6 @@
-import type { Check } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { plainWord } from '../../note/words/word-table.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 export const check: Check = {

@@ -1,7 +1,7 @@
-import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'specimen/label-missing',
@@ -9,10 +9,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'A specimen without a label in the note',
   why: 'With several containers only the label tells which result belongs to which site. Of an only specimen it is information.',
-  sources: [
-    { source: 'label-manuals', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'label-manuals', mark: 'Q' }, format],
   messages: {
     main: 'This visit has {count} specimens, and this one has no label in the note. Read it off the container, and write `label`.',
     only: 'The specimen has no label in the note. Write what stands on the container: `label: A`.',

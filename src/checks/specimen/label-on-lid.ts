@@ -1,5 +1,4 @@
-import type { Check } from '../check.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 const lid = /\b(?:lid|cap|top)\b/i;

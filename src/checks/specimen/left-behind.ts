@@ -1,8 +1,7 @@
-import type { Check } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { isAbsent } from '../absent.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 function leftBehind(subject: Subject): readonly Report[] {

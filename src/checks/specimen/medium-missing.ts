@@ -1,7 +1,7 @@
-import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'specimen/medium-missing',
@@ -9,10 +9,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'No word on what the specimen is in',
   why: 'The medium decides which tests are possible, and a mistake can only be mended while the tissue is fresh.',
-  sources: [
-    { source: 'histology-manuals', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'histology-manuals', mark: 'Q' }, format],
   messages: {
     main: 'The note does not say what the specimen is in. Look at the container, and write `medium`: formalin, Michel, saline, sterile container.',
   },

@@ -1,6 +1,7 @@
 import type { Check } from '../check.ts';
 import { isAbsent } from '../absent.ts';
 import { rowsIn } from '../words.ts';
+import { format } from '../sources.ts';
 
 export const check: Check = {
   code: 'specimen/missing',
@@ -8,10 +9,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'Tissue taken, and no word on the specimen',
   why: 'Specimens that nobody recorded are the ones that are lost. Tissue that is not sent deserves its reason.',
-  sources: [
-    { source: 'insurer-tips', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'insurer-tips', mark: 'Q' }, format],
   messages: {
     main: 'Tissue was taken ({method}), and nothing is said about the specimen. Write `specimen` with label, medium and tests; or `not sent` and why.',
   },

@@ -1,6 +1,6 @@
-import type { Check } from '../check.ts';
 import type { Specimen } from '../../note/generated/types.ts';
-import type { Report } from '../check.ts';
+import type { Check, Report } from '../check.ts';
+import { format } from '../sources.ts';
 
 const opening =
   /^(?:not sent|nothing sent|none sent|not submitted|no specimen|no tissue|none|no|discarded)\b[\s,;:.()-]*/i;
@@ -21,10 +21,7 @@ export const check: Check = {
   severity: 'warning',
   title: 'Not sent, and no reason',
   why: 'Whoever reads the note later must be able to tell a decision from a forgotten container.',
-  sources: [
-    { source: 'insurer-tips', mark: 'Q' },
-    { source: 'format', mark: 'format' },
-  ],
+  sources: [{ source: 'insurer-tips', mark: 'Q' }, format],
   messages: {
     main: 'Nothing was sent, and the note does not say why. Write the reason: `not sent, benign skin tag`.',
     misplaced:

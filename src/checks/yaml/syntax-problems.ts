@@ -1,5 +1,6 @@
 import type { Finding, Fix, TextEdit } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 type Row = Pick<Check, 'code' | 'severity' | 'title' | 'why' | 'messages' | 'fix'>;
 
@@ -103,5 +104,5 @@ const rows: readonly Row[] = [
 
 export const checks: readonly Check[] = rows.map((row) => ({
   ...row,
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
 }));

@@ -1,4 +1,5 @@
 import type { Check } from '../check.ts';
+import { format } from '../sources.ts';
 
 type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages'>;
 
@@ -68,7 +69,7 @@ const rows: readonly Row[] = [
 const refusals: readonly Check[] = rows.map((row) => ({
   ...row,
   severity: 'error',
-  sources: [{ source: 'format', mark: 'format' }],
+  sources: [format],
 }));
 
 export const checks: readonly Check[] = [
@@ -78,7 +79,7 @@ export const checks: readonly Check[] = [
     severity: 'warning',
     title: 'A newer format than this version reads',
     why: 'A later version of the format may mean something else by the same words, so that no check would be safe.',
-    sources: [{ source: 'format', mark: 'format' }],
+    sources: [format],
     messages: {
       main: 'This file says that it has format {version}; this version of Wheal reads format {own} and has checked nothing in it. Update Wheal.',
     },

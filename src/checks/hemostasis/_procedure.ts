@@ -1,3 +1,4 @@
+import type { Related } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Subject } from '../check.ts';
 import { energiesOf, type Energy } from '../current.ts';
@@ -11,3 +12,7 @@ export function sparks(subject: Subject): readonly { procedure: Procedure; spark
   }
   return found;
 }
+
+/** The site of a procedure, to be shown beside a finding. */
+export const siteIn = ({ site }: Procedure): readonly Related[] =>
+  site === undefined ? [] : [{ start: site.start, end: site.end, form: 'site', args: { site: site.text } }];

@@ -1,1 +1,0 @@
-export const format = { source: 'format', mark: 'format' } as const;

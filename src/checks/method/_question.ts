@@ -1,1 +1,0 @@
-export const question = 'what is asked';
