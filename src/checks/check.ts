@@ -84,6 +84,8 @@ export interface Check {
   readonly find?: (subject: Subject) => readonly Report[];
   /** The key whose absence a finding of this check reports, so that it can be put in as `??`. */
   readonly misses?: (finding: Finding) => string | undefined;
+  /** Whether it finds a value that is only begun; then the finding waits until its part is left. */
+  readonly unfinished?: true;
   /** Fixes for one finding of this check, made for the text that it was found in. */
   readonly fix?: (place: FixPlace, finding: Finding) => readonly Fix[];
   /** Absent where the value that is found is no matter of doubt. */

@@ -2,12 +2,13 @@ import type { Finding, Problem } from '../note/tree/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { nearest } from '../note/text/nearest.ts';
 import { within } from '../note/tree/tree.ts';
-import type { Source } from '../note/read.ts';
+import { practiceIndex, type Source } from '../note/read.ts';
 import { layOver, type Tables, type Trust } from '../practice/tables.ts';
 import { practiceShapeProblems } from '../schema/validate.ts';
 import type { Check } from './check.ts';
 import { isFixed, refusals } from './danger.ts';
 import { sentences } from './generated/sentences.ts';
+import { withMissingParts } from './missing-part.ts';
 import { findingOf, withSeverity } from './run.ts';
 
 /** What is wrong with a practice file, in the order of the text. Its own severities count for it too. */
@@ -28,7 +29,7 @@ export function judgePractice(
           ...severityProblems(source.value, tables, byCode),
           ...sentenceProblems(source.value),
         ];
-  return all
+  const findings = all
     .flatMap(({ code, start, end, ...rest }) => {
       const check = byCode.get(code);
       if (check === undefined) return [];
@@ -38,6 +39,8 @@ export function judgePractice(
       return withSeverity(finding, tables.severities.get(code)) ?? [];
     })
     .sort((a, b) => a.start - b.start || a.end - b.end);
+  const judged = { root: source.root, shapes: practiceIndex, kind: 'practice' } as const;
+  return withMissingParts(findings, byCode, judged);
 }
 
 /** What of the severities can only be said by who knows the checks. */

@@ -4,7 +4,7 @@ import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Problem, Severity } from '../note/tree/finding.ts';
 import { byGravity } from '../note/tree/severity.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
-import type { Source } from '../note/read.ts';
+import { noteIndex, type Source } from '../note/read.ts';
 import { readSite, type SiteReading } from '../note/words/site.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
@@ -12,6 +12,7 @@ import { shapeProblems } from '../schema/validate.ts';
 import { acceptancesOf, withAcceptance } from './acceptance.ts';
 import type { Check, Report, Subject } from './check.ts';
 import { familyOf, isFixed, refusals } from './danger.ts';
+import { withMissingParts } from './missing-part.ts';
 import { checkFailed, moreFindings } from './record/judging.ts';
 
 export interface Context {
@@ -67,7 +68,9 @@ export function runChecks(
   }
   for (const { check } of failures)
     findings.push(findingOf(checkFailed, { at: { start: 0, end: 0 }, args: { check } }));
-  return { findings: capped(findings.sort(inOrder)), dose, failures };
+  const shown = capped(findings.sort(inOrder));
+  const note = { root: source.root, shapes: noteIndex, kind: 'note' } as const;
+  return { findings: withMissingParts(shown, askedOf(catalogue).byCode, note), dose, failures };
 }
 
 /** What a severity of the practice makes of a finding: undefined where the practice has turned it off. */
@@ -117,6 +120,7 @@ interface Asked {
   readonly finders: readonly Finder[];
   /** Those that only give words to what reading noticed, by their code. */
   readonly words: ReadonlyMap<string, Check>;
+  readonly byCode: ReadonlyMap<string, Check>;
 }
 
 /** A check that looks for itself. All are made alike, since the engine is slow with objects that are not. */
@@ -136,7 +140,7 @@ function askedOf(checks: readonly Check[]): Asked {
     const finders = checks.flatMap((check) =>
       check.find === undefined ? [] : [{ check, find: check.find }],
     );
-    own = { finders, words: new Map(words) };
+    own = { finders, words: new Map(words), byCode: new Map(checks.map((check) => [check.code, check])) };
     asked.set(checks, own);
   }
   return own;

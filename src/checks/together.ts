@@ -22,21 +22,22 @@ type PartOf = (finding: Finding) => Range | undefined;
  * for fixes, for accepting, and for machines.
  * @param apart whether the visit is kept apart from an only procedure too, as while parts are still being written
  */
-export function together<Found extends Finding>(
-  findings: readonly Found[],
-  note: Note | null,
-  apart = false,
-): readonly (Found | Finding)[] {
+export function together(findings: readonly Finding[], note: Note | null, apart = false): readonly Finding[] {
   const procedures = note?.procedures ?? [];
   const only = apart || procedures.length !== 1 ? undefined : procedures[0];
-  const partOf: PartOf = (finding) => procedures.find((one) => isIn(finding, one)) ?? only;
+  const procedureOf: PartOf = (finding) => procedures.find((one) => isIn(finding, one));
+  const partOf: PartOf = (finding) => procedureOf(finding) ?? only;
+  const missingFrom = (finding: Finding): Range => rangeOf(procedureOf(finding) ?? note ?? finding);
   const merged = new Map<Finding, Finding | undefined>();
   for (const groups of [...lackingAlike(findings, partOf), ...sayingAlike(findings, partOf)]) {
     const all = groups.flat();
     if (all.length < 2) continue;
     for (const one of all) merged.set(one, undefined);
     const [first] = all as [Finding];
-    merged.set(first, lackOf(first) === undefined ? withPlaces(all) : oneOf(groups));
+    merged.set(
+      first,
+      lackOf(first) === undefined ? withPlaces(all) : { ...oneOf(groups), missingFrom: missingFrom(first) },
+    );
   }
   if (merged.size === 0) return findings;
   return findings.flatMap((finding) => (merged.has(finding) ? (merged.get(finding) ?? []) : [finding]));

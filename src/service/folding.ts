@@ -1,6 +1,6 @@
 import { Lines } from '../note/text/lines.ts';
 import type { Node } from '../note/tree/tree.ts';
-import { lastOffset } from './analysis/maps.ts';
+import { lastOffset } from '../note/tree/maps.ts';
 
 /** Rows that fold together, both ends included, counted from 0. */
 export interface Fold {

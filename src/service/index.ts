@@ -9,7 +9,7 @@ export { analyse, analysePractice, type Analysis, type ElsewhereOf } from './ana
 export { beginningAt, type Beginning } from './completion/beginning.ts';
 export type { Completion } from './completion/completion.ts';
 export { completionsAt } from './completion/completions.ts';
-export { diagnosticsOf, type Diagnostic, type LineRange } from './diagnostics/diagnostics.ts';
+export { diagnosticsOf, shownFindings, type Diagnostic, type LineRange } from './diagnostics/diagnostics.ts';
 export { fixAll, fixesAt } from './code-actions/fixes.ts';
 export { foldsOf, type Fold } from './folding.ts';
 export { hintsIn, type Hint } from './hints.ts';
@@ -29,5 +29,4 @@ export {
   type Shown,
 } from './diagnostics/while-typing.ts';
 export { statusOf, type Status } from './status.ts';
-export { watched, type Watched } from './diagnostics/missing-from.ts';
 export type { Writing } from './completion/writing.ts';

@@ -1,10 +1,11 @@
 /** Clean notes typed again letter by letter: in how many states does something show that is not wrong? */
+import type { Finding } from '../../src/note/tree/finding.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { LanguageService } from 'yaml-language-server/lib/esm/languageservice/yamlLanguageService.js';
 import { readPractice } from '../../src/note/read.ts';
 import { tablesOf } from '../../src/practice/tables.ts';
-import { analyse, watched, type Watched } from '../../src/service/index.ts';
+import { analyse, shownFindings } from '../../src/service/index.ts';
 import { Noise, retype, rowsOf } from '../service/retype.ts';
 import { documentOf, incumbent } from './incumbent.ts';
 import { round3, type Row } from './measure.ts';
@@ -34,7 +35,8 @@ export async function typingRows(service: LanguageService): Promise<readonly Row
 /** Types every row of a note again with our service, and answers the states for the other one. */
 function typed(note: string, noise: Noise): readonly { readonly text: string; readonly row: number }[] {
   const tables = tablesOf(readPractice(readFileSync(join(samples, 'practice.wheal.yaml'), 'utf8')).value);
-  const judge = (text: string): readonly Watched[] => watched(analyse(text, { tables, today: '2026-04-30' }));
+  const judge = (text: string): readonly Finding[] =>
+    shownFindings(analyse(text, { tables, today: '2026-04-30' }), true);
   // What a clean note owes by that day is no noise.
   const before = new Set(judge(note).map(({ code }) => code));
   const states: { text: string; row: number }[] = [];

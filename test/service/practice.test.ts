@@ -144,7 +144,7 @@ describe('diagnostics of a practice file', () => {
   it('show its faults where they stand', () => {
     const text =
       'nam: Example\nauthority: the boss\nlimits: [{agent: lidocaine, max-mg: 0}]\nclosed: [Christmas]\n';
-    const found = diagnosticsOf(text, analysePractice(text, context).judgement);
+    const found = diagnosticsOf(text, analysePractice(text, context).judgement.findings);
     assert.deepEqual(
       found.map(({ code, range }) => [code, range.start.line]),
       [

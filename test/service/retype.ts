@@ -1,7 +1,8 @@
+import type { Finding } from '../../src/note/tree/finding.ts';
 import { Lines } from '../../src/note/text/lines.ts';
-import { afterEdit, atRest, type Shown, type Watched } from '../../src/service/index.ts';
+import { afterEdit, atRest, type Shown } from '../../src/service/index.ts';
 
-type Judge = (text: string) => readonly Watched[];
+type Judge = (text: string) => readonly Finding[];
 
 /** Takes a row away and types it again, letter by letter; `seen` is asked after each. */
 export function retype(

@@ -13,5 +13,6 @@ export const check: Check = {
     item: 'This item of `{key}` is empty. Write it, or take its dash or comma out.',
     more: '{count} more keys have no value.',
   },
+  unfinished: true,
   find: graded('shape/empty-value', { required: 'error' }),
 };

@@ -3,7 +3,7 @@ import type { Entry } from '../../note/tree/tree.ts';
 import type { Analysis } from '../../service/index.ts';
 import { flowMap, scalar, type Fields } from '../../service/edits/fields.ts';
 import { columnOf, endOfRow, insertion, lineBreakOf } from '../../service/edits/insert.ts';
-import { entryOf, lastOffset, mapsOf, type PlacedMap } from '../../service/analysis/maps.ts';
+import { entryOf, lastOffset, mapsOf, type PlacedMap } from '../../note/tree/maps.ts';
 
 /** Keys and values of one entry of `anesthetic`, in the order in which they are written. */
 export type InjectionEntry = Fields;

@@ -1,9 +1,8 @@
 import * as vscode from 'vscode';
-import { together } from '../../checks/together.ts';
 import type { DayDoses } from '../../dose/day-doses.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import { severities } from '../../note/tree/severity.ts';
-import { diagnosticsOf, type Diagnostic } from '../../service/index.ts';
+import { diagnosticsOf, shownFindings, type Diagnostic } from '../../service/index.ts';
 import { localDate, pace } from '../host/clock.ts';
 import { filesBelow, isPractice, load } from '../host/files.ts';
 import { analysisOf } from '../notes/analysis.ts';
@@ -53,12 +52,12 @@ async function checkFile(
 ): Promise<readonly Diagnostic[]> {
   const loaded = await load(uri);
   if ('code' in loaded) return [notRead(loaded.code)];
-  const { judgement, note } = analysisOf(uri, loaded.text, {
+  const analysis = analysisOf(uri, loaded.text, {
     practice: await practices.of(uri),
     today: localDate(new Date()),
     elsewhereOf: (note) => days?.elsewhere(uri.toString(), note),
   });
-  return diagnosticsOf(loaded.text, { ...judgement, findings: together(judgement.findings, note) });
+  return diagnosticsOf(loaded.text, shownFindings(analysis));
 }
 
 /** A file that can't be read passes as little in silence as one with errors. */

@@ -1,4 +1,5 @@
 import type * as vscode from 'vscode';
+import type { Finding } from '../../note/tree/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
 import {
   afterEdit,
@@ -12,9 +13,8 @@ import {
   type Change,
   type Diagnostic,
   type ElsewhereOf,
-  watched,
+  shownFindings,
   type Shown,
-  type Watched,
 } from '../../service/index.ts';
 import { Timer } from '../host/clock.ts';
 import type { FoundPractice } from '../host/practices.ts';
@@ -175,7 +175,7 @@ export class OpenNote {
     return analysis;
   }
 
-  private readonly judge = (text: string): readonly Watched[] => watched(this.analyse(text));
+  private readonly judge = (text: string): readonly Finding[] => shownFindings(this.analyse(text), true);
 
   private paused(): void {
     if (this.settling.isSet) return;
@@ -198,7 +198,7 @@ export class OpenNote {
     if (shown === this.shown) return;
     this.shown = shown;
     const { text, findings } = shown;
-    const diagnostics = diagnosticsOf(text, { findings, dose: null, failures: [] });
+    const diagnostics = diagnosticsOf(text, findings);
     // While nothing is found and nothing was, there is nothing to publish at each key.
     if (diagnostics.length > 0 || this.published?.length !== 0)
       this.around.publish(this.document.uri, diagnostics);

@@ -25,6 +25,8 @@ export interface Finding extends Range {
   readonly related: readonly Related[];
   /** What the fix needs, so that it need not analyse again. */
   readonly data?: unknown;
+  /** The part of the note that something is missing from: while it is being written nobody is asked for the rest. */
+  readonly missingFrom?: Range;
   /** Who accepted it and why, where the note says so. */
   readonly accepted?: { readonly reason: string; readonly by: string };
 }

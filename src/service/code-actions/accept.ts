@@ -3,7 +3,7 @@ import type { Finding } from '../../note/tree/finding.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { addItem, isCompact, isRefused, type Fields } from '../edits/fields.ts';
 import type { OfferedFix } from './offered-fix.ts';
-import type { PlacedMap } from '../analysis/maps.ts';
+import type { PlacedMap } from '../../note/tree/maps.ts';
 
 /** Families about how the note is written: those are mended, not accepted. */
 const written: ReadonlySet<string> = new Set(['yaml', 'shape', 'practice']);

@@ -8,7 +8,7 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { recordFixesOf } from './record-fixes.ts';
 import { damagedParts } from './damage.ts';
 import { fills } from './missing-keys.ts';
-import { mapsOf } from '../analysis/maps.ts';
+import { mapsOf } from '../../note/tree/maps.ts';
 import { nextStep } from './next-steps.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import { isSigned, leavesSigned } from './signed.ts';

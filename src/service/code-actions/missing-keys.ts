@@ -1,11 +1,12 @@
 import { familyOf } from '../../checks/danger.ts';
 import { checkOf } from '../../checks/index.ts';
+import { lacking } from '../../checks/missing-part.ts';
 import type { Finding } from '../../note/tree/finding.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import { insertion, unknownYet } from '../edits/insert.ts';
-import { entryOf, type PlacedMap } from '../analysis/maps.ts';
+import type { PlacedMap } from '../../note/tree/maps.ts';
 
 /** A key that a finding misses in a map. */
 export interface Missing {
@@ -65,15 +66,9 @@ function fill({ text }: Analysis, title: string, missing: readonly Missing[]): O
   };
 }
 
-/**
- * What a finding misses, and the map in which it does: the one that the finding points to, or else the only one that
- * could have the key and does not.
- */
-export function missingOf(finding: Finding, maps: readonly PlacedMap[]): Missing | undefined {
+/** The key that a finding misses, and the map that lacks it. */
+function missingOf(finding: Finding, maps: readonly PlacedMap[]): Missing | undefined {
   const key = checkOf(finding.code)?.misses?.(finding);
-  if (key === undefined) return undefined;
-  const able = maps.filter((map) => map.index.byName.has(key) && entryOf(map, key) === undefined);
-  const map =
-    able.find(({ head }) => head.start === finding.start) ?? (able.length === 1 ? able[0] : undefined);
-  return map === undefined ? undefined : { finding, map, key };
+  const map = lacking(key, finding, maps);
+  return key === undefined || map === undefined ? undefined : { finding, map, key };
 }

@@ -4,7 +4,7 @@ import type { Note, Specimen } from '../../note/generated/types.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { addItem, isCompact, isRefused, type Fields } from '../edits/fields.ts';
-import type { PlacedMap } from '../analysis/maps.ts';
+import type { PlacedMap } from '../../note/tree/maps.ts';
 import type { OfferedFix } from './offered-fix.ts';
 
 /**

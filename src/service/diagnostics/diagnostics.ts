@@ -1,7 +1,8 @@
 import { checkOf, messageOf } from '../../checks/index.ts';
-import type { Judgement } from '../../checks/run.ts';
+import { together } from '../../checks/together.ts';
 import type { Finding, Severity } from '../../note/tree/finding.ts';
 import { Lines, type Position } from '../../note/text/lines.ts';
+import type { Analysis } from '../analysis/analysis.ts';
 
 export interface LineRange {
   readonly start: Position;
@@ -17,14 +18,21 @@ export interface Diagnostic {
   readonly related: readonly { readonly message: string; readonly range: LineRange }[];
 }
 
-/** What an editor shows of a judgement. */
-export function diagnosticsOf(text: string, judgement: Judgement): readonly Diagnostic[] {
+/**
+ * The findings of a file, as people are shown them: what is missing at once is one.
+ * @param whileWriting whether the file is being written, so that each part has to say for itself what it lacks
+ */
+export const shownFindings = ({ judgement, note }: Analysis, whileWriting = false): readonly Finding[] =>
+  together(judgement.findings, note, whileWriting);
+
+/** Findings in a text, as an editor shows them. */
+export function diagnosticsOf(text: string, findings: readonly Finding[]): readonly Diagnostic[] {
   const lines = new Lines(text);
   const place = ({ start, end }: { start: number; end: number }): LineRange => ({
     start: lines.at(start),
     end: lines.at(end),
   });
-  return judgement.findings
+  return findings
     .filter(({ code }) => checkOf(code) !== undefined)
     .map((finding) => ({
       code: finding.code,

@@ -1,13 +1,13 @@
 import { isDanger } from '../../checks/danger.ts';
 import { Lines } from '../../note/text/lines.ts';
-import type { Watched } from './missing-from.ts';
+import type { Finding } from '../../note/tree/finding.ts';
 
 /** What an editor shows while a note is being written. Plain data: each event makes a new one. */
 export interface Shown {
   readonly text: string;
-  readonly findings: readonly Watched[];
+  readonly findings: readonly Finding[];
   /** What is missing from a part that is still being written: shown once the caret leaves that part. */
-  readonly held: readonly Watched[];
+  readonly held: readonly Finding[];
   /** The row that is being typed; undefined while the note rests. */
   readonly typing: number | undefined;
 }
@@ -25,7 +25,7 @@ export interface Caret {
   readonly character: number;
 }
 
-export type Judge = (text: string) => readonly Watched[];
+export type Judge = (text: string) => readonly Finding[];
 
 /** A note that was opened, saved by hand, or checked on demand: everything shows. */
 export function atRest(text: string, judge: Judge): Shown {
@@ -108,9 +108,9 @@ function released(shown: Shown, caret: Caret): Shown {
   return { ...shown, findings: [...shown.findings, ...free].sort(inOrder), held };
 }
 
-const inOrder = (a: Watched, b: Watched): number => a.start - b.start;
+const inOrder = (a: Finding, b: Finding): number => a.start - b.start;
 
-const identity = ({ code, start, end }: Watched): string => `${code} ${start} ${end}`;
+const identity = ({ code, start, end }: Finding): string => `${code} ${start} ${end}`;
 
 /** Whether the caret stands in a part, or on blank rows below it that would still belong to it. */
 function holds(part: { readonly start: number; readonly end: number }, caret: Caret, lines: Lines): boolean {
@@ -124,7 +124,7 @@ function holds(part: { readonly start: number; readonly end: number }, caret: Ca
 }
 
 /** A finding after a change before or behind it; none where the change reaches into it. */
-function moved(finding: Watched, { start, end, inserted }: Change): Watched[] {
+function moved(finding: Finding, { start, end, inserted }: Change): Finding[] {
   const by = inserted.length - (end - start);
   if (end <= finding.start && !(start === finding.start && end === finding.end))
     return [shifted(finding, by)];
@@ -132,7 +132,7 @@ function moved(finding: Watched, { start, end, inserted }: Change): Watched[] {
   return [];
 }
 
-function shifted(finding: Watched, by: number): Watched {
+function shifted(finding: Finding, by: number): Finding {
   const shift = <T extends { readonly start: number; readonly end: number }>(range: T): T => ({
     ...range,
     start: range.start + by,

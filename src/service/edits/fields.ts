@@ -2,7 +2,7 @@ import type { TextEdit } from '../../note/tree/finding.ts';
 import { quoted } from '../../note/text/quote.ts';
 import type { Entry, MapNode, Node } from '../../note/tree/tree.ts';
 import { columnOf, endOfRow, insertion, lineBreakOf, startOfRow, type Written } from './insert.ts';
-import { entryOf, lastOffset, type PlacedMap } from '../analysis/maps.ts';
+import { entryOf, lastOffset, type PlacedMap } from '../../note/tree/maps.ts';
 
 /** Keys and values in the order in which they are written. */
 export type Fields = readonly (readonly [key: string, value: string])[];

@@ -1,6 +1,6 @@
 import type { TextEdit } from '../../note/tree/finding.ts';
 import type { Entry } from '../../note/tree/tree.ts';
-import { lastOffset, type PlacedMap } from '../analysis/maps.ts';
+import { lastOffset, type PlacedMap } from '../../note/tree/maps.ts';
 
 /** A key with its value as it is written between brackets, and as rows below one another. */
 export interface Written {

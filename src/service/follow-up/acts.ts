@@ -7,7 +7,7 @@ import type { Part } from '../../note/tree/leaf.ts';
 import type { MapNode } from '../../note/tree/tree.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Analysis } from '../analysis/analysis.ts';
-import { entryOf, mapsOf, type PlacedMap } from '../analysis/maps.ts';
+import { entryOf, mapsOf, type PlacedMap } from '../../note/tree/maps.ts';
 import { askCount, askDay, askWords, type Answers, type Choice, type Question } from './questions.ts';
 import {
   addItem,

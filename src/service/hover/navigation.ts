@@ -6,7 +6,7 @@ import type { MapNode, Range } from '../../note/tree/tree.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { locate, type Place } from '../analysis/locate.ts';
-import { entryOf, mapsOf } from '../analysis/maps.ts';
+import { entryOf, mapsOf } from '../../note/tree/maps.ts';
 
 /** Words of the note that lead to the page of a check. */
 export interface Link extends Range {

@@ -1,3 +1,4 @@
+import type { Finding } from '../../../src/note/tree/finding.ts';
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -10,9 +11,8 @@ import {
   afterPause,
   analyse,
   atRest,
-  watched,
   type Shown,
-  type Watched,
+  shownFindings,
 } from '../../../src/service/index.ts';
 import { Noise, retype, rowsOf } from '../retype.ts';
 
@@ -23,7 +23,8 @@ const overLimit = readFileSync(join(samples, 'punch-sutured.wheal.yaml'), 'utf8'
   /volume: .*/,
   'volume: 90 mL',
 );
-const judge = (text: string): readonly Watched[] => watched(analyse(text, { tables, today: '2026-04-30' }));
+const judge = (text: string): readonly Finding[] =>
+  shownFindings(analyse(text, { tables, today: '2026-04-30' }), true);
 
 describe('typing', () => {
   const names = readdirSync(samples).filter((name) => clean.some((one) => name.startsWith(one)));

@@ -7,9 +7,9 @@ import {
   atRest,
   type Shown,
 } from '../../../src/service/diagnostics/while-typing.ts';
-import type { Watched } from '../../../src/service/diagnostics/missing-from.ts';
+import type { Finding } from '../../../src/note/tree/finding.ts';
 
-const finding = (code: string, start: number, end: number, rest: Partial<Watched> = {}): Watched => ({
+const finding = (code: string, start: number, end: number, rest: Partial<Finding> = {}): Finding => ({
   code,
   severity: 'error',
   start,
@@ -21,7 +21,7 @@ const finding = (code: string, start: number, end: number, rest: Partial<Watched
 });
 
 /** Finds each `bad` as record/bad and each `40 mL` as a danger. */
-const judge = (text: string): Watched[] => [
+const judge = (text: string): Finding[] => [
   ...[...text.matchAll(/bad/g)].map((match) => finding('record/bad', match.index, match.index + 3)),
   ...[...text.matchAll(/40 mL/g)].map((match) => finding('dose/over-limit', match.index, match.index + 5)),
   ...[...text.matchAll(/\bm$/gm)].map((match) => finding('quantity/unit', match.index, match.index + 1)),
@@ -68,7 +68,7 @@ describe('the quiet row', () => {
   });
 
   it('takes away what the row has mended elsewhere, after a pause', () => {
-    const sum = (text: string): Watched[] => (text.includes('big') ? [] : [finding('record/bad', 0, 3)]);
+    const sum = (text: string): Finding[] => (text.includes('big') ? [] : [finding('record/bad', 0, 3)]);
     const rest = atRest('one\n\nthree\n', sum);
     const edited = afterEdit(
       rest,
@@ -82,7 +82,7 @@ describe('the quiet row', () => {
   });
 
   it('asks for nothing missing from the part that is being written, until it is left', () => {
-    const missing = (text: string): Watched[] =>
+    const missing = (text: string): Finding[] =>
       text.includes('item')
         ? [
             finding('record/missing', text.indexOf('item'), text.indexOf('item') + 4, {
@@ -111,7 +111,7 @@ describe('the quiet row', () => {
   });
 
   it('goes on asking for what was asked for before', () => {
-    const missing = (text: string): Watched[] => [
+    const missing = (text: string): Finding[] => [
       finding('record/missing', 0, 3, { missingFrom: { start: 0, end: text.length } }),
     ];
     const rest = atRest('top\none\n', missing);
@@ -132,7 +132,7 @@ describe('the quiet row', () => {
   });
 
   it('does not ask for more in the part that holds the caret because of something outside', () => {
-    const missing = (text: string): Watched[] => [
+    const missing = (text: string): Finding[] => [
       finding('record/missing', 0, 3, { missingFrom: { start: 0, end: text.length } }),
     ];
     const rest = atRest('top\none\n', () => []);

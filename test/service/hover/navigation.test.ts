@@ -41,7 +41,9 @@ describe('ways through a note', () => {
   });
 
   it('lead back by what the editor shows: an accepted finding stays to be seen, with who accepted it and why', () => {
-    const shown = diagnosticsOf(note, analysis.judgement).filter(({ code }) => code === 'closure/missing');
+    const shown = diagnosticsOf(note, analysis.judgement.findings).filter(
+      ({ code }) => code === 'closure/missing',
+    );
     assert.deepEqual(
       shown.map(({ severity }) => severity),
       ['information', 'warning'],

@@ -1,5 +1,5 @@
-import type { KeyIndex } from '../../note/tree/shape.ts';
-import type { Entry, MapNode, Node, Range } from '../../note/tree/tree.ts';
+import type { KeyIndex } from './shape.ts';
+import type { Entry, MapNode, Node, Range } from './tree.ts';
 
 type Shapes = ReadonlyMap<string, KeyIndex>;
 
