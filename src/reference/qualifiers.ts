@@ -18,8 +18,8 @@ const beside = (table: string, words: string): QualifierRow => ({
 });
 
 /**
- * None of them names anything that a check looks for, nor denies anything: a test compares them with the tables of
- * agents, hemostasis, media, implants and allergens.
+ * None of them names anything that a check looks for, nor denies a danger: a test compares them with the tables of
+ * agents, implants and blood thinners, and with the words for heat and current.
  */
 export const qualifiers: readonly QualifierRow[] = [
   beside(
@@ -126,7 +126,7 @@ export const qualifiers: readonly QualifierRow[] = [
     `
     months|month|mo|mos|years|year|yr|yrs|weeks|week|wk|wks|days|day|yearly|annual|annually|every|q|monthly|twice|half|later|time|times
     as needed|prn|if needed|if any change|if anything changes|sooner|sooner if needed|or sooner if needed|or|should|if|concerns|changes|change|recurs
-    recurrence|any|back|here|us|me|clinic|office|dermatology|no|other|further|routine|otherwise|only
+    recurrence|any|back|here|us|me|clinic|office|dermatology|other|further|routine|otherwise|only
     `,
   ),
 ];
