@@ -14,6 +14,7 @@ export interface KeySchema {
   /** What a bare text may say in one line, of one map or several. */
   readonly line?: string;
   readonly open: boolean;
+  readonly unsigned?: true;
   readonly aliases: readonly string[];
 }
 
@@ -41,6 +42,7 @@ export interface JsonSchema {
   readonly 'x-text'?: string;
   readonly 'x-line'?: string;
   readonly 'x-open'?: boolean;
+  readonly 'x-signed'?: boolean;
   readonly 'x-aliases'?: readonly string[];
 }
 
@@ -77,6 +79,7 @@ function keyOf(map: string, key: string, schema: JsonSchema): KeySchema {
     ...(schema['x-line'] === undefined ? {} : { line: schema['x-line'] }),
     list: schema['x-list'] === true,
     open,
+    ...(schema['x-signed'] === false ? { unsigned: true as const } : {}),
     aliases: schema['x-aliases'] ?? [],
   };
 }

@@ -33,6 +33,12 @@ export function readArguments(argv: readonly string[], names: readonly string[])
   }
 }
 
+/** Whether a word without a value is among the words of a command, and the other words. */
+export const flagAmong = (argv: readonly string[], flag: string): readonly [boolean, readonly string[]] => [
+  argv.includes(flag),
+  argv.filter((word) => word !== flag),
+];
+
 /** The value of an option that allows only certain words, the first of them being the default. @throws UsageError */
 export function choice<Word extends string>(
   { options }: Arguments,

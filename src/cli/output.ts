@@ -1,7 +1,8 @@
-import { lstat, rename, rm, writeFile } from 'node:fs/promises';
+import { lstat, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { UsageError } from './arguments.ts';
 import type { Console } from './console.ts';
+import { load } from './files.ts';
 
 /**
  * Writes a document where the user wants it: to a file, whole or not at all, or to standard output.
@@ -14,14 +15,37 @@ export async function deliver(text: string, out: string | undefined, console: Co
   }
   const full = resolve(console.cwd, out);
   await mayWrite(full, out, console);
+  await writeWhole(full, text, out);
+}
+
+/**
+ * Replaces the text of a note, whole or not at all; a link stays a link, and the file keeps who may read it.
+ * @throws UsageError where the file is no longer as it was read, or can't be written
+ */
+export async function replaceWhole(
+  path: string,
+  before: string,
+  text: string,
+  console: Console,
+): Promise<void> {
+  const named = resolve(console.cwd, path);
+  const full = await realpath(named).catch(() => named);
+  const loaded = load(full);
+  if (!('text' in loaded) || loaded.text !== before)
+    throw new UsageError(`${path} has changed meanwhile and was left as it is`);
+  await writeWhole(full, text, path, (await stat(full)).mode);
+}
+
+/** Writes beside the file, then puts it in its place. */
+async function writeWhole(full: string, text: string, named: string, mode = 0o666): Promise<void> {
   const whole = join(dirname(full), `.${basename(full)}.${process.pid}.tmp`);
   try {
-    await writeFile(whole, text, { flag: 'wx' });
+    await writeFile(whole, text, { flag: 'wx', mode });
     await rename(whole, full);
   } catch (error) {
     await rm(whole, { force: true }).catch(() => undefined);
     throw new UsageError(
-      `${out} can't be written: ${error instanceof Error ? error.message : String(error)}`,
+      `${named} can't be written: ${error instanceof Error ? error.message : String(error)}`,
     );
   }
 }

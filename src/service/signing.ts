@@ -1,10 +1,6 @@
 import { messageOf } from '../checks/index.ts';
-import type { Change } from '../documents/signature/verify.ts';
 import type { Severity } from '../note/tree/finding.ts';
 import { Lines } from '../note/text/lines.ts';
-import type { Note } from '../note/generated/types.ts';
-import type { Source } from '../note/read.ts';
-import type { Range } from '../note/tree/tree.ts';
 import type { Analysis } from './analysis/analysis.ts';
 
 /** What somebody should know before signing a note. */
@@ -34,21 +30,4 @@ export function beforeSigning({ text, judgement }: Analysis): BeforeSigning {
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || a.start - b.start)
     .map((finding) => `row ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`);
   return { pending, findings, rows };
-}
-
-const top: Range = { start: 0, end: 0 };
-
-/** Where to look for a part of a signed note that is no longer as it was: the part itself, or else its digest. */
-export function spotOf({ value: note, root }: Source<Note>, { part }: Change): Range {
-  if (note === null) return top;
-  const number = /^procedure (\d+)$/.exec(part)?.[1];
-  const places: readonly (Range | undefined)[] = [
-    number === undefined ? undefined : note.procedures?.[Number(number) - 1]?.head,
-    note.keys.get(part === 'signature' ? 'signed' : part),
-    // A key that stands twice.
-    root?.entries.findLast(({ key }) => part.startsWith(`${key} again`)),
-    note.signed?.digests?.find(({ name }) => name === part),
-    note.signed,
-  ];
-  return places.find((place) => place !== undefined) ?? top;
 }

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { isCollection, isMap, parseDocument } from 'yaml';
-import { signatureEdit } from '../../src/documents/signature/sign.ts';
-import { verify } from '../../src/documents/signature/verify.ts';
+import { signatureEdit } from '../../src/note/signature/sign.ts';
+import { verify } from '../../src/note/signature/verify.ts';
 import type { TextEdit } from '../../src/note/tree/finding.ts';
 import { applyEdits } from '../../src/note/tree/edit.ts';
 import { isAcceptable } from '../../src/service/code-actions/accept.ts';
@@ -197,11 +197,11 @@ describe('each fix', function () {
     }
   });
 
-  it('leaves a signature as it is, alone and with all others', async () => {
+  it('leaves a signature as it is, alone and with all others', () => {
     let tried = 0;
     const seen = new Set<string>();
     for (const sample of faulty) {
-      const edit = await signatureEdit(readNote(sample.text), 'K.O.', '2026-03-02 12:00');
+      const edit = signatureEdit(readNote(sample.text), 'K.O.', '2026-03-02 12:00');
       if (typeof edit === 'string') continue;
       const signed = judged({ ...sample, text: applyEdits(sample.text, [edit]) });
       const fixes = fixesAt(signed, 0, signed.text.length).filter(({ code, does }) => {
@@ -210,9 +210,10 @@ describe('each fix', function () {
       });
       const all: readonly (readonly TextEdit[])[] = [...fixes.map(({ edits }) => edits), fixAll(signed)];
       for (const edits of all.filter(({ length }) => length > 0)) {
-        const after = await verify(readNote(applyEdits(signed.text, edits)));
+        const after = verify(readNote(applyEdits(signed.text, edits)));
         assert.deepEqual(
-          after.kind === 'signed' && after.changes,
+          // What is accepted later waits for its author.
+          after.kind === 'signed' && after.changes.filter(({ what }) => what !== 'without author and date'),
           [],
           `${sample.name} ${JSON.stringify(edits)}`,
         );

@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict';
-import { signatureEdit } from '../../src/documents/signature/sign.ts';
-import { verify } from '../../src/documents/signature/verify.ts';
+import { placeOfChange } from '../../src/note/signature/place.ts';
+import { signatureEdit } from '../../src/note/signature/sign.ts';
+import { verify } from '../../src/note/signature/verify.ts';
 import { applyEdits } from '../../src/note/tree/edit.ts';
 import { readNote } from '../../src/note/read.ts';
-import { beforeSigning, spotOf } from '../../src/service/signing.ts';
+import { beforeSigning } from '../../src/service/signing.ts';
 import { analysed } from './notes.ts';
 
 const note = `wheal: 1
@@ -39,16 +40,16 @@ describe('before signing', () => {
 });
 
 describe('the place of a change after signing', () => {
-  const changesIn = async (from: string, to: string): Promise<readonly string[]> => {
-    const edit = await signatureEdit(readNote(note), 'K.O.', '2026-03-02 16:40');
+  const changesIn = (from: string, to: string): readonly string[] => {
+    const edit = signatureEdit(readNote(note), 'K.O.', '2026-03-02 16:40');
     assert.ok(typeof edit !== 'string');
     const signed = applyEdits(note, [edit]);
     assert.ok(signed.includes(from), from);
     const source = readNote(signed.replace(from, to));
-    const found = await verify(source);
+    const found = verify(source);
     assert.ok(found.kind === 'signed');
     return found.changes.map((change) => {
-      const { start } = spotOf(source, change);
+      const { start } = placeOfChange(source, change);
       return `${change.part} ${change.what}: ${/^[^\r\n]*/.exec(source.text.slice(start))![0]}`;
     });
   };
@@ -61,8 +62,8 @@ describe('the place of a change after signing', () => {
     ['by: "K.O."', 'by: "N.B."', 'signature changed: signed:'],
   ];
   for (const [from, to, expected] of cases)
-    it(`is found: ${expected}`, async () => {
-      const [change, ...others] = await changesIn(from, to);
+    it(`is found: ${expected}`, () => {
+      const [change, ...others] = changesIn(from, to);
       assert.ok(change?.startsWith(expected), change);
       assert.deepEqual(others, []);
     });

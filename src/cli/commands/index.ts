@@ -5,6 +5,7 @@ import { handout } from './handout.ts';
 import { open } from './open.ts';
 import { requisition } from './requisition.ts';
 import { schedule } from './schedule.ts';
+import { sign } from './sign.ts';
 import { specimens } from './specimens.ts';
 import { summary } from './summary.ts';
 import { verify } from './verify.ts';
@@ -21,5 +22,6 @@ export const commands: ReadonlyMap<string, Command> = new Map([
   ['requisition', requisition],
   ['specimens', specimens],
   ['checks', checks],
+  ['sign', sign],
   ['verify', verify],
 ]);

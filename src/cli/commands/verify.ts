@@ -1,8 +1,9 @@
 import { plain } from '../../documents/one-line.ts';
 import { listOfWords } from '../../documents/list-of-words.ts';
-import { verify as verification, type Verification } from '../../documents/signature/verify.ts';
 import { readNote } from '../../note/read.ts';
-import { readArguments, UsageError } from '../arguments.ts';
+import { verify as verification, type Verification } from '../../note/signature/verify.ts';
+import { choice, readArguments, UsageError } from '../arguments.ts';
+import type { Console } from '../console.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { loadFrom } from '../notes.ts';
 import type { Command } from './command.ts';
@@ -10,42 +11,101 @@ import type { Command } from './command.ts';
 const caution =
   'This shows whether a note changed after it was signed. It does not show who signed: whoever can write the file can sign it anew.\n';
 
+/** What the older way of signing passes by. */
+const olderLeavesOut =
+  'the older way of signing, which does not show a part taken out together with its digest, nor text that is not read';
+
+/** What was found of one file. */
+type Verified = Verification | { readonly kind: 'no note'; readonly why: string };
+
 export const verify: Command = {
-  usage: 'wheal verify PATH…',
+  usage: 'wheal verify PATH… [--format text|json]',
   about: 'Says of signed notes what has changed since they were signed. It shows change, not identity.',
   async run(argv, console) {
-    const given = readArguments(argv, []);
+    const given = readArguments(argv, ['format']);
+    const format = choice(given, 'format', ['text', 'json']);
     if (given.paths.length === 0) throw new UsageError('verify needs a path');
     const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
-    let [signed, faults] = [0, 0];
-    for (const path of paths) {
-      const loaded = await loadFrom(path, console);
-      const source = 'text' in loaded ? readNote(loaded.text) : undefined;
-      if (source === undefined || source.value === null) {
-        faults += 1;
-        const why = 'fault' in loaded ? loaded.fault.words : 'there is no note in it';
-        console.write(`${plain(path)}: can't be read: ${why}.\n`);
-        continue;
-      }
-      const found = await verification(source);
-      if (found.kind !== 'unsigned') signed += 1;
-      if (isFault(found)) faults += 1;
-      console.write(`${plain(path)}: ${plain(wordsOf(found))}\n`);
-    }
-    if (signed === 0 && faults === 0)
+    const files: { readonly path: string; readonly found: Verified }[] = [];
+    for (const path of paths) files.push({ path, found: await verified(path, console) });
+    if (files.every(({ found }) => found.kind === 'unsigned'))
       throw new UsageError('none of these notes is signed, so nothing was verified');
-    console.write(`\n${caution}`);
-    return faults > 0 ? 1 : 0;
+    if (format === 'json')
+      console.write(
+        `${JSON.stringify({ wheal: 1, files: files.map(({ path, found }) => ({ path, ...asJson(found) })) }, null, 2)}\n`,
+      );
+    else {
+      for (const { path, found } of files) console.write(`${plain(path)}: ${plain(wordsOf(found))}\n`);
+      console.write(`\n${caution}`);
+    }
+    return files.some(({ found }) => isFault(found)) ? 1 : 0;
   },
 };
 
-const isFault = (found: Verification): boolean =>
-  found.kind === 'no digests' || (found.kind === 'signed' && found.changes.length > 0);
+async function verified(path: string, console: Console): Promise<Verified> {
+  const loaded = await loadFrom(path, console);
+  if ('fault' in loaded) return { kind: 'no note', why: loaded.fault.words };
+  const source = readNote(loaded.text);
+  const found = verification(source);
+  if (found.kind === 'unsigned' && source.value === null)
+    return { kind: 'no note', why: 'there is no note in it' };
+  return found;
+}
 
-function wordsOf(found: Verification): string {
-  if (found.kind === 'unsigned') return 'not signed.';
+const isFault = (found: Verified): boolean =>
+  found.kind === 'signed' ? found.changes.length > 0 : found.kind !== 'unsigned';
+
+const whyUnreadable: Readonly<Record<'text' | 'format', string>> = {
+  text: 'it seems to be signed, and its text cannot be read',
+  format: 'it is signed in a way that this version does not know',
+};
+
+function wordsOf(found: Verified): string {
+  switch (found.kind) {
+    case 'unsigned':
+      return 'not signed.';
+    case 'no note':
+      return `can't be read: ${found.why}.`;
+    case 'unreadable':
+      return `can't be verified: ${whyUnreadable[found.why]}.`;
+    case 'no digests':
+    case 'signed':
+      return signedWords(found);
+  }
+}
+
+function signedWords(found: Extract<Verification, { readonly by: string }>): string {
   const who = `signed by ${found.by || 'nobody named'}${found.at === '' ? '' : `, ${found.at}`}`;
   if (found.kind === 'no digests') return `${who}, without digests: nothing can be compared.`;
-  if (found.changes.length === 0) return `${who}, unchanged since.`;
-  return `${who}, and changed since: ${listOfWords(found.changes.map(({ part, what }) => `${part} ${what}`))}.`;
+  const older = found.format === 1 ? ` This is ${olderLeavesOut}.` : '';
+  if (found.changes.length === 0) return `${who}, unchanged since.${older}`;
+  const changes = found.changes.map(({ part, what }) => `${part} ${what}`);
+  return `${who}, and changed since: ${listOfWords([...new Set(changes)])}.${older}`;
+}
+
+/** States of a file in JSON; `changed` and what follows it here end the run with 1. */
+type State = 'unchanged' | 'unsigned' | 'changed' | 'no digests' | 'unreadable';
+
+function asJson(found: Verified): { readonly state: State } & Readonly<Record<string, unknown>> {
+  switch (found.kind) {
+    case 'unsigned':
+      return { state: 'unsigned' };
+    case 'no note':
+      return { state: 'unreadable', why: found.why };
+    case 'unreadable':
+      return { state: 'unreadable', why: whyUnreadable[found.why] };
+    case 'no digests':
+      return { state: 'no digests', by: found.by, at: found.at };
+    case 'signed': {
+      const { by, at, format, changes } = found;
+      return {
+        state: changes.length === 0 ? 'unchanged' : 'changed',
+        by,
+        at,
+        format,
+        changes: changes.map(({ part, what }) => ({ part, what })),
+        ...(format === 1 ? { notCovered: olderLeavesOut } : {}),
+      };
+    }
+  }
 }

@@ -1,10 +1,11 @@
 import * as vscode from 'vscode';
 import { plain } from '../../documents/one-line.ts';
-import { signatureEdit, type NotSigned } from '../../documents/signature/sign.ts';
-import { verify, type Verification } from '../../documents/signature/verify.ts';
-import type { Severity, TextEdit } from '../../note/tree/finding.ts';
+import { placeOfChange } from '../../note/signature/place.ts';
+import { signatureEdit, type NotSigned } from '../../note/signature/sign.ts';
+import { verify, type Change } from '../../note/signature/verify.ts';
+import type { Severity } from '../../note/tree/finding.ts';
 import { readNote } from '../../note/read.ts';
-import { beforeSigning, spotOf } from '../../service/signing.ts';
+import { beforeSigning } from '../../service/signing.ts';
 import { localMoment } from '../host/clock.ts';
 import { rangeIn, workspaceEdit } from '../host/convert.ts';
 import { frontNote } from '../papers/export.ts';
@@ -28,7 +29,7 @@ export const signNote: Command = async ({ notes }) => {
   if (by === undefined) return;
   const { document } = note;
   const version = document.version;
-  const edit = await edited(document.getText(), by);
+  const edit = signatureEdit(readNote(document.getText()), by, localMoment(new Date()));
   if (typeof edit === 'string') return void vscode.window.showWarningMessage(whyNot(edit));
   if (document.version !== version || !(await vscode.workspace.applyEdit(workspaceEdit(document, [edit]))))
     return void vscode.window.showWarningMessage(
@@ -97,42 +98,30 @@ const askWho = async (): Promise<string | undefined> => {
   return answer === undefined ? undefined : plain(answer).trim();
 };
 
-/** What cannot be had where a browser does not trust the connection. */
-type NoDigests = 'no digests';
-
-async function edited(text: string, by: string): Promise<TextEdit | NotSigned | NoDigests> {
-  try {
-    return await signatureEdit(readNote(text), by, localMoment(new Date()));
-  } catch {
-    return 'no digests';
-  }
-}
-
-function whyNot(reason: NotSigned | NoDigests): string {
+function whyNot(reason: NotSigned): string {
   const { l10n } = vscode;
   switch (reason) {
     case 'signed already':
       return l10n.t('The note is signed already, and is not signed over. Later words belong into addenda.');
     case 'unreadable':
-      return l10n.t('A part of this note can’t be read, so it can’t be signed. Mend it first.');
+      return l10n.t('A part of this note can’t be read, so it can’t be signed. Fix it first.');
     case 'no name':
       return l10n.t('This can’t be left empty.');
-    case 'no digests':
-      return l10n.t('This browser makes no digests over a connection that is not secure.');
+    case 'draft':
+      return l10n.t('This note says that it is a draft. Take `draft` out once every value is checked.');
   }
 }
 
 async function verified({ document }: OpenNote): Promise<void> {
   const { l10n } = vscode;
   const source = readNote(document.getText());
-  let found: Verification;
-  try {
-    found = await verify(source);
-  } catch {
-    return void vscode.window.showWarningMessage(whyNot('no digests'));
-  }
+  const found = verify(source);
   if (found.kind === 'unsigned')
     return void vscode.window.showInformationMessage(l10n.t('The note is not signed.'));
+  if (found.kind === 'unreadable')
+    return void vscode.window.showWarningMessage(
+      l10n.t('The signature of this note can’t be read, so nobody can say whether the note has changed.'),
+    );
   const who = l10n.t('Signed by {0}, {1}', plain(found.by) || '?', plain(found.at) || '?');
   if (found.kind === 'no digests')
     return void vscode.window.showWarningMessage(
@@ -140,23 +129,25 @@ async function verified({ document }: OpenNote): Promise<void> {
     );
   if (found.changes.length === 0)
     return void vscode.window.showInformationMessage(
-      l10n.t('{0}, and unchanged since. This shows change, not who signed.', who),
+      found.format === 1
+        ? l10n.t('{0}, and unchanged since, as far as the older way of signing can show.', who)
+        : l10n.t('{0}, and unchanged since. This shows change, not who signed.', who),
     );
   const items = found.changes.map((change) => {
-    const { start } = spotOf(source, change);
-    const row = document.positionAt(start).line + 1;
+    const { start } = placeOfChange(source, change);
+    const line = document.positionAt(start).line + 1;
     const label = `${plain(change.part)}: ${changeWords(change.what)}`;
-    return { label, description: l10n.t('row {0}', row), start };
+    return { label, description: l10n.t('line {0}', line), start };
   });
   const picked = await vscode.window.showQuickPick(items, {
     title: l10n.t('{0}, and changed since', who),
-    placeHolder: l10n.t('Choose a part to go to its row. This shows change, not who made it.'),
+    placeHolder: l10n.t('Choose a part to go to its line. This shows change, not who made it.'),
     ignoreFocusOut: true,
   });
   if (picked !== undefined) await goTo(document, picked.start);
 }
 
-function changeWords(what: 'changed' | 'added' | 'removed'): string {
+function changeWords(what: Change['what']): string {
   const { l10n } = vscode;
   switch (what) {
     case 'changed':
@@ -165,6 +156,10 @@ function changeWords(what: 'changed' | 'added' | 'removed'): string {
       return l10n.t('added');
     case 'removed':
       return l10n.t('removed');
+    case 'not read':
+      return l10n.t('not read');
+    case 'without author and date':
+      return l10n.t('without author and date');
   }
 }
 

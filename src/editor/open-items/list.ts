@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { sha256 } from '../../documents/signature/digests.ts';
+import { sha256 } from '../host/digest.ts';
 import { Caseload, factsOf, unreadFacts, type NoteFacts, type OpenItem } from '../../followup/caseload.ts';
 import { factsOfRow, rowOfFacts } from '../../followup/kept-facts.ts';
 import { inSlices, type Pace } from '../../followup/slices.ts';

@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { sha256 } from '../../documents/signature/digests.ts';
+import { sha256 } from '../host/digest.ts';
 import { inSlices } from '../../followup/slices.ts';
 import { pace } from '../host/clock.ts';
 import { writeWhole } from '../host/files.ts';

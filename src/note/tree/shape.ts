@@ -11,6 +11,8 @@ export interface KeyShape {
   /** What a bare text may say in one line, of one map or several. */
   readonly line?: string;
   readonly open: boolean;
+  /** Left out of the signature, since it is written after signing. */
+  readonly unsigned?: true;
   readonly aliases: readonly string[];
 }
 

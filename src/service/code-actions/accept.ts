@@ -13,7 +13,7 @@ const written: ReadonlySet<string> = new Set(['yaml', 'shape', 'practice']);
  * Undefined where there is nothing to accept or no place for it.
  */
 export function acceptance(
-  { text, root, note }: Analysis,
+  { text, root, note, context }: Analysis,
   finding: Finding,
   maps: readonly PlacedMap[],
 ): OfferedFix | undefined {
@@ -24,6 +24,8 @@ export function acceptance(
     ['check', finding.code],
     ['reason', '??'],
     ['by', '??'],
+    // What comes after signing says when.
+    ...(note.keys.has('signed') ? [['on', context.today ?? '??'] as const] : []),
   ];
   const edits = addItem(text, part, 'accepted', fields, 'list', isCompact(text, root));
   if (isRefused(edits)) return undefined;

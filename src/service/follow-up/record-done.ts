@@ -1,5 +1,6 @@
 import { plain } from '../../documents/one-line.ts';
-import { partsOf } from '../../documents/signature/digests.ts';
+import { newestFormat, partsOf, type Format } from '../../note/signature/parts.ts';
+import { formatOf } from '../../note/signature/verify.ts';
 import { factsOf, openIn, type OpenItem } from '../../followup/caseload.ts';
 import { applyEdits } from '../../note/tree/edit.ts';
 import type { TextEdit } from '../../note/tree/finding.ts';
@@ -113,7 +114,10 @@ function verified(
     edits,
     at: placeIn(edits),
     staysOpen: item !== undefined && like(open) === like(before),
-    signedParts: note?.signed === undefined || root === null ? [] : changedParts(root, after.root),
+    signedParts:
+      note?.signed === undefined || root === null
+        ? []
+        : changedParts(root, after.root, formatOf({ value: note }) ?? newestFormat),
   };
 }
 
@@ -141,9 +145,9 @@ function placeIn(edits: readonly TextEdit[]): Range {
 function changedParts(
   before: NonNullable<Analysis['root']>,
   after: NonNullable<Analysis['root']>,
+  format: Format,
 ): readonly string[] {
-  const nobody = { by: '', at: '' };
-  const were = partsOf(before, nobody);
-  const are = partsOf(after, nobody);
+  const were = partsOf(before, format);
+  const are = partsOf(after, format);
   return [...new Set([...were.keys(), ...are.keys()])].filter((name) => were.get(name) !== are.get(name));
 }

@@ -1,6 +1,6 @@
 /** What is open over all notes: how it is looked at, how it is shown, and how a row that says it is done gets written. */
 import * as vscode from 'vscode';
-import { signatureEdit } from '../../../src/documents/signature/sign.ts';
+import { signatureEdit } from '../../../src/note/signature/sign.ts';
 import { OpenList, type OpenHome } from '../../../src/editor/open-items/list.ts';
 import { OpenStore } from '../../../src/editor/open-items/store.ts';
 import { headingsOf, rowsBelow, treeItemOf, type OpenRow } from '../../../src/editor/open-items/tree.ts';
@@ -333,7 +333,7 @@ describe('a signature', () => {
 
   it('shows what was changed later, and goes there', async () => {
     const text = noteOf(2);
-    const edit = await signatureEdit(readNote(text), 'K.O.', '2026-03-02 16:40');
+    const edit = signatureEdit(readNote(text), 'K.O.', '2026-03-02 16:40');
     ok(typeof edit !== 'string', 'it was not signed');
     const signed = (text + edit.text).replace('1.5 mL', '2.5 mL');
     await fs.writeFile(inWorkspace('signed.wheal.yaml'), bytes(signed));

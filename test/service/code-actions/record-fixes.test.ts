@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { readNote } from '../../../src/note/read.ts';
-import { signatureEdit } from '../../../src/documents/signature/sign.ts';
+import { signatureEdit } from '../../../src/note/signature/sign.ts';
 import { analyse, fixAll, fixesAt, type OfferedFix } from '../../../src/service/index.ts';
 import { sampleTables } from '../notes.ts';
 import { times } from '../../share.ts';
@@ -304,13 +304,13 @@ describe('correcting the record', () => {
 
   const order = ['spelling sure', 'spelling', 'plan', 'record', 'accept', 'fill'];
 
-  it('comes no more once the note is signed, while accepting and what to do now still do', async () => {
+  it('comes no more once the note is signed, while accepting and what to do now still do', () => {
     for (const text of [
       lidocaine('35 mL'),
       note('specimen: {label: A, medium: formalin, tests: [direct immunofluorescence], sent: 2026-02-03}'),
     ]) {
       assert.ok(fixesOf(text).some(isRecord));
-      const edit = await signatureEdit(readNote(text), 'K.O.', '2026-03-02 12:00');
+      const edit = signatureEdit(readNote(text), 'K.O.', '2026-03-02 12:00');
       assert.ok(typeof edit !== 'string');
       const signed = fixesOf(applyEdits(text, [edit]));
       assert.deepEqual(signed.filter(isRecord), []);

@@ -1,12 +1,10 @@
 import assert from 'node:assert/strict';
-import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { canonical } from '../../../src/documents/signature/canonical.ts';
-import { sha256 } from '../../../src/documents/signature/digests.ts';
-import { signatureEdit } from '../../../src/documents/signature/sign.ts';
-import { verify, type Verification } from '../../../src/documents/signature/verify.ts';
+import { canonical } from '../../../src/note/signature/canonical.ts';
+import { signatureEdit } from '../../../src/note/signature/sign.ts';
+import { verify, type Verification } from '../../../src/note/signature/verify.ts';
 import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { readNote } from '../../../src/note/read.ts';
 import type { Node } from '../../../src/note/tree/tree.ts';
@@ -28,14 +26,14 @@ procedures:
     accepted: [{check: specimen/missing, reason: not needed, by: K.O.}]
 `;
 
-async function signed(text: string, by = 'K.O.'): Promise<string> {
-  const edit = await signatureEdit(readNote(text), by, at);
+function signed(text: string, by = 'K.O.'): string {
+  const edit = signatureEdit(readNote(text), by, at);
   assert.ok(typeof edit !== 'string', 'it was not signed');
   return applyEdits(text, [edit]);
 }
 
-async function changes(text: string): Promise<readonly string[]> {
-  const found: Verification = await verify(readNote(text));
+function changes(text: string): readonly string[] {
+  const found: Verification = verify(readNote(text));
   assert.ok(found.kind === 'signed');
   return found.changes.map(({ part, what }) => `${part} ${what}`);
 }
@@ -90,34 +88,26 @@ describe('canonical form', () => {
   });
 });
 
-describe('digest', () => {
-  // FIPS 180-2, appendix B.1.
-  it('is SHA-256', async () => {
-    assert.equal(await sha256('abc'), 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
-    const text = 'Müller – ½ mL';
-    assert.equal(await sha256(text), createHash('sha256').update(text).digest('hex'));
-  });
-});
-
 describe('signature', () => {
-  it('stands until something that it covers is changed', async () => {
-    const text = await signed(note);
-    assert.deepEqual(await changes(text), []);
-    assert.deepEqual(await changes(replaced(text, '62 kg', '82 kg')), ['patient changed']);
-    assert.deepEqual(await changes(replaced(text, 'size: 4 mm', 'size: 6 mm')), ['procedure 1 changed']);
-    assert.deepEqual(await changes(replaced(text, 'consent: written\n', '')), ['consent removed']);
-    assert.deepEqual(await changes(replaced(text, 'consent: written', 'consent: written\nclinician: K.O.')), [
+  it('stands until something that it covers is changed', () => {
+    const text = signed(note);
+    assert.deepEqual(changes(text), []);
+    assert.deepEqual(changes(replaced(text, '62 kg', '82 kg')), ['patient changed']);
+    assert.deepEqual(changes(replaced(text, 'size: 4 mm', 'size: 6 mm')), ['procedure 1 changed']);
+    assert.deepEqual(changes(replaced(text, 'consent: written\n', '')), ['consent removed']);
+    assert.deepEqual(changes(replaced(text, 'consent: written', 'consent: written\nclinician: K.O.')), [
       'clinician added',
     ]);
-    assert.deepEqual(
-      await changes(replaced(text, '    method: shave\n', '    method: shave\n  - site: chin\n')),
-      ['procedure 3 added', 'accepted 1 changed'],
-    );
-    assert.deepEqual(await changes(replaced(text, '  by: "K.O."', '  by: "M.R."')), ['signature changed']);
+    assert.deepEqual(changes(replaced(text, '    method: shave\n', '    method: shave\n  - site: chin\n')), [
+      'procedure 3 added',
+      'accepted 1 changed',
+      'an accepted finding without author and date',
+    ]);
+    assert.deepEqual(changes(replaced(text, '  by: "K.O."', '  by: "M.R."')), ['signature changed']);
   });
 
-  it('does not mind how the note is written', async () => {
-    const text = await signed(note);
+  it('does not mind how the note is written', () => {
+    const text = signed(note);
     const other = replaced(
       replaced(
         replaced(text, ' # where', ''),
@@ -127,11 +117,11 @@ describe('signature', () => {
       'consent: written\n',
       '',
     ).replace('wheal: 1\n', 'consent: written\nwheal: 1\n');
-    assert.deepEqual(await changes(other), []);
+    assert.deepEqual(changes(other), []);
   });
 
-  it('leaves room for what comes later', async () => {
-    const text = await signed(note);
+  it('leaves room for what comes later', () => {
+    const text = signed(note);
     const later = replaced(
       replaced(
         replaced(
@@ -140,55 +130,61 @@ describe('signature', () => {
           'sent: 2026-03-02, results: [{received: 2026-03-09, diagnosis: nevus}]}',
         ),
         '    closure: {',
-        '    sutures-out: 2026-03-14\n    accepted: [{check: site/repeated, reason: seen, by: K.O.}]\n    closure: {',
+        '    sutures-out: 2026-03-14\n    accepted: [{check: site/repeated, reason: seen, by: K.O., on: 2026-03-03}]\n    closure: {',
       ),
       'consent: written\n',
-      'consent: written\nevents: [{on: 2026-03-03, kind: call}]\naddenda: [{at: 2026-03-04, by: K.O., text: more}]\naccepted: [{check: x/y, reason: z}]\n',
+      'consent: written\nevents: [{on: 2026-03-03, kind: call}]\naddenda: [{at: 2026-03-04, by: K.O., text: more}]\naccepted: [{check: x/y, reason: z, by: K.O., on: 2026-03-03}]\n',
     );
-    assert.deepEqual(await changes(later), []);
+    assert.deepEqual(changes(later), []);
     assert.deepEqual(
-      await changes(replaced(text, 'sent: 2026-03-02}', 'sent: 2026-03-02, result: {received: 2026-03-09}}')),
+      changes(replaced(text, 'sent: 2026-03-02}', 'sent: 2026-03-02, result: {received: 2026-03-09}}')),
       [],
     );
   });
 
-  it('notices that what was accepted at signing is another', async () => {
-    const text = await signed(note);
-    assert.deepEqual(await changes(replaced(text, 'reason: not needed', 'reason: forgot')), [
+  it('notices that what was accepted at signing is another', () => {
+    const text = signed(note);
+    assert.deepEqual(changes(replaced(text, 'reason: not needed', 'reason: forgot')), [
       'accepted 1 changed',
+      'an accepted finding without author and date',
     ]);
   });
 
-  it('can be put under every sample, and holds', async () => {
+  it('can be put under every sample that can be read, and holds', () => {
     const folder = join(import.meta.dirname, '..', '..', '..', 'samples');
+    const refused: string[] = [];
     for (const name of readdirSync(folder).filter((one) => !one.startsWith('practice'))) {
       const text = readFileSync(join(folder, name), 'utf8');
-      assert.deepEqual(await changes(await signed(text)), [], name);
+      const isRead = readNote(text).problems.every(({ code }) => !code.startsWith('yaml/'));
+      if (isRead) assert.deepEqual(changes(signed(text)), [], name);
+      else refused.push(name);
     }
+    assert.deepEqual(refused, ['comma-trap.wheal.yaml']);
   });
 
-  it('is refused where the note cannot be read or is signed, and without a name', async () => {
-    const refusal = async (text: string, by = 'K.O.'): Promise<unknown> =>
-      signatureEdit(readNote(text), by, at);
-    assert.equal(await refusal('- a\n- b\n'), 'unreadable');
-    assert.equal(await refusal(`${note}  - site: [left\n`), 'unreadable');
-    assert.equal(await refusal('{visit: 2026-03-02, patient: {id: C-1}}\n'), 'unreadable');
-    assert.equal(await refusal(`${note}...\n`), 'unreadable');
-    assert.equal(await refusal(await signed(note)), 'signed already');
-    assert.equal(await refusal(note, ' '), 'no name');
+  it('is refused where the note cannot be read or is signed, and without a name', () => {
+    const refusal = (text: string, by = 'K.O.'): unknown => signatureEdit(readNote(text), by, at);
+    assert.equal(refusal('- a\n- b\n'), 'unreadable');
+    assert.equal(refusal(`${note}  - site: [left\n`), 'unreadable');
+    assert.equal(refusal('{visit: 2026-03-02, patient: {id: C-1}}\n'), 'unreadable');
+    assert.equal(refusal(`${note}...\n`), 'unreadable');
+    assert.equal(refusal(signed(note)), 'signed already');
+    assert.equal(refusal(note, ' '), 'no name');
+    assert.equal(refusal(`draft: yes\n${note}`), 'draft');
+    assert.equal(refusal(`${note}---\nsigned: {digests: {}}\n`), 'signed already');
   });
 
-  it('keeps line ends, and takes any name', async () => {
-    const windows = await signed(note.replace(/\n/g, '\r\n').trimEnd());
+  it('keeps line ends, and takes any name', () => {
+    const windows = signed(note.replace(/\n/g, '\r\n').trimEnd());
     assert.doesNotMatch(windows, /[^\r]\n/);
-    assert.deepEqual(await changes(windows), []);
+    assert.deepEqual(changes(windows), []);
     for (const by of ['O\'Neill "Bo"', 'a: b # c', '?? ', 'Ünal'])
-      assert.deepEqual(await changes(await signed(note, by)), [], by);
+      assert.deepEqual(changes(signed(note, by)), [], by);
   });
 
-  it('says where there is nothing to compare', async () => {
-    assert.deepEqual(await verify(readNote(note)), { kind: 'unsigned' });
-    const found = await verify(readNote(`${note}signed: {by: K.O., at: 2026-03-02}\n`));
+  it('says where there is nothing to compare', () => {
+    assert.deepEqual(verify(readNote(note)), { kind: 'unsigned' });
+    const found = verify(readNote(`${note}signed: {by: K.O., at: 2026-03-02}\n`));
     assert.equal(found.kind, 'no digests');
   });
 });
