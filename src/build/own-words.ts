@@ -12,7 +12,8 @@ import { diagnoses } from '../reference/diagnoses.ts';
 import { dressings } from '../reference/dressings.ts';
 import { cardiacConditions } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
-import { contacts, findingsToAct, scarRisks } from '../reference/follow-up.ts';
+import { contacts, otherPersons, patientWords } from '../reference/contact-ways.ts';
+import { findingsToAct, scarRisks } from '../reference/follow-up.ts';
 import { helpers } from '../reference/helpers.ts';
 import { hemostasis } from '../reference/hemostasis.ts';
 import { implants } from '../reference/implants.ts';
@@ -46,6 +47,8 @@ const tables: readonly (readonly WordRow[])[] = [
   closures,
   consents,
   contacts,
+  otherPersons,
+  patientWords,
   depths,
   diagnoses,
   dressings,

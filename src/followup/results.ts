@@ -1,5 +1,5 @@
 import { readDate } from '../note/values/dates.ts';
-import type { Result, Specimen, Told } from '../note/generated/types.ts';
+import type { Attempt, Result, Specimen, Told } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { phrasesOf } from '../note/words/phrases.ts';
 import { rowsIn, understand } from '../note/words/understood.ts';
@@ -11,6 +11,7 @@ import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { tellingsOf } from './telling.ts';
 import { endOf, termText } from './terms.ts';
 import { recallDay, timeIn } from './times.ts';
 
@@ -24,8 +25,10 @@ export interface Loop {
   readonly needsPlan: boolean;
   /** The first time that the patient heard it. */
   readonly told: Day | undefined;
-  /** Times that somebody tried without reaching the patient. */
-  readonly attempts: readonly Told[];
+  /** Times that somebody tried without reaching the patient, or told somebody else. */
+  readonly tried: readonly (Told | Attempt)[];
+  /** Times of which the words do not say whether the patient heard it, where the result asks for a step. */
+  readonly unsure: readonly Told[];
   /** What is to be done next, in the words of the note; undefined where nothing is, or nobody said. */
   readonly next: string | undefined;
   /** Whether the note says that nothing is to be done. */
@@ -62,30 +65,19 @@ function loopOf(result: Result, received: Day, tables: Tables): Loop {
     .mentionsIn(diagnosis?.value ?? '')
     .filter(({ standing }) => standing === 'asserted' || standing === 'asked');
   const nothingNext = next?.value !== undefined && saysNothing(next.value);
-  const { attempts, heard } = tellingsOf(result, tables);
+  const { heard, tried, unsure } = tellingsOf(result, findings.length > 0, tables);
   return {
     result,
     received,
     urgent: findings.some(({ row }) => row.urgent),
     needsPlan: findings.length > 0,
     told: earliest(heard),
-    attempts,
+    tried,
+    unsure,
     next: nothingNext ? undefined : next?.value?.trim(),
     nothingNext,
     done: doneOn(done),
   };
-}
-
-/** The days on which the patient heard a result, and the times that somebody tried. */
-function tellingsOf({ told }: Result, tables: Tables): { attempts: readonly Told[]; heard: readonly Day[] } {
-  const attempts: Told[] = [];
-  const heard: Day[] = [];
-  for (const one of told ?? []) {
-    const day = heardOn(one, tables);
-    if (day !== undefined) heard.push(day);
-    else if (one.on?.value !== undefined) attempts.push(one);
-  }
-  return { attempts, heard };
 }
 
 /** A result without a day of receipt has come where it says what was found. */
@@ -93,20 +85,6 @@ function arrivalOf({ received, diagnosis }: Result): Day | undefined {
   if (received?.value !== undefined) return received.value;
   return diagnosis?.value === undefined ? undefined : dayNotSaid;
 }
-
-/** When a patient heard it; undefined for an attempt, and for what can't be read as a day. */
-function heardOn({ on, by, how }: Told, tables: Tables): Day | undefined {
-  if (isAttempt({ how }, tables)) return undefined;
-  if (on !== undefined) return on.value;
-  return by?.value === undefined && how?.value === undefined ? undefined : dayNotSaid;
-}
-
-/** Whether somebody only tried to tell a patient. */
-export const isAttempt = ({ how }: { readonly how?: Told['how'] }, { followUp }: Tables): boolean =>
-  how?.value !== undefined &&
-  phrasesOf(followUp.contacts)
-    .mentionsIn(how.value)
-    .some(({ row }) => !row.reached);
 
 /** Any word that does not deny it says that a step was done; a date in it says when. */
 function doneOn(done: Leaf<string> | undefined): Day | undefined {
@@ -277,14 +255,13 @@ function resultItem(
 }
 
 function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned {
-  const { urgent, attempts, result, received } = loop;
+  const { urgent, unsure, result, received } = loop;
   const term = tellingTerm(urgent, tables);
   const to = endOf(came, term, tables.closedDays);
   const { begins, said } =
     received === dayNotSaid
       ? { begins: undefined, said: 'a day that the note does not say' }
       : { begins: came, said: came };
-  const last = attempts.at(-1)?.on?.value;
   return planned(place, {
     kind: 'telling the patient',
     from: came,
@@ -294,13 +271,13 @@ function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): P
     begins,
     urgent,
     done: loop.told,
-    unclear: result.told?.some(({ on }) => isUnclear(on)) ?? false,
-    what: last === undefined ? undefined : `tried ${times(attempts.length)}, last on ${last}`,
+    unclear: unsure.length > 0 || (result.told?.some(({ on }) => isUnclear(on)) ?? false),
+    what: triesText(loop, tables),
     which: received,
     reason: `The result came on ${said}; the patient hears it within ${termText(term)}${urgent ? ', since this diagnosis cannot wait' : ''}.`,
     source: term.source,
     mark: term.mark,
-    at: result.told?.[0] ?? result.received ?? result.head,
+    at: result.told?.[0] ?? result.attempts?.[0] ?? result.received ?? result.head,
   });
 }
 
@@ -308,6 +285,21 @@ function tellingTerm(urgent: boolean, { followUp, overdue }: Tables): Term {
   const own = urgent ? overdue.cancer : overdue.telling;
   if (own !== undefined) return { count: own, unit: 'working days', source: 'practice-file', mark: 'format' };
   return urgent ? followUp.terms.tellingUrgent : followUp.terms.telling;
+}
+
+/** What was tried, in the words of a list; undefined where nothing was. */
+function triesText({ tried, unsure }: Loop, { overdue }: Tables): string | undefined {
+  const days = tried.flatMap(({ on }) => on?.value ?? []).sort();
+  const last = days.at(-1);
+  const doubt = unsure.at(-1)?.how?.value;
+  const parts = [
+    ...(tried.length === 0
+      ? []
+      : [`tried ${times(tried.length)}${last === undefined ? '' : `, last on ${last}`}`]),
+    ...(tried.length < overdue.attempts ? [] : ['send a letter']),
+    ...(doubt === undefined ? [] : [`“${doubt}” does not say that the patient heard it`]),
+  ];
+  return parts.length === 0 ? undefined : parts.join('; ');
 }
 
 const times = (count: number): string => (count === 1 ? 'once' : `${count} times`);

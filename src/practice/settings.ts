@@ -52,6 +52,8 @@ export interface Overdue {
   readonly telling: number | undefined;
   /** The same for a diagnosis that can't wait. */
   readonly cancer: number | undefined;
+  /** Tries to reach a patient after which a letter is proposed. */
+  readonly attempts: number;
 }
 
 export const usualFacts: PracticeFacts = {
@@ -76,6 +78,7 @@ export const usualOverdue: Overdue = {
   mycobacterialCulture: 56,
   telling: undefined,
   cancer: undefined,
+  attempts: 3,
 };
 
 export function factsOf(practice: Practice, faults: Faults): PracticeFacts {
@@ -110,7 +113,7 @@ const wordsOf = (entries: readonly OpenEntry[] | undefined): ReadonlyMap<string,
   new Map((entries ?? []).map(({ name, value }) => [name, textOf(value)]));
 
 export function overdueOf({ overdue }: Practice): Overdue {
-  const { result, fungalCulture, mycobacterialCulture, telling, cancer } = overdue ?? {};
+  const { result, fungalCulture, mycobacterialCulture, telling, cancer, attempts } = overdue ?? {};
   return {
     ...usualOverdue,
     ...defined({
@@ -119,6 +122,7 @@ export function overdueOf({ overdue }: Practice): Overdue {
       mycobacterialCulture: mycobacterialCulture?.value,
       telling: telling?.value,
       cancer: cancer?.value,
+      attempts: attempts?.value,
     }),
   };
 }

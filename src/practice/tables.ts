@@ -15,8 +15,8 @@ import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
+import { contacts, otherPersons, patientWords, type ContactRow } from '../reference/contact-ways.ts';
 import {
-  contacts,
   eventTerms,
   findingsToAct,
   homeCare,
@@ -25,7 +25,6 @@ import {
   scarRisks,
   slowTests,
   terms,
-  type ContactRow,
   type FindingRow,
 } from '../reference/follow-up.ts';
 import { helpers } from '../reference/helpers.ts';
@@ -160,6 +159,8 @@ export interface Tables {
 
 const followUp = {
   contacts: new WordTable<ContactRow>(contacts),
+  otherPersons: new WordTable<WordRow>(otherPersons),
+  patientWords: new WordTable<WordRow>(patientWords),
   eventTerms,
   findings: new WordTable<FindingRow>(findingsToAct),
   homeCare,

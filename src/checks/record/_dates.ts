@@ -7,7 +7,7 @@ import { shared } from '../shared.ts';
 
 /** A date of the note, the form of the messages about it, and what must have come before it. */
 export interface Dated {
-  readonly form: 'visit' | 'out' | 'sent' | 'received' | 'told' | 'event' | 'signed' | 'addendum';
+  readonly form: 'visit' | 'out' | 'sent' | 'received' | 'told' | 'tried' | 'event' | 'signed' | 'addendum';
   readonly date: IsoDate;
   readonly leaf: Leaf<unknown>;
   readonly after: Dated | undefined;
@@ -32,9 +32,10 @@ export class Walk {
 
   addSpecimen({ sent, results }: Specimen, visit: Dated | undefined): void {
     const left = this.add('sent', sent, visit);
-    for (const { received, told } of results ?? []) {
+    for (const { received, told, attempts } of results ?? []) {
       const came = this.add('received', received, left);
       for (const { on } of told ?? []) this.add('told', on, came);
+      for (const { on } of attempts ?? []) this.add('tried', on, came);
     }
   }
 }

@@ -14,6 +14,8 @@ export const check: Check = {
     sent: 'The specimen is said to have been sent on {date}, and today is {other}. Check the date.',
     received: 'The result is said to have come on {date}, and today is {other}. Check the date.',
     told: 'The patient is said to have been told on {date}, and today is {other}. Check the date.',
+    tried:
+      'Somebody is said to have tried to tell the patient on {date}, and today is {other}. Check the date.',
     event:
       'This event is dated {date}, and today is {other}. Check the date, or take it out until it has happened.',
     signed: 'The note is said to have been signed on {date}, and today is {other}. Check the date.',

@@ -1,5 +1,6 @@
 import type { DoseJudgement } from '../../dose/judge.ts';
 import type {
+  Attempt,
   Event,
   Note,
   Procedure,
@@ -15,7 +16,7 @@ import { readSite } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { joined, said, saidAs, sentence } from '../from-note.ts';
-import { isAttempt } from '../../followup/results.ts';
+import { reachedBy, toldWay } from '../../followup/telling.ts';
 import { anesthesiaOf, notSentOf, stitchesSaid } from './procedure.ts';
 
 /** What is due, outstanding or done since, procedure by procedure. */
@@ -77,9 +78,17 @@ function specimenRows(specimen: Specimen, due: readonly Planned[], tables: Table
 const overdueAfter = (item: Planned | undefined): string | undefined =>
   item === undefined ? undefined : `overdue after ${item.to}`;
 
-function resultOf({ received, diagnosis, reviewed, told = [], next, done }: Result, tables: Tables): string {
-  const tellings = told.flatMap((one) => toldOf(one, tables) ?? []);
-  const heard = told.some((one) => !isAttempt(one, tables) && toldOf(one, tables) !== undefined);
+function resultOf(result: Result, tables: Tables): string {
+  const { received, diagnosis, reviewed, told = [], attempts = [], next, done } = result;
+  const tellings = [
+    ...told.flatMap((one) => toldOf(one, tables) ?? []),
+    ...attempts.flatMap((one) => triedOf(one) ?? []),
+  ];
+  const heard =
+    told.some((one) => toldWay(one, tables) === 'told' && toldOf(one, tables) !== undefined) ||
+    attempts.some((one) => reachedBy(one, tables));
+  const nothing = received === undefined && tellings.length === 0;
+  const unsure = told.some((one) => toldWay(one, tables) === 'unclear');
   return (
     joined(
       [
@@ -87,7 +96,7 @@ function resultOf({ received, diagnosis, reviewed, told = [], next, done }: Resu
         said(diagnosis),
         saidAs('reviewed', reviewed),
         joined(tellings, ', then '),
-        heard || (received === undefined && tellings.length === 0) ? undefined : 'patient not told yet',
+        heard || nothing || unsure ? undefined : 'patient not told yet',
         saidAs('next:', next),
         saidAs('done', done),
       ],
@@ -96,13 +105,20 @@ function resultOf({ received, diagnosis, reviewed, told = [], next, done }: Resu
   );
 }
 
+/** What is said of telling: told where the words say that the patient heard it, and else what was done. */
 function toldOf(one: Told, tables: Tables): string | undefined {
   const { on, by, how } = one;
-  if (isAttempt(one, tables))
-    return joined([joined([saidAs('tried on', on) ?? 'tried', saidAs('by', by)], ' '), said(how)]);
+  const way = toldWay(one, tables);
+  if (way === 'attempt' || way === 'other-person') return triedOf(one);
+  if (way === 'unclear') return joined([said(how), saidAs('on', on), saidAs('by', by)], ' ');
   const words = joined([said(on), saidAs('by', by), saidAs('by', how)], ' ');
-  if (words === undefined) return undefined;
-  return `patient told ${words}`;
+  return words === undefined ? undefined : `patient told ${words}`;
+}
+
+function triedOf({ on, by, how, outcome }: Told & Partial<Attempt>): string | undefined {
+  const words = joined([said(how), said(outcome)]);
+  if (on === undefined && by === undefined && words === undefined) return undefined;
+  return joined([joined([saidAs('tried on', on) ?? 'tried', saidAs('by', by)], ' '), words]);
 }
 
 /** Events and additions after the visit, as the note has them. */

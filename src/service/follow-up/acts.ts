@@ -1,6 +1,7 @@
 import type { OpenItem } from '../../followup/caseload.ts';
 import type { DueKind } from '../../followup/due.ts';
 import { loopsOf } from '../../followup/results.ts';
+import { wayOf } from '../../followup/telling.ts';
 import type { TextEdit } from '../../note/tree/finding.ts';
 import type { Event, Note, Procedure, Result, Specimen } from '../../note/generated/types.ts';
 import type { Part } from '../../note/tree/leaf.ts';
@@ -159,12 +160,18 @@ const received: Act = (sheet, { specimen }) => {
   };
 };
 
-const ways: readonly Choice[] = [
-  ...['telephone', 'visit', 'letter', 'portal message'].map((text) => ({
-    text,
-    detail: 'the patient knows',
-  })),
-  ...['voicemail', 'no answer'].map((text) => ({ text, detail: 'an attempt: it stays open' })),
+const waysOffered: readonly (readonly [detail: string, ways: readonly string[]])[] = [
+  ['the patient heard it', ['telephone', 'visit', 'video visit']],
+  ['enough only where the result asks for nothing', ['letter', 'portal message']],
+  ['an attempt: it stays open', ['voicemail', 'no answer']],
+];
+const ways: readonly Choice[] = waysOffered.flatMap(([detail, texts]) =>
+  texts.map((text) => ({ text, detail })),
+);
+
+const triedFields = (answers: Answers): Fields => [
+  ...fieldsOf(['on', 'by'], answers),
+  ['outcome', answers.get('how') ?? unknown],
 ];
 
 const told: Act = (sheet, { specimen, result }) => {
@@ -184,6 +191,8 @@ const told: Act = (sheet, { specimen, result }) => {
       ...(gap?.by?.value === undefined ? [askWords('by', 'Who told, or tried? Initials or name.')] : []),
     ],
     write: (answers) => {
+      if (wayOf(answers.get('how') ?? '', sheet.analysis.context.tables) === 'attempt')
+        return sheet.add(result, 'result', 'attempts', triedFields(answers), 'row');
       const said = gap?.by?.value === undefined ? keys : ['on', 'how'];
       return gap === undefined
         ? sheet.add(result, 'result', 'told', fieldsOf(keys, answers), 'row')

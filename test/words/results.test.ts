@@ -1,0 +1,34 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { parse } from 'yaml';
+import { wayOf } from '../../src/followup/telling.ts';
+import { referenceTables as tables } from '../../src/practice/tables.ts';
+
+type Row = Readonly<Record<string, string>>;
+
+const goal = 0.97;
+
+const unseen = parse(readFileSync('test/fixtures/unseen/results.yaml', 'utf8')) as Record<
+  string,
+  readonly Row[]
+>;
+
+/** Prints the share that is right and what is wrong, and holds the share to a goal. */
+function share(part: string, isRight: (row: Row) => string | undefined): void {
+  const rows = unseen[part]!;
+  const wrong = rows.flatMap((row) => {
+    const got = isRight(row);
+    return got === undefined ? [] : [`${JSON.stringify(row)} read as ${got}`];
+  });
+  console.log(`      ${part}: ${rows.length - wrong.length} of ${rows.length}`);
+  assert.ok(rows.length - wrong.length >= goal * rows.length, wrong.join('\n'));
+}
+
+describe('results, ways, steps and places that others wrote', () => {
+  it('ways of telling', () => {
+    share('ways', (row) => {
+      const got = wayOf(row.text!, tables);
+      return got === row['means'] ? undefined : got;
+    });
+  });
+});
