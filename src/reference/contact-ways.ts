@@ -91,7 +91,11 @@ export const contacts: readonly ContactRow[] = [
     'channel',
     'phone|by phone|phone call|telephone call|phoned|telephoned|tc|t/c|cell|cell phone|mobile|home phone|tel|call|phone conversation|by telephone',
   ),
-  row('visit', 'channel', 'office visit|clinic visit|appointment|office|clinic|return visit|consultation|consult|nurse visit'),
+  row(
+    'visit',
+    'channel',
+    'office visit|clinic visit|appointment|office|clinic|return visit|consultation|consult|nurse visit',
+  ),
   row(
     'video',
     'channel',
@@ -114,7 +118,7 @@ export const contacts: readonly ContactRow[] = [
     'attempt',
     'nobody|no one|spoke with nobody|spoke to nobody|spoke with no one|spoke to no one|reaching|without reaching|without speaking|without contact|without answer|without reply|without response|line dropped|line went dead|line cut|dropped|before results|before telling|before I could|before discussing|no answer|no ans|NA|no reply|no response|no pick up|no pickup|no contact|no luck|no show|no-show|did not answer|does not answer|doesnt answer|' +
       "didn't answer|doesn't answer|not answering|not answered|unanswered|did not pick up|didn't pick up|not picking up|would not pick up|" +
-      "unable to reach|unable to contact|unable to leave|unable to get a hold|unable to get hold|unable to connect|unable to locate|unable|" +
+      'unable to reach|unable to contact|unable to leave|unable to get a hold|unable to get hold|unable to connect|unable to locate|unable|' +
       'could not reach|could not be reached|could not contact|could not leave|could not get through|could not get hold|could not connect|' +
       "couldn't reach|couldn't get|couldn't leave|couldn't connect|cannot reach|can't reach|can not reach|cannot be reached|cannot leave|can't leave|" +
       'unsuccessful|unsuccessfully|without success|not successful|failed|in vain|to no avail|unreachable|not reachable|not available|unavailable|' +
@@ -128,7 +132,7 @@ export const contacts: readonly ContactRow[] = [
       'returned unclaimed|unclaimed|not claimed|refused delivery|moved|no forwarding address|' +
       'not opened|unopened|never opened|not yet opened|unread|not read|not yet read|never read|not viewed|not yet viewed|unviewed|not seen|not yet seen|' +
       'not activated|not active|inactive|no portal|no portal account|not signed up|never logged in|not logged in|has not logged in|no login|' +
-      'has not opened|has not read|has not viewed|has not been read|has not been viewed|has not been opened|did not open|did not read|hasn\'t read|hasn\'t opened|hasn\'t viewed|' +
+      "has not opened|has not read|has not viewed|has not been read|has not been viewed|has not been opened|did not open|did not read|hasn't read|hasn't opened|hasn't viewed|" +
       'not been opened|not been read|not been viewed|not informed|not told|not notified|not discussed|missed call|missed appointment|missed visit|' +
       'did not come|did not show|DNA|DNKA|cancelled|canceled|rescheduled|no call back|no callback|no return call|never called back|has not called back|did not call back|not called back',
   ),
