@@ -1,4 +1,5 @@
 import type { Note } from '../note/generated/types.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
 import { phrasesOf } from '../note/words/phrases.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
@@ -101,20 +102,24 @@ const isBare = (dressing: Dressings, { dressings }: Tables): boolean =>
   dressing.length > 0 &&
   dressing.every(({ value }) => value !== undefined && dressings.find(value)?.name === 'none');
 
-/** A look at the scar where the note says that the skin is prone to keloids. */
+/** What the note says, of the skin or among the conditions, of scars that grow; undefined where it says nothing of them. */
+export const scarRiskOf = ({ patient }: Note, { scarRisks }: Tables['followUp']): Leaf<string> | undefined =>
+  [...(patient?.skin ?? []), ...(patient?.conditions ?? [])].find(
+    ({ value }) =>
+      value !== undefined &&
+      phrasesOf(scarRisks)
+        .mentionsIn(value)
+        .some(({ standing }) => standing !== 'denied'),
+  );
+
+/** A look at the scar where the note says, of the skin or among the conditions, that the patient is prone to keloids. */
 export function scarItems(
   note: Note,
   visit: IsoDate,
   happened: readonly Happened[],
   { followUp }: Tables,
 ): readonly Planned[] {
-  const risk = (note.patient?.skin ?? []).find(
-    ({ value }) =>
-      value !== undefined &&
-      phrasesOf(followUp.scarRisks)
-        .mentionsIn(value)
-        .some(({ standing }) => standing !== 'denied'),
-  );
+  const risk = scarRiskOf(note, followUp);
   if (risk === undefined || (note.procedures ?? []).length === 0) return [];
   const { from: first, to: last, source, mark } = followUp.scarCheck;
   const [from, to] = [addDays(visit, first), addDays(visit, last)];
@@ -132,7 +137,7 @@ export function scarItems(
       done: looked?.on,
       source,
       mark,
-      reason: `The note says of the skin: ${risk.text}. A scar that begins to rise is treated early.`,
+      reason: `The note says of the patient: ${risk.text}. A scar that begins to rise is treated early.`,
       at: risk,
     }),
   ];

@@ -13,6 +13,11 @@ export interface MethodRow extends WordRow {
   /** Depths, by their names, that do not suit the method, and how much that is worth saying. */
   readonly odd?: Readonly<Record<string, 'information' | 'warning'>>;
   /**
+   * Longest side in mm of what the method usually takes at most; a choice of our own, no source: only a size out of all
+   * proportion to it is doubted.
+   */
+  readonly usualMm?: number;
+  /**
    * mL of local anesthetic that one site usually takes. Common practice, no source: shown as help while a volume is
    * typed, never judged and never written.
    */
@@ -62,6 +67,7 @@ export const methods: readonly MethodRow[] = [
     ...tissue,
     odd: { 'deep dermis': 'information', subcutis: 'warning' },
     usualMl: [0.5, 2],
+    usualMm: 15,
   },
   {
     name: 'deep shave',
@@ -107,6 +113,7 @@ export const methods: readonly MethodRow[] = [
     ...tissue,
     odd: { ...shallow, subcutis: 'information' },
     usualMl: [1, 3],
+    usualMm: 15,
   },
   {
     name: 'scissor',
@@ -139,6 +146,7 @@ export const methods: readonly MethodRow[] = [
     ...tissue,
     odd: { subcutis: 'information' },
     usualMl: [0.2, 1],
+    usualMm: 10,
   },
   {
     name: 'curettage',
@@ -158,6 +166,7 @@ export const methods: readonly MethodRow[] = [
     ],
     ...tissue,
     usualMl: [0.5, 2],
+    usualMm: 20,
   },
   {
     name: 'electrodesiccation and curettage',
@@ -190,6 +199,7 @@ export const methods: readonly MethodRow[] = [
     ],
     ...tissue,
     current: 'either',
+    usualMm: 20,
   },
   {
     name: 'punch',
@@ -233,8 +243,10 @@ export const methods: readonly MethodRow[] = [
       'partial punch biopsy',
     ],
     ...cut,
+    odd: { ...shallow, epidermis: 'warning' },
     diameter: true,
     usualMl: [0.5, 2],
+    usualMm: 6,
   },
   {
     name: 'incisional',
@@ -280,6 +292,7 @@ export const methods: readonly MethodRow[] = [
     ],
     ...cut,
     usualMl: [2, 6],
+    usualMm: 30,
   },
   {
     name: 'excisional',
@@ -371,6 +384,7 @@ export const methods: readonly MethodRow[] = [
     ],
     ...cut,
     usualMl: [3, 10],
+    usualMm: 50,
   },
   {
     name: 'nail biopsy',
@@ -417,6 +431,7 @@ export const methods: readonly MethodRow[] = [
       'nail matrix shave excision',
     ],
     ...tissue,
+    usualMm: 10,
   },
   {
     name: 'nail clipping',

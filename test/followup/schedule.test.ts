@@ -188,11 +188,14 @@ describe('schedule', () => {
         sutured.replace('born: 1961-08-09', `born: 1961-08-09, skin: ${words}`);
       assert.equal(only(on('2026-03-02', skin('keloids on the chest')), 'scar check').state, 'later');
       assert.equal(only(on('2026-03-02', skin('history of keloid')), 'scar check').from, '2026-05-01');
-      for (const words of ['no keloids', 'fragile'])
-        assert.ok(
-          on('2026-03-02', skin(words)).items.every(({ kind }) => kind !== 'scar check'),
-          words,
-        );
+      const conditions = (words: string): string => skin(words).replace('skin:', 'conditions:');
+      assert.equal(only(on('2026-03-02', conditions('[diabetes, keloids]')), 'scar check').state, 'later');
+      for (const words of ['no keloids', 'fragile', 'hypertrophic cardiomyopathy'])
+        for (const text of [skin(words), conditions(words)])
+          assert.ok(
+            on('2026-03-02', text).items.every(({ kind }) => kind !== 'scar check'),
+            words,
+          );
     });
 
     it('knows return visits that events plan, and that the patient came', () => {

@@ -2,6 +2,7 @@ import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 import type { Check, Report, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
+import { lesionMm } from './_lesion-size.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';
 import { depthOf, methodName, question, superficial } from './_procedure.ts';
 
@@ -21,18 +22,6 @@ function isExempt(procedure: Procedure, subject: Subject): boolean {
   return besideFace.has(base.region) && lentigo.test(procedure.question?.value ?? '');
 }
 
-const lengths = /(\d+(?:\.\d+)?)(?:\s*[x×]\s*(\d+(?:\.\d+)?))?\s*(mm|cm)\b/gi;
-
-/** The greatest length in mm that the description of the lesion gives. */
-const lesionMm = ({ lesion }: Procedure): number | undefined => {
-  const found = Array.from(
-    (lesion?.value ?? '').matchAll(lengths),
-    ([, one, other, unit]) =>
-      Math.max(Number(one), Number(other ?? 0)) * (unit?.toLowerCase() === 'cm' ? 10 : 1),
-  );
-  return found.length === 0 ? undefined : Math.max(...found);
-};
-
 /** From this size on a lesion is too large to be taken out as a whole for diagnosis, in mm. */
 const large = 15;
 
@@ -42,12 +31,12 @@ const melanoma: Judge = (procedure, subject) => {
   const { method } = procedure;
   if (method === undefined || isExempt(procedure, subject)) return undefined;
   const name = methodName(procedure, subject);
+  // A curettage and an excision that is too small have findings of their own.
+  if (name === 'curettage' || name === 'excisional') return undefined;
   if (!superficial.has(name)) return partial(procedure, subject);
   const deep = deepEnough.has(depthOf(procedure, subject)?.reaches);
   return deep ? undefined : { at: method, args: { method: name ?? '' } };
 };
-
-const wholeMethods: ReadonlySet<string | undefined> = new Set(['deep shave', 'excisional']);
 
 /** A sample that is smaller than the lesion that it was to take out whole. */
 function partial(procedure: Procedure, subject: Subject): Report | undefined {
@@ -57,7 +46,7 @@ function partial(procedure: Procedure, subject: Subject): Report | undefined {
   if (size === undefined || lesion === undefined || lesion >= large || !(taken > 0 && taken < lesion))
     return undefined;
   const whole =
-    punchOf(procedure, subject.tables) !== undefined || wholeMethods.has(methodName(procedure, subject));
+    punchOf(procedure, subject.tables) !== undefined || methodName(procedure, subject) === 'deep shave';
   return whole
     ? { at: size, form: 'partial', severity: 'information', args: { size: size.text, lesion } }
     : undefined;

@@ -2,16 +2,21 @@ import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Check, Report } from '../check.ts';
 import { rowsIn } from '../words.ts';
+import { disproportionOf } from './_proportion.ts';
 
 /** Diameters in mm that punches are made in. */
 const made: readonly number[] = [1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 10, 12];
 
-function sizeReport({ size, method }: Procedure, tables: Tables): Report | undefined {
+function sizeReport(procedure: Procedure, tables: Tables): Report | undefined {
+  const { size, method } = procedure;
   const [mm, second] = size?.value?.mm ?? [];
   if (size === undefined || mm === undefined) return undefined;
   if (rowsIn(tables.methods, method)[0]?.diameter !== true) return undefined;
   if (second !== undefined && second !== mm) return { at: size, form: 'two', args: { size: size.text } };
-  return made.includes(mm) ? undefined : { at: size, args: { size: size.text } };
+  // A size out of all proportion has a finding of its own.
+  return made.includes(mm) || disproportionOf(procedure, tables) !== undefined
+    ? undefined
+    : { at: size, args: { size: size.text } };
 }
 
 export const check: Check = {

@@ -1,8 +1,7 @@
-import type { Leaf } from '../../note/tree/leaf.ts';
-import { onBodyMidline, type SideWord } from '../../note/words/site.ts';
+import { onBodyMidline } from '../../note/words/site.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { SiteRow } from '../../reference/sites.ts';
 import type { Check, Report } from '../check.ts';
+import { otherSideIn } from './_other-side.ts';
 import { records, type Located, placeOf, ofLocated } from './_side.ts';
 import { format } from '../sources.ts';
 
@@ -45,59 +44,20 @@ function againstLandmarks({ procedure: { landmarks }, site, reading }: Located):
   ];
 }
 
-const opposite = { left: /\bright\s+/gi, right: /\bleft\s+/gi } as const;
-
-/** Words under which the other side may well be named: it is not this lesion. */
-const elsewhere =
-  /\b(?:history|hx|prior|previous|previously|similar|also|another|other|others|second|like|unlike|than|compared?|contralateral|mirror|versus|vs|and|scar|since|after)\b[^.;]*$/i;
-
 /** Other texts of the procedure that name this very place on the other side. */
-function againstTexts({ procedure: { lesion, question }, site, reading }: Located): readonly Report[] {
-  const { side, base } = reading;
-  const [word] = reading.sides;
+function againstTexts(one: Located): readonly Report[] {
+  const { lesion, question } = one.procedure;
+  const [word] = one.reading.sides;
   const found: Report[] = [];
-  if ((side !== 'left' && side !== 'right') || word === undefined) return found;
+  if (word === undefined) return found;
   for (const leaf of [lesion, question]) {
-    const text = leaf?.value;
-    if (leaf === undefined || text === undefined) continue;
-    const other = side === 'left' ? 'right' : 'left';
-    if (!text.toLowerCase().includes(other)) continue;
-    const report = namedIn(leaf, text, word, { site, base, side, other });
-    if (report !== undefined) found.push(report);
+    const other = otherSideIn(leaf, one);
+    if (other === undefined) continue;
+    const { at, first, second } = other;
+    const related = [{ ...placeOf(one.site, word), form: 'first', args: { side: word.side } }];
+    found.push({ at, form: 'text', severity: 'warning', args: { first, second }, related });
   }
   return found;
-}
-
-interface Told {
-  readonly site: Leaf<string>;
-  readonly base: SiteRow;
-  readonly side: 'left' | 'right';
-  readonly other: 'left' | 'right';
-}
-
-/** The first place of a text that names the site on the other side and is not plainly about another one. */
-function namedIn(
-  leaf: Leaf<string>,
-  text: string,
-  word: SideWord,
-  { site, base, side, other }: Told,
-): Report | undefined {
-  const behind = site.text
-    .slice(word.to)
-    .replace(/[,;(].*$/, '')
-    .trim()
-    .toLowerCase();
-  const names = [behind, base.name].filter((name) => name !== '');
-  for (const match of text.matchAll(opposite[side])) {
-    const to = match.index + match[0].length;
-    const rest = text.slice(to).toLowerCase();
-    const name = names.find((one) => rest.startsWith(one));
-    if (name === undefined || elsewhere.test(text.slice(0, match.index))) continue;
-    const related = [{ ...placeOf(site, word), form: 'first', args: { side: word.side } }];
-    const at = within(leaf.node, match.index, to + name.length);
-    return { at, form: 'text', severity: 'warning', args: { first: side, second: other }, related };
-  }
-  return undefined;
 }
 
 export const check: Check = {

@@ -5,7 +5,7 @@ import type { Handout } from './model.ts';
 import { handoutText } from './text.ts';
 
 export { handoutOf } from './handout.ts';
-export type { Language } from './language.ts';
+export type { Language } from '../../note/words/language.ts';
 export type { Handout, NoHandout } from './model.ts';
 
 export type HandoutFormat = 'text' | 'html' | 'eml';

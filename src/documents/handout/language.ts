@@ -1,27 +1,6 @@
+import type { Language } from '../../note/words/language.ts';
 import { dayNumber, weekdayOf } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-
-export type Language = 'en' | 'es';
-
-const names: ReadonlyMap<string, Language> = new Map([
-  ['en', 'en'],
-  ['english', 'en'],
-  ['inglés', 'en'],
-  ['ingles', 'en'],
-  ['es', 'es'],
-  ['spanish', 'es'],
-  ['español', 'es'],
-  ['espanol', 'es'],
-]);
-
-/** The language that a word of the note means: `es`, `Spanish`, `en-US`; undefined where there is no handout in it. */
-export const languageOf = (text: string): Language | undefined =>
-  names.get(
-    text
-      .trim()
-      .toLowerCase()
-      .replace(/[-_][a-z]{2}$/, ''),
-  );
 
 const weekdays: Readonly<Record<Language, readonly string[]>> = {
   en: ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'],

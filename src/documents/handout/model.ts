@@ -1,7 +1,7 @@
 import type { Plan } from '../../followup/schedule.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Language } from './language.ts';
+import type { Language } from '../../note/words/language.ts';
 import type { Avoided, Ointment } from './ointment.ts';
 import type { Wording } from './wording.ts';
 import type { Wound } from './wounds.ts';

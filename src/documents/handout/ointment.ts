@@ -3,7 +3,7 @@ import type { Allergy, Note } from '../../note/generated/types.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { DressingRow } from '../../reference/dressings.ts';
-import type { Language } from './language.ts';
+import type { Language } from '../../note/words/language.ts';
 
 /** What a patient must not be told to put on a wound. */
 export interface Avoided {

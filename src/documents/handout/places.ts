@@ -1,6 +1,6 @@
 import type { SiteReading } from '../../note/words/site.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Language } from './language.ts';
+import type { Language } from '../../note/words/language.ts';
 
 export type Gender = 'm' | 'f';
 

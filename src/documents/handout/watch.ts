@@ -1,4 +1,5 @@
 import { phrasesOf } from '../../note/words/phrases.ts';
+import { scarRiskOf } from '../../followup/home-care.ts';
 import type { BloodThinnerRow } from '../../reference/blood-thinners.ts';
 import type { Facts, Section } from './model.ts';
 import { listed } from './language.ts';
@@ -84,11 +85,11 @@ export function medicineSection({ note, tables, wording }: Facts): Section | und
 }
 
 /** The mark that a biopsy leaves, and the sun; undefined where the skin was only pricked. */
-export function scarSection({ note, wounds, wording }: Facts): Section | undefined {
+export function scarSection({ note, wounds, tables, wording }: Facts): Section | undefined {
   if (wounds.every(({ leaves }) => leaves === 'prick')) return undefined;
   const prone =
     wounds.some(({ reading }) => reading?.base.keloidProne === true) ||
-    (note.patient?.skin ?? []).some(({ value }) => /keloid|hypertrophic/i.test(value ?? ''));
+    scarRiskOf(note, tables.followUp) !== undefined;
   return {
     heading: wording.say('scar-title'),
     items: [

@@ -1,6 +1,6 @@
 import { plain } from '../one-line.ts';
 import type { HandoutFacts } from '../../practice/settings.ts';
-import type { Language } from './language.ts';
+import type { Language } from '../../note/words/language.ts';
 import { argumentsIn, catalogue, type Sentence } from './sentences/index.ts';
 
 type Arguments = Readonly<Record<string, string | number>>;

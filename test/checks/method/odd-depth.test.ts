@@ -4,13 +4,13 @@ import { note } from './_method.ts';
 
 const depths = ['epidermis', 'papillary dermis', 'mid dermis', 'deep dermis', 'subcutis'];
 
-/** Shave: rule of the format. The others: what each method reaches, Am Fam Physician 2011;84:995-1002, MSD Manual. */
+/** Shave, and how grave each is: rule of the format. The others: what each method reaches, Am Fam Physician 2011;84:995-1002, MSD Manual. */
 const odd: Readonly<Record<string, readonly (Severity | '-')[]>> = {
   shave: ['-', '-', '-', 'information', 'warning'],
   'deep shave': ['information', 'information', '-', '-', 'information'],
   scissor: ['-', '-', '-', '-', 'information'],
   curettage: ['-', '-', '-', '-', '-'],
-  punch: ['information', 'information', '-', '-', '-'],
+  punch: ['warning', 'information', '-', '-', '-'],
   incisional: ['information', 'information', '-', '-', '-'],
   excisional: ['information', 'information', '-', '-', '-'],
 };

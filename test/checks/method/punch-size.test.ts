@@ -4,7 +4,7 @@ import { note } from './_method.ts';
 describe('method/punch-size', () => {
   it('flags a diameter that is not made, and two numbers', () => {
     flags('method/punch-size', note('punch', 'size: ⟦9 mm⟧'), { severity: 'information' });
-    flags('method/punch-size', note('punch', 'size: ⟦40 mm⟧'));
+    flags('method/punch-size', note('punch', 'size: ⟦14 mm⟧'));
     flags('method/punch-size', note('punch', 'size: ⟦4 x 6 mm⟧'));
   });
 

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Language } from '../../../src/documents/handout/language.ts';
+import type { Language } from '../../../src/note/words/language.ts';
 import { ointmentWords, inOintments } from '../../../src/documents/handout/ointment.ts';
 import { placeWords, wordsOf, type Gender } from '../../../src/documents/handout/places.ts';
 import { argumentsIn, catalogue } from '../../../src/documents/handout/sentences/index.ts';

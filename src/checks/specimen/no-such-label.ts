@@ -1,0 +1,82 @@
+import type { Check, Report } from '../check.ts';
+import type { Note, Procedure } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { plainWord } from '../../note/words/word-table.ts';
+import { format } from '../sources.ts';
+
+/** A text that names another part of the visit, and the names that it may have. */
+interface Pointer {
+  readonly leaf: Leaf<string> | undefined;
+  readonly names: ReadonlySet<string>;
+  readonly form: 'main' | 'event';
+}
+
+/** "specimen A", "site 2", "procedure #1": the name itself is what comes after. */
+const lead = /^(?:the )?(?:specimens?|labels?|sites?|procedures?|containers?|biops(?:y|ies)|no\.?|number)\s*/;
+const between = /\s*(?:,|;|&|\+|\/|\band\b)\s*/;
+
+const labelsOf = ({ specimen = [] }: Procedure): readonly string[] =>
+  specimen.flatMap(({ label }) => (label?.value === undefined ? [] : [plainWord(label.value)]));
+
+/** The short names, such as A or 2, that a text points with; undefined where it describes in words. */
+function pointed(text: string): readonly string[] | undefined {
+  const names = plainWord(text)
+    .split(between)
+    .map((name) => name.replace(lead, '').replace(/^#\s*/, ''));
+  return names.every((name) => /^(?:[a-z]\d{0,2}|\d{1,2}[a-z]?)$/.test(name)) ? names : undefined;
+}
+
+/** What of a note points to a part of it. Of a label that is open or missing nobody can say that it is not meant. */
+function pointersOf({ procedures = [], events = [] }: Note): readonly Pointer[] {
+  const known = new Set(procedures.flatMap(labelsOf));
+  const numbers = procedures.map((_, at) => String(at + 1));
+  const same = procedures.map((procedure, at): Pointer => {
+    const own = new Set(labelsOf(procedure));
+    const others = procedures.filter((_, other) => other !== at).flatMap(labelsOf);
+    const names = new Set([...others, ...numbers.filter((number) => number !== String(at + 1))]);
+    // Two pieces of one lesion may be two specimens of one procedure.
+    return { leaf: procedure.sameAs, names: own.size > 1 ? known : names, form: 'main' };
+  });
+  const ofEvents = events.map(({ procedure }): Pointer => ({
+    leaf: procedure,
+    names: new Set([...known, ...numbers]),
+    form: 'event',
+  }));
+  return [...same, ...ofEvents];
+}
+
+const isAnyOpen = ({ procedures = [] }: Note): boolean =>
+  procedures.some(({ specimen = [] }) => specimen.some(({ label, notSent }) => !label?.value && !notSent));
+
+function unnamed({ leaf, names, form }: Pointer, { procedures = [] }: Note): readonly Report[] {
+  const wanted = leaf?.value === undefined ? undefined : pointed(leaf.value);
+  if (leaf === undefined || wanted === undefined || wanted.every((name) => names.has(name))) return [];
+  const labels = procedures.flatMap(({ specimen = [] }) =>
+    specimen.flatMap(({ label }) => (label?.value === undefined ? [] : [label.text])),
+  );
+  return [
+    {
+      at: leaf,
+      form: labels.length === 0 ? `${form} unlabeled` : form,
+      args: { text: leaf.text, labels: labels.join(', ') },
+    },
+  ];
+}
+
+export const check: Check = {
+  code: 'specimen/no-such-label',
+  severity: 'warning',
+  title: 'A label that no specimen of the visit has',
+  why: 'What points to nothing leaves open which wound or which container was meant.',
+  sources: [format],
+  messages: {
+    main: '`same-as: {text}` names no other procedure of this visit. Its labels are {labels}.',
+    'main unlabeled': '`same-as: {text}` names no other procedure of this visit; no specimen has a label.',
+    event:
+      'This event concerns {text}, and no specimen or procedure of this visit is called so. The labels are {labels}.',
+    'event unlabeled':
+      'This event concerns {text}, and no specimen or procedure of this visit is called so; no specimen has a label.',
+  },
+  alternatives: { readAs: [] },
+  find: ({ note }) => (isAnyOpen(note) ? [] : pointersOf(note).flatMap((pointer) => unnamed(pointer, note))),
+};
