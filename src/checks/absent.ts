@@ -7,12 +7,12 @@ type Misspelt = ReadonlyMap<string, readonly number[]>;
 
 const misspeltIn = shared((subject: Subject): Misspelt => {
   const found = new Map<string, number[]>();
-  for (const { data, start } of subject.problems('shape/unknown-key')) {
+  for (const { data, at } of subject.problems('shape/unknown-key')) {
     const near = (data as { readonly near?: string } | undefined)?.near;
     if (near === undefined) continue;
     const starts = found.get(near);
-    if (starts === undefined) found.set(near, [start]);
-    else starts.push(start);
+    if (starts === undefined) found.set(near, [at.start]);
+    else starts.push(at.start);
   }
   for (const starts of found.values()) starts.sort((a, b) => a - b);
   return found;

@@ -1,9 +1,8 @@
 import type { DoseJudgement } from '../dose/judge.ts';
-import type { Args, Finding, Fix, Problem, Severity } from '../note/tree/finding.ts';
+import type { Finding, Fix, Problem, Report, Severity } from '../note/tree/finding.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
 import type { SiteReading } from '../note/words/site.ts';
-import type { Range } from '../note/tree/tree.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Sourced } from '../reference/types.ts';
@@ -25,17 +24,6 @@ export interface Subject {
   readonly answers: Map<unknown, object>;
   /** The codes of every check that there is. */
   readonly codes: readonly string[];
-}
-
-/** A finding as a check reports it; the rest is filled in from the check. */
-export interface Report {
-  readonly at: Range;
-  readonly form?: string;
-  /** Where this case is more or less grave than the check's own severity. */
-  readonly severity?: Severity;
-  readonly args?: Args;
-  readonly related?: Finding['related'];
-  readonly data?: unknown;
 }
 
 /** What a fix may ask: the text of its finding, and the words of the practice. */

@@ -1,7 +1,7 @@
 import type { Finding, Problem } from '../note/tree/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
 import { nearest } from '../note/text/nearest.ts';
-import { within } from '../note/tree/tree.ts';
+import { within, type Range } from '../note/tree/tree.ts';
 import { practiceIndex, type Source } from '../note/read.ts';
 import { layOver, type Tables, type Trust } from '../practice/tables.ts';
 import { practiceShapeProblems } from '../schema/validate.ts';
@@ -30,13 +30,13 @@ export function judgePractice(
           ...sentenceProblems(source.value),
         ];
   const findings = all
-    .flatMap(({ code, start, end, ...rest }) => {
-      const check = byCode.get(code);
+    .flatMap((problem) => {
+      const check = byCode.get(problem.code);
       if (check === undefined) return [];
       // What to begin with is not what a note begins with.
       const own = check.messages['practice'] === undefined ? {} : { form: 'practice' };
-      const finding = findingOf(check, { at: { start, end }, ...rest, ...own });
-      return withSeverity(finding, tables.severities.get(code)) ?? [];
+      const finding = findingOf(check, { ...problem, ...own });
+      return withSeverity(finding, tables.severities.get(problem.code)) ?? [];
     })
     .sort((a, b) => a.start - b.start || a.end - b.end);
   const judged = { root: source.root, shapes: practiceIndex, kind: 'practice' } as const;
@@ -54,20 +54,15 @@ function severityProblems(
     if (check === undefined)
       return [unknownWord('practice/unknown-check', name, { start, end }, byCode.keys())];
     const lowered = (severities.get(name) ?? 'error') !== 'error' && isFixed(check);
-    return lowered ? [{ code: 'practice/lowered-danger', start, end, args: { word: name } }] : [];
+    return lowered ? [{ code: 'practice/lowered-danger', at: { start, end }, args: { word: name } }] : [];
   });
 }
 
-function unknownWord(
-  code: string,
-  word: string,
-  at: { readonly start: number; readonly end: number },
-  known: Iterable<string>,
-): Problem {
+function unknownWord(code: string, word: string, at: Range, known: Iterable<string>): Problem {
   const near = nearest(word, known)?.word;
   return near === undefined
-    ? { code, ...at, args: { word } }
-    : { code, ...at, form: 'nearest', args: { word, nearest: near } };
+    ? { code, at, args: { word } }
+    : { code, at, form: 'nearest', args: { word, nearest: near } };
 }
 
 /** Sentences of the practice that replace none, and gaps in them that nothing fills. */
@@ -85,7 +80,7 @@ function sentenceProblems(practice: Practice | null): readonly Problem[] {
               {
                 code: 'practice/unknown-sentence',
                 form: known.length === 0 ? 'gap' : 'gaps',
-                ...within(value.node, index, index + gap.length),
+                at: within(value.node, index, index + gap.length),
                 args: { word, choices: known.join(', ') },
               },
             ],

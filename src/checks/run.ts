@@ -1,7 +1,7 @@
 import type { Elsewhere } from '../dose/types.ts';
 import { dangerUnder } from './unread.ts';
 import { judgeDose, unjudged, type DoseJudgement } from '../dose/judge.ts';
-import type { Finding, Problem, Severity } from '../note/tree/finding.ts';
+import type { Finding, Problem, Report, Severity } from '../note/tree/finding.ts';
 import { byGravity } from '../note/tree/severity.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
 import { noteIndex, type Source } from '../note/read.ts';
@@ -10,7 +10,7 @@ import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { shapeProblems } from '../schema/validate.ts';
 import { acceptancesOf, withAcceptance } from './acceptance.ts';
-import type { Check, Report, Subject } from './check.ts';
+import type { Check, Subject } from './check.ts';
 import { familyOf, isFixed, refusals } from './danger.ts';
 import { withMissingParts } from './missing-part.ts';
 import { checkFailed, moreFindings } from './record/judging.ts';
@@ -156,8 +156,7 @@ function reports(
   const found: Finding[] = [];
   for (const [code, problems] of byCode) {
     const check = words.get(code);
-    if (check !== undefined)
-      for (const problem of problems) found.push(findingOf(check, { ...problem, at: problem }));
+    if (check !== undefined) for (const problem of problems) found.push(findingOf(check, problem));
   }
   for (const { check, find } of finders) {
     try {

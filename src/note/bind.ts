@@ -1,10 +1,9 @@
 import { readInjectionLine, type DictatedField } from './words/dictated.ts';
 import { readStitches } from './words/stitches.ts';
-import type { Args, Problem } from './tree/finding.ts';
+import type { Problem } from './tree/finding.ts';
 import type { Leaf, OpenEntry } from './tree/leaf.ts';
 import { nearestKey } from './text/nearest.ts';
 import { readers } from './values/readers.ts';
-import type { Remark } from './values/reading.ts';
 import type { KeyIndex, KeyShape } from './tree/shape.ts';
 import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree/tree.ts';
 
@@ -78,7 +77,7 @@ export class Binder {
     this.fits = false;
     this.problems.push({
       code: 'yaml/duplicate-key',
-      ...range(entry),
+      at: range(entry),
       args: { key, typed: entry.key },
       related: [{ ...range(first), form: 'first', args: { key } }],
     });
@@ -152,9 +151,9 @@ export class Binder {
 
   /** A dictated line is the map that says the same; undefined where it says that nothing was given. */
   private dictated(node: TextNode, key: KeyShape): Built | undefined {
-    const { fields, remarks } = readInjectionLine(node.text);
-    if (fields.length === 0 && remarks.length === 0) return undefined;
-    for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
+    const { fields, problems } = readInjectionLine(node.text);
+    if (fields.length === 0 && problems.length === 0) return undefined;
+    for (const problem of problems) this.problems.push(placed(problem, node, key));
     return this.fields(node, key, fields);
   }
 
@@ -195,8 +194,8 @@ export class Binder {
     const reader = readers.get(key.reads ?? 'text');
     if (pending || node.garbled === true || reader === undefined)
       return { start, end, text, node, value: undefined, pending };
-    const { value, remarks } = reader(text, key.key);
-    for (const remark of remarks) this.problems.push(problemOf(remark, node, key));
+    const { value, problems } = reader(text, key.key);
+    for (const problem of problems) this.problems.push(placed(problem, node, key));
     const leaf: Leaf<unknown> = { start, end, text, node, value, pending };
     if (key.words !== undefined) this.words.push({ leaf, table: key.words, list: key.list });
     return leaf;
@@ -224,10 +223,15 @@ function verbatim(node: TextNode): Leaf<string> {
   };
 }
 
-function problemOf(remark: Remark, node: TextNode, key: KeyShape): Problem {
-  const { from = 0, to = node.text.length, ...rest } = remark;
-  const args: Args = { key: key.key, text: node.text, ...remark.args };
-  return { ...rest, args, ...range(from === 0 && to === node.text.length ? node : within(node, from, to)) };
+/** A reader's problem, with its place in the file and what its words may name. */
+function placed(problem: Problem, node: TextNode, key: KeyShape): Problem {
+  const { start, end } = problem.at;
+  const isWhole = start === 0 && end === node.text.length;
+  return {
+    ...problem,
+    at: range(isWhole ? node : within(node, start, end)),
+    args: { key: key.key, text: node.text, ...problem.args },
+  };
 }
 
 const range = ({ start, end }: Range): Range => ({ start, end });

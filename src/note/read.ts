@@ -81,5 +81,5 @@ function newerFormat(root: MapNode): Problem | undefined {
   if (version?.kind !== 'text' || !/^\d+(\.\d+)?$/.test(version.text)) return undefined;
   if (Number(version.text) <= ownVersion) return undefined;
   const { start, end, text } = version;
-  return { code: 'shape/newer-format', start, end, args: { version: text, own: ownVersion } };
+  return { code: 'shape/newer-format', at: { start, end }, args: { version: text, own: ownVersion } };
 }

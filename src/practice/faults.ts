@@ -7,7 +7,7 @@ export class Faults {
   readonly problems: Problem[] = [];
 
   add(code: string, { start, end }: Range, args: Args = {}, form = 'main'): void {
-    this.problems.push({ code: `practice/${code}`, form, start, end, args });
+    this.problems.push({ code: `practice/${code}`, form, at: { start, end }, args });
   }
 
   /** An unknown word, with the known one that is nearest. */

@@ -59,7 +59,7 @@ class Walk {
     for (const one of entry.value?.kind === 'list' ? entry.value.items : [entry.value]) {
       if (one?.kind !== 'text' || one.text !== '??' || one.garbled === true) continue;
       const { start, end } = one;
-      this.problems.push({ code: 'shape/pending', form, start, end, args: { key: key.key } });
+      this.problems.push({ code: 'shape/pending', form, at: { start, end }, args: { key: key.key } });
     }
     return entry.value === null ? null : this.node(entry.value, key);
   }

@@ -144,11 +144,10 @@ class Shape {
       return {
         code: 'shape/unknown-key',
         form: 'blank',
-        start: at.start,
-        end: at.end,
+        at: { start: at.start, end: at.end },
         args: { key: joinedKey(typed) },
       };
-    const base = { code: 'shape/unknown-key', start: at.start, end: at.end };
+    const base = { code: 'shape/unknown-key', at: { start: at.start, end: at.end } };
     const args: Args = { key: shortened(typed), map: this.titleOf(place) };
     const near = nearestKey(typed, this.free(place.node, known));
     if (near !== undefined && (owners.length === 0 || near.sure)) {
@@ -177,8 +176,7 @@ class Shape {
     const known = this.index.get(place.map);
     return {
       code: 'shape/missing-key',
-      start: place.at.start,
-      end: place.at.end,
+      at: { start: place.at.start, end: place.at.end },
       args: { key, map: this.titleOf(place), help: known?.byName.get(key)?.description ?? '' },
       data: { key, path: place.path },
     };
@@ -189,14 +187,13 @@ class Shape {
     const key = place.key;
     if (isEmpty(place.node)) {
       const form = place.item ? 'item' : place.required ? 'required' : 'main';
-      return { code: 'shape/empty-value', form, start, end, args: { key } };
+      return { code: 'shape/empty-value', form, at: { start, end }, args: { key } };
     }
     const node = place.node;
     const at: Range = node.kind === 'text' ? node : place.at;
     return {
       code: 'shape/wrong-kind',
-      start: at.start,
-      end: at.end,
+      at: { start: at.start, end: at.end },
       args: { key, wanted: kindsOf(error.params['type']), found: `a ${node.kind}` },
     };
   }
@@ -210,18 +207,14 @@ function respelling(entry: Entry, key: KeyShape): Problem {
   return {
     code: 'shape/unknown-key',
     form: 'near',
-    start: entry.start,
-    end: entry.end,
+    at: { start: entry.start, end: entry.end },
     args: { key: shortened(entry.key), near: key.key },
     data: { near: key.key, sure },
   };
 }
 
 /** What an unknown key may be, which it was not read as. */
-function guess(
-  { word: near, sure, rivals }: NearestKey<KeyShape>,
-  args: Args,
-): Omit<Problem, 'code' | 'start' | 'end'> {
+function guess({ word: near, sure, rivals }: NearestKey<KeyShape>, args: Args): Omit<Problem, 'code' | 'at'> {
   const [rival] = rivals;
   return rival === undefined
     ? { form: 'perhaps', args: { ...args, near }, data: { near, sure } }

@@ -1,11 +1,11 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import type { Check, Report } from '../../src/checks/check.ts';
+import type { Check } from '../../src/checks/check.ts';
 import { isDanger, isFixed, refusals } from '../../src/checks/danger.ts';
 import { messageOf } from '../../src/checks/index.ts';
 import { maxFindings, runChecks, withSeverity, type Judgement } from '../../src/checks/run.ts';
 import { withAcceptance } from '../../src/checks/acceptance.ts';
-import type { Finding, Severity } from '../../src/note/tree/finding.ts';
+import type { Finding, Report, Severity } from '../../src/note/tree/finding.ts';
 import { readNote, type Source } from '../../src/note/read.ts';
 import type { Note } from '../../src/note/generated/types.ts';
 import { referenceTables } from '../../src/practice/tables.ts';
@@ -128,11 +128,11 @@ describe('running the checks', () => {
 
 describe('a file that is refused as a whole', () => {
   const refusedBy = (code: string): Judgement => {
-    const source: Source<Note> = { ...readNote(note), problems: [{ code, start: 0, end: 0 }] };
+    const source: Source<Note> = { ...readNote(note), problems: [{ code, at: { start: 0, end: 0 } }] };
     const checks = [
       word('record/a', 'error', 'left ear'),
       word('shape/other', 'error', 'left ear'),
-      fake(code, 'error', ({ problems }) => problems(code).map(({ start, end }) => ({ at: { start, end } }))),
+      fake(code, 'error', ({ problems }) => problems(code)),
     ];
     return runChecks(checks, source, { tables: referenceTables, today: undefined });
   };

@@ -1,14 +1,15 @@
-import type { Reading, Remark, Respelling } from '../../src/note/values/reading.ts';
+import type { Problem } from '../../src/note/tree/finding.ts';
+import type { Reading, Respelling } from '../../src/note/values/reading.ts';
 
-/** The remarks of a reading in a short form: `quantity/trailing-zero [1.0] -> 1`, with `!` where the fix is sure. */
-export function remarksOf(text: string, { remarks }: Reading<unknown>): readonly string[] {
-  return remarks.map((remark) => {
-    const code = remark.form === undefined ? remark.code : `${remark.code}/${remark.form}`;
-    return `${code} [${text.slice(remark.from, remark.to)}]${fixOf(remark)}`;
+/** The problems of a reading in a short form: `quantity/trailing-zero [1.0] -> 1`, with `!` where the fix is sure. */
+export function problemsOf(text: string, { problems }: Reading<unknown>): readonly string[] {
+  return problems.map((problem) => {
+    const code = problem.form === undefined ? problem.code : `${problem.code}/${problem.form}`;
+    return `${code} [${text.slice(problem.at.start, problem.at.end)}]${fixOf(problem)}`;
   });
 }
 
-function fixOf({ data }: Remark): string {
+function fixOf({ data }: Problem): string {
   if (data === undefined) return '';
   const { instead, sure } = data as Respelling;
   return ` -> ${instead.join(' | ')}${sure ? '!' : ''}`;

@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Mark } from '../../reference/types.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { allergiesOf, entryOf, partsOf, type Allergies, type Named } from './_allergies.ts';
 import { givenAgents, type GivenAgent } from './_given.ts';
 

@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import { type Allergies } from './_allergies.ts';
 import { epinephrineAt, type GivenAgent } from './_given.ts';
 import { reportOf, withEase, ofGiven, entry } from './_agent.ts';

@@ -1,4 +1,5 @@
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
 import { patientTexts, toldIn, type Told } from '../patient-texts.ts';
 import { allergiesOf, namesOf, type Allergies } from './_allergies.ts';

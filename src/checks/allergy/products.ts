@@ -1,4 +1,4 @@
-import type { Severity } from '../../note/tree/finding.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
@@ -7,7 +7,7 @@ import { within } from '../../note/tree/tree.ts';
 import type { WordTable } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Sourced, WordRow } from '../../reference/types.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
 import { format } from '../sources.ts';

@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import { partsOf, type Allergies, type Named } from './_allergies.ts';
 import { type GivenAgent } from './_given.ts';
 import { direct, reportOf, ofGiven, namesAnesthetic, entry } from './_agent.ts';

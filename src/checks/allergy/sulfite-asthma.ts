@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from '../dose/_cautions.ts';
 import { nameOf, said, saidHere } from '../dose/_caution-findings.ts';
 import { allergiesOf } from './_allergies.ts';

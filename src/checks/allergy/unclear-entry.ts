@@ -1,3 +1,4 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { readMentions, type Mention } from '../../note/words/mentions/read.ts';
@@ -5,7 +6,7 @@ import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 import { format } from '../sources.ts';
 

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
 const isGlue = (how: Leaf<string> | undefined, tables: Tables): boolean =>

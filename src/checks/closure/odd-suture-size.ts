@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Closure, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SutureSizeRow } from '../../reference/suture-sizes.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 
 /** The zeros of a size: 4 of 4-0; thicker than 0 it goes below 1. */

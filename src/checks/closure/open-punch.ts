@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { stitchesOf } from '../../followup/sutures.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
 

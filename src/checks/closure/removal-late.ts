@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { addDays } from '../../note/values/days.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { sourcesDiffer, daysWithWindow, argsOf, sources } from './_removal.ts';
 
 function late(subject: Subject): readonly Report[] {

@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isClosed, nextOpenDay } from '../../followup/working-days.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { format } from '../sources.ts';
 
 function onClosedDays({ note, tables }: Subject): readonly Report[] {

@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { rowsIn } from '../words.ts';

@@ -1,8 +1,8 @@
-import type { Severity } from '../../note/tree/finding.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { currentsOf, type Energy } from '../current.ts';
 import { specify } from '../hemostasis/_specify.ts';
 import { distanceTo } from './_place.ts';

@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import { currentsOf } from '../current.ts';
 import { isUnknown } from './_electrosurgery.ts';
 import { format } from '../sources.ts';

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { type Advisory, type DoseJudgement } from '../../dose/judge.ts';
 import { ceilingBy } from '../../limits/ceilings.ts';
 import { allowedMgText, bindingText, kindText, mgText } from '../../dose/words.ts';
-import type { Report, SourcesDiffer } from '../check.ts';
+import type { SourcesDiffer } from '../check.ts';
 import { crossing, dayText } from './_days.ts';
 
 export const sourcesDiffer: SourcesDiffer = {

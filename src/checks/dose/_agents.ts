@@ -1,6 +1,5 @@
-import type { Finding, Fix } from '../../note/tree/finding.ts';
+import type { Finding, Fix, Report } from '../../note/tree/finding.ts';
 import { type Nearest } from '../../note/text/nearest.ts';
-import type { Report } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 
 export const meant = (near: Nearest | undefined): Partial<Report> =>

@@ -1,8 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { DoseJudgement, Given } from '../../dose/judge.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { AgentRow } from '../../reference/agents.ts';
-import type { Report } from '../check.ts';
 import { type Caution } from './_cautions.ts';
 
 /** Where the note says what calls for care, or leaves it open. */

@@ -1,10 +1,11 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isAtLeast, isOver } from '../../dose/arithmetic.ts';
 import type { DoseJudgement } from '../../dose/judge.ts';
 import { rulesOf } from '../../dose/rules.ts';
 import { ceilingOf } from '../../limits/ceilings.ts';
 import { epinephrineText } from '../../dose/words.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Report, SourcesDiffer, Subject } from '../check.ts';
+import type { SourcesDiffer, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 
 export const sourcesDiffer: SourcesDiffer = {

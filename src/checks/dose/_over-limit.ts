@@ -1,3 +1,4 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { ceilTo, floorTo } from '../../dose/arithmetic.ts';
 import { type AgentDose, type DoseJudgement, type Given } from '../../dose/judge.ts';
 import {
@@ -9,7 +10,7 @@ import {
   productText,
 } from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Check, Report, SourcesDiffer } from '../check.ts';
+import type { Check, SourcesDiffer } from '../check.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { crossing, dayText, shareElsewhere, shareOf, sumText } from './_days.ts';
 

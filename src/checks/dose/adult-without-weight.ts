@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { fractionAtWeight, overLimit } from '../../dose/judge.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { adultFromMonths, placeOfWeight, doseText } from './_cannot-judge.ts';
 import { format } from '../sources.ts';

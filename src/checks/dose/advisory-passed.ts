@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { overLimit } from '../../dose/judge.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, lowestByAgent, reportOf, also } from './_advisories.ts';
 

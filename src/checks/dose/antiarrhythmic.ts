@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { percentText } from '../../dose/words.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { holds, nameOf, placeOf, said, saidHere, usedOn } from './_caution-findings.ts';

@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { daysBetween } from '../../note/values/days.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, doesNotUnlock } from './_epinephrine.ts';
 

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { agentOf } from '../../dose/injections.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 
 function precipitating({ dose, tables }: Subject): readonly Report[] {

@@ -1,9 +1,9 @@
 import { type DoseJudgement } from '../../dose/judge.ts';
 import { needsAge } from '../../dose/patient.ts';
 import { kindText, mgText } from '../../dose/words.ts';
-import type { Problem } from '../../note/tree/finding.ts';
+import type { Problem, Report } from '../../note/tree/finding.ts';
 import type { Range } from '../../note/tree/tree.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { dangerUnder } from '../unread.ts';
 import { format } from '../sources.ts';
@@ -14,7 +14,7 @@ const touches = (a: Range, b: Range): boolean => a.start < b.end && b.start < a.
 function unexplained(day: DoseJudgement, problems: readonly Problem[]): readonly Report[] {
   const found: Report[] = [];
   for (const { what, why, at, text } of day.unread) {
-    if (why !== 'unreadable' || problems.some((problem) => touches(problem, at))) continue;
+    if (why !== 'unreadable' || problems.some((problem) => touches(problem.at, at))) continue;
     found.push({ at, form: 'unreadable', args: { what, text } });
   }
   return found;

@@ -2,11 +2,11 @@ import { isOver } from '../../dose/arithmetic.ts';
 import { agentOf } from '../../dose/injections.ts';
 import { strengthText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Finding, Fix } from '../../note/tree/finding.ts';
+import type { Finding, Fix, Report } from '../../note/tree/finding.ts';
 import type { Quantity } from '../../note/values/values.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 
 const isSame = (a: number, b: number): boolean => !isOver(a, b) && !isOver(b, a);

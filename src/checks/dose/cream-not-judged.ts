@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { creamGap } from '../../dose/creams.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { format } from '../sources.ts';
 

@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { floorTo } from '../../dose/arithmetic.ts';
 import type { CreamDose } from '../../dose/judge.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 
 const units = { grams: 'g', area: 'cm²', time: 'minutes' } as const;

@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { SiteRow } from '../../reference/sites.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { placeOf, usedOn } from './_caution-findings.ts';
 

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Given } from '../../dose/judge.ts';
 import type { Injection, Procedure } from '../../note/generated/types.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
 

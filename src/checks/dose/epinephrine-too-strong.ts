@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { epinephrineOf, productOf } from '../../dose/injections.ts';
 import { epinephrineText } from '../../dose/words.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 import { format } from '../sources.ts';
 

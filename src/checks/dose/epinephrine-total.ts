@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cardiacNames } from '../lookups.ts';
 import { patientTexts } from '../patient-texts.ts';
 import { crossing, dayText, daysOf } from './_days.ts';

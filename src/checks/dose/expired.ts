@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { format } from '../sources.ts';
 

@@ -2,8 +2,9 @@ import { isOver } from '../../dose/arithmetic.ts';
 import type { AgentDose, DoseJudgement } from '../../dose/judge.ts';
 import { publishedCeiling } from '../../dose/rules.ts';
 import { allowedMgText, authorityText, kindText, mgText } from '../../dose/words.ts';
+import type { Report } from '../../note/tree/finding.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { crossing, daysOf } from './_days.ts';
 
 /** What is said of a dose that is judged by a limit that the practice has loosened. */

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { CautionRow } from '../../reference/cautions.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf, type Caution } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { holds, nameOf, opened, placeOf, said, saidHere, usedOn, type Used } from './_caution-findings.ts';

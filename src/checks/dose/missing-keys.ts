@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { agentOf, isCreamByAmount, productOf } from '../../dose/injections.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentForm, AgentRow } from '../../reference/agents.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 import { format } from '../sources.ts';
 

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { overLimit } from '../../dose/judge.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
 

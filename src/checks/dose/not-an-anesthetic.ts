@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { allergiesOf } from '../allergy/_allergies.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { placeOf, usedOn } from './_caution-findings.ts';
 

@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { overLimit } from '../../dose/judge.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, lowestByAgent, reportOf, also } from './_advisories.ts';
 

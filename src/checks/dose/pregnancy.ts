@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { AgentRow } from '../../reference/agents.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { said, saidHere, usedOn, placeOf } from './_caution-findings.ts';

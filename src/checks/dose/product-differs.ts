@@ -1,10 +1,11 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { productOf } from '../../dose/injections.ts';
 import { epinephrineText, strengthText } from '../../dose/words.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { StockProduct, Tables } from '../../practice/tables.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 import { format } from '../sources.ts';
 

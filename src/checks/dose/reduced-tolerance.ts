@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { percentText } from '../../dose/words.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
 import { nameOf, said, saidHere } from './_caution-findings.ts';

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { nearest } from '../../note/text/nearest.ts';
 import { productOf } from '../../dose/injections.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from './_days.ts';
 import { meant, fix } from './_agents.ts';
 import { format } from '../sources.ts';

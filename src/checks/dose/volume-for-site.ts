@@ -1,3 +1,4 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isOver } from '../../dose/arithmetic.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Procedure } from '../../note/generated/types.ts';
@@ -6,7 +7,7 @@ import type { Quantity } from '../../note/values/values.ts';
 import type { SiteReading } from '../../note/words/site.ts';
 import type { SiteVolumeRow, VolumePlace } from '../../reference/site-volumes.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 
 /** What was injected into one place, as far as the note can be read. */
 interface Filled {

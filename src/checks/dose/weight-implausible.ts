@@ -1,9 +1,9 @@
 import { isOver } from '../../dose/arithmetic.ts';
 import { isOutside, rangeOf } from '../../dose/patient.ts';
 import { formatNumber } from '../../note/values/format.ts';
-import type { Finding, Fix } from '../../note/tree/finding.ts';
+import type { Finding, Fix, Report } from '../../note/tree/finding.ts';
 import type { Bounds, WeightRange } from '../../reference/weights-for-age.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { format } from '../sources.ts';
 
 const kgPerLb = 0.45359237;
@@ -44,7 +44,7 @@ function find({ note, dose, tables, problems }: Subject): readonly Report[] {
   const weight = note.patient?.weight;
   const range = rangeOf(dose.facts, tables.weightRanges);
   if (weight?.value === undefined || range === undefined || dose.facts.kg === undefined) return [];
-  if (problems('quantity/implausible').some(({ start }) => start >= weight.start && start < weight.end))
+  if (problems('quantity/implausible').some(({ at }) => at.start >= weight.start && at.start < weight.end))
     return [];
   const { typedAmount: amount, typedUnit } = weight.value;
   const typed = { amount, pounds: /^(lb|lbs|pound|pounds)$/i.test(typedUnit) };

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isAtLeast } from '../../dose/arithmetic.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import type { Note } from '../../note/generated/types.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 
 const daysOfWeek = 7;
 

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Subject } from '../check.ts';
 
 export type Judge = (procedure: Procedure, base: SiteRow, tables: Tables) => Report | undefined;
 

@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { DressingRow } from '../../reference/dressings.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { atSites, common } from './_place.ts';
 

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isWithoutHelp } from '../../followup/home-care.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { common } from './_place.ts';
 

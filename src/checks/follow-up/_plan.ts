@@ -1,9 +1,9 @@
 import { dutiesOf, type DueKind, type Planned } from '../../followup/schedule.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import { stateOn } from '../../followup/due.ts';
-import type { Severity } from '../../note/tree/finding.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Subject } from '../check.ts';
 import { shared } from '../shared.ts';
 
 /** Something that a day finds overdue, with the days that it is late. */

@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { saysNothing } from '../../followup/results.ts';
 import type { Result } from '../../note/generated/types.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
 import { loop } from './_results.ts';
 import { format } from '../sources.ts';

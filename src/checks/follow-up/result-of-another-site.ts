@@ -1,9 +1,10 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { format } from '../sources.ts';
 
 type Area = 'head' | 'trunk' | 'arm' | 'leg';

@@ -1,4 +1,5 @@
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { loopsOf } from '../../followup/results.ts';
 import { format } from '../sources.ts';
 import { loop } from './_results.ts';

@@ -1,4 +1,5 @@
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { energiesOf } from '../current.ts';
 import { rowsIn } from '../words.ts';
 import { specify } from './_specify.ts';

@@ -1,8 +1,8 @@
-import type { Related } from '../../note/tree/finding.ts';
+import type { Related, Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { type Energy } from '../current.ts';
 import { rowsIn } from '../words.ts';
 import { sparks } from './_procedure.ts';

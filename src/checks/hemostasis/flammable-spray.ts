@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { agentOf } from '../../dose/injections.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { sparks } from './_procedure.ts';
 
 export const check: Check = {

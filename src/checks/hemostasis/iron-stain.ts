@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { siteIn } from './_procedure.ts';
 

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { thinnerNames } from '../lookups.ts';
 import { patientTexts } from '../patient-texts.ts';
 import { rowsIn } from '../words.ts';

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
-import type { Report, Subject } from '../check.ts';
+import type { Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { rowsIn } from '../words.ts';
 import type { Judge } from './_suspected.ts';

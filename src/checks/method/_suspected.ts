@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
 import { within, type Range } from '../../note/tree/tree.ts';
 import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { shared } from '../shared.ts';
 
 /** A disease that the question suspects, and where it stands. */

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { punchOf } from '../punch.ts';
 import { lesionMm } from './_lesion-size.ts';
 import { ofSuspected, type Judge } from './_suspected.ts';

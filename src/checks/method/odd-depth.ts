@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { format } from '../sources.ts';
 

@@ -1,6 +1,6 @@
 import { productOf } from '../../dose/injections.ts';
-import type { Severity } from '../../note/tree/finding.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { injectionsOf } from '../dose/_days.ts';
 import { respell } from './_respell.ts';
 import { format } from '../sources.ts';
@@ -18,9 +18,7 @@ function strengthUnsaid({ dose, problems, tables }: Subject): readonly Report[] 
   const known = injectionsOf(dose).filter(
     (one) => one.product === undefined && productOf(one, tables) !== undefined,
   );
-  return unsaid
-    .filter(({ start, end }) => !known.some((one) => one.start <= start && end <= one.end))
-    .map((problem) => ({ ...problem, at: problem }));
+  return unsaid.filter(({ at }) => !known.some((one) => one.start <= at.start && at.end <= one.end));
 }
 
 /** What is wrong with an amount, a time or a ratio as it was typed: nothing is counted that was not read for sure. */

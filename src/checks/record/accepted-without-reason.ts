@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Accepted } from '../../note/generated/types.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { allAccepted } from '../acceptance.ts';
 import { format } from '../sources.ts';
 

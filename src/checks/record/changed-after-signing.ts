@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { placeOfChange } from '../../note/signature/place.ts';
 import { verify, type Change } from '../../note/signature/verify.ts';
 import type { Range } from '../../note/tree/tree.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 
 const forms: Readonly<Record<Change['what'], string>> = {
   changed: 'changed',

@@ -1,10 +1,11 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { once } from '../../note/text/once.ts';
 import type { Respelling } from '../../note/values/reading.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { AbbreviationRow } from '../../reference/abbreviations.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { respell } from '../quantity/_respell.ts';
 
 /** The free texts in which orders, doses and sides are written. */

@@ -1,5 +1,5 @@
-import type { Severity } from '../../note/tree/finding.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { format } from '../sources.ts';
 
 export const sources: Check['sources'] = [format];
@@ -8,9 +8,9 @@ export const sources: Check['sources'] = [format];
 export const graded = (code: string, byForm: Readonly<Record<string, Severity>>) =>
   function ({ problems }: Subject): readonly Report[] {
     const found: Report[] = [];
-    for (const { start, end, ...rest } of problems(code)) {
-      const severity = byForm[rest.form ?? 'main'];
-      found.push({ at: { start, end }, ...rest, ...(severity === undefined ? {} : { severity }) });
+    for (const problem of problems(code)) {
+      const severity = byForm[problem.form ?? 'main'];
+      found.push(severity === undefined ? problem : { ...problem, severity });
     }
     return found;
   };

@@ -1,12 +1,12 @@
 import type { WordLeaf } from '../../note/bind.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
 import { once } from '../../note/text/once.ts';
-import type { Severity } from '../../note/tree/finding.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
 import { within } from '../../note/tree/tree.ts';
 import { understand } from '../../note/words/understood.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { qualifiersOf } from '../../practice/qualifiers.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 import { lookups, type Lookup } from './_words.ts';
 import { format } from '../sources.ts';

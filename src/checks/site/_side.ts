@@ -1,9 +1,10 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { type SideWord, type SiteReading } from '../../note/words/site.ts';
 import { within, type Range } from '../../note/tree/tree.ts';
 import type { Sourced } from '../../reference/types.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { shared } from '../shared.ts';
 
 export const records: Sourced = { source: 'laterality-records', mark: 'Q' };

@@ -1,4 +1,5 @@
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import type { Procedure } from '../../note/generated/types.ts';
 import type { SiteRow } from '../../reference/sites.ts';
 import { identification, located } from './_side.ts';

@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import { onBodyMidline } from '../../note/words/site.ts';
 import { within } from '../../note/tree/tree.ts';
 import { ofLocated, placeOf, records, type Located } from './_side.ts';

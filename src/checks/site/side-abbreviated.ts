@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { mendWords, type Mended } from './_mend.ts';
 import { type Located, placeOf, ofLocated } from './_side.ts';
 

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { onBodyMidline } from '../../note/words/site.ts';
 import { within } from '../../note/tree/tree.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { otherSideIn } from './_other-side.ts';
 import { records, type Located, placeOf, ofLocated } from './_side.ts';
 import { format } from '../sources.ts';

@@ -1,4 +1,5 @@
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { otherSideIn } from './_other-side.ts';
 import { located, ofLocated, placeOf, records, type Located } from './_side.ts';
 import { format } from '../sources.ts';

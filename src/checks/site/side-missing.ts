@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { nearestSite } from '../../note/words/site-nearest.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { mended, mendWords } from './_mend.ts';
 import { records, type Located, ofLocated } from './_side.ts';
 

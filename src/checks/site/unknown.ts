@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { nearestSite } from '../../note/words/site-nearest.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { mended, mendWords } from './_mend.ts';
 import { format } from '../sources.ts';
 

@@ -1,6 +1,7 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { plainWord } from '../../note/words/word-table.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 export const check: Check = {

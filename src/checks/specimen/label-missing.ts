@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import { isAbsent } from '../absent.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 import { format } from '../sources.ts';
 

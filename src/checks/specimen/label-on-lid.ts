@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 const lid = /\b(?:lid|cap|top)\b/i;

@@ -1,4 +1,5 @@
-import type { Check, Report, Subject } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { format } from '../sources.ts';
 

@@ -1,7 +1,8 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { isAbsent } from '../absent.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Check, Subject } from '../check.ts';
 import { sentSpecimens } from './_sent.ts';
 
 function leftBehind(subject: Subject): readonly Report[] {

@@ -1,4 +1,5 @@
-import type { Check, Report } from '../check.ts';
+import type { Report } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import type { Specimen } from '../../note/generated/types.ts';
 import { format } from '../sources.ts';
 

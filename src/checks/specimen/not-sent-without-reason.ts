@@ -1,5 +1,6 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Specimen } from '../../note/generated/types.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { format } from '../sources.ts';
 
 const opening =

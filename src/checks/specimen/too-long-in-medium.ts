@@ -1,8 +1,9 @@
+import type { Report } from '../../note/tree/finding.ts';
 import type { Specimen } from '../../note/generated/types.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { sentSpecimens } from './_sent.ts';
 

@@ -1,11 +1,11 @@
-import type { Severity } from '../../note/tree/finding.ts';
+import type { Report, Severity } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
 import type { Specimen } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Effect, MediumRow } from '../../reference/media.ts';
 import { bounded } from '../bounded.ts';
-import type { Check, Report } from '../check.ts';
+import type { Check } from '../check.ts';
 import { rowsIn } from '../words.ts';
 import { sentSpecimens } from './_sent.ts';
 

@@ -67,10 +67,10 @@ function needed({ options }: Arguments, name: string): string {
 
 /** An option by the reader of the same kind of value in a note. */
 function read(name: string, text: string, example: string, reader = name): unknown {
-  const { value, remarks } = readers.get(reader)?.(text, name) ?? { value: undefined, remarks: [] };
+  const { value, problems } = readers.get(reader)?.(text, name) ?? { value: undefined, problems: [] };
   if (value === undefined)
     throw new UsageError(`--${name} is written like ${example}; "${text}" can't be read`);
-  if (remarks.some(({ code }) => code === 'quantity/implausible'))
+  if (problems.some(({ code }) => code === 'quantity/implausible'))
     throw new UsageError(`--${name} "${text}" is out of all proportion`);
   return value;
 }

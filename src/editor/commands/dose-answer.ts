@@ -63,8 +63,8 @@ export interface ReadText {
 
 /** A typed answer by the reader of the same kind of value in a note. */
 export function readText(reader: string, key: string, text: string): ReadText {
-  const { value, remarks } = readers.get(reader)?.(text.trim(), key) ?? { value: undefined, remarks: [] };
-  return { value, odd: remarks.some(({ code }) => code === 'quantity/implausible') };
+  const { value, problems } = readers.get(reader)?.(text.trim(), key) ?? { value: undefined, problems: [] };
+  return { value, odd: problems.some(({ code }) => code === 'quantity/implausible') };
 }
 
 /** An age in months as people say it, never older than it is. */

@@ -14,7 +14,7 @@ const readAllTheSame: ReadonlySet<string> = new Set(['yaml/runs-on', 'yaml/comme
 export function unreadIn({ root, problems, damage, respelled }: Source<Note>): readonly Range[] {
   const found: Range[] = problems
     .filter(({ code }) => code.startsWith('yaml/') && !readAllTheSame.has(code))
-    .map(({ start, end }) => ({ start, end }));
+    .map(({ at }) => at);
   for (const at of damage) found.push({ start: at, end: at });
   if (root !== null) new Unread(respelled, found).under(root, 'note');
   return found;

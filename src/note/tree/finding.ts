@@ -6,13 +6,31 @@ export type Args = Readonly<Record<string, string | number>>;
 
 /** Another place that belongs to a finding, such as the first of two equal labels. */
 export interface Related extends Range {
-  /** Which of the check's messages says what stands there. */
+  /** Which of the check's messages says what is there. */
   readonly form: string;
   readonly args: Args;
 }
 
+/** What a check reports, and a reader with the code of the check that it is for: `checks/run.ts` makes a finding of it. */
+export interface Report {
+  readonly at: Range;
+  /** Which of the check's messages applies; `main` where none is named. */
+  readonly form?: string;
+  /** Where this case is more or less grave than the check's own severity. */
+  readonly severity?: Severity;
+  readonly args?: Args;
+  readonly related?: readonly Related[];
+  /** What the fix needs, so that it need not analyse again. */
+  readonly data?: unknown;
+}
+
+/** A report of a reader, with the check that gives it severity and words. */
+export interface Problem extends Report {
+  readonly code: string;
+}
+
 /**
- * Something that a reader or a check has found, as plain data. Its words come from the check's template, its
+ * A report completed by its check, as plain data. Its words come from the check's template, its
  * line and column from whoever shows it, its fix from the check on request.
  */
 export interface Finding extends Range {
@@ -29,15 +47,6 @@ export interface Finding extends Range {
   readonly missingFrom?: Range;
   /** Who accepted it and why, where the note says so. */
   readonly accepted?: { readonly reason: string; readonly by: string };
-}
-
-/** What was noticed while reading, before any check has run; the check of the same code gives severity and words. */
-export interface Problem extends Range {
-  readonly code: string;
-  readonly form?: string;
-  readonly args?: Args;
-  readonly related?: readonly Related[];
-  readonly data?: unknown;
 }
 
 /** A change of the text: the characters from `start` to `end` become `text`. */

@@ -1,8 +1,8 @@
 import {
-  noRemarks,
+  noProblems,
   longestRead,
   part,
-  remarkOn,
+  problemAt,
   trimmed,
   unread,
   type Reading,
@@ -49,7 +49,7 @@ const oldestInMonths = 36;
 const form = /^(\d{1,4}(?:\.\d{1,4})?)[\s-]*([A-Za-z/]*)\.?/;
 
 /**
- * Reads an age. A number without a unit is taken for years and remarked on; `m` is not taken for months, since
+ * Reads an age. A number without a unit is taken for years and reported; `m` is not taken for months, since
  * `64 M` says something else.
  */
 export function readAge(text: string): Reading<Age> {
@@ -83,25 +83,25 @@ function behind(stretch: Stretch, from: number): Stretch {
 
 function judged(typed: Stretch, value: Age): Reading<Age> {
   return value.months <= highestAge * 12
-    ? { value, remarks: noRemarks }
+    ? { value, problems: noProblems }
     : {
         value,
-        remarks: [
-          remarkOn(typed, 'quantity/implausible', { form: 'age', args: { bound: `${highestAge} years` } }),
+        problems: [
+          problemAt(typed, 'quantity/implausible', { form: 'age', args: { bound: `${highestAge} years` } }),
         ],
       };
 }
 
 function withoutUnit(typed: Stretch, years: number): Reading<Age> {
   const instead = [`${typed.typed} years`, ...(years <= oldestInMonths ? [`${typed.typed} months`] : [])];
-  const missing = remarkOn(typed, 'quantity/unit-missing', {
+  const missing = problemAt(typed, 'quantity/unit-missing', {
     form: instead.length === 1 ? 'years' : 'age',
     instead,
     ...(instead.length === 1 ? { sure: true } : { adds: true }),
   });
-  const { value, remarks } = judged(typed, { months: years * 12, typedUnit: 'years' });
+  const { value, problems } = judged(typed, { months: years * 12, typedUnit: 'years' });
   // A number that can't be years is one fault, not two.
-  return { value, remarks: remarks.length > 0 ? remarks : [missing] };
+  return { value, problems: problems.length > 0 ? problems : [missing] };
 }
 
 function unknownUnit(
@@ -109,10 +109,10 @@ function unknownUnit(
   head: string,
   number: string,
   word: string,
-): ReturnType<typeof remarkOn> {
+): ReturnType<typeof problemAt> {
   if (word === '') return unreadable(typed);
   const at = part(typed, 0, head.length);
-  return remarkOn(at, 'quantity/unknown-unit', {
+  return problemAt(at, 'quantity/unknown-unit', {
     form: 'age',
     args: { unit: word },
     instead: word.toLowerCase() === 'm' ? [`${number} months`, `${number} years`] : [],
@@ -120,5 +120,5 @@ function unknownUnit(
   });
 }
 
-const unreadable = (typed: Stretch): ReturnType<typeof remarkOn> =>
-  remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'an age', example: '64 years or 7 months' } });
+const unreadable = (typed: Stretch): ReturnType<typeof problemAt> =>
+  problemAt(typed, 'quantity/unreadable', { args: { wanted: 'an age', example: '64 years or 7 months' } });

@@ -1,13 +1,13 @@
+import type { Problem } from '../tree/finding.ts';
 import { readNumber, splitNumber } from './numbers.ts';
 import { notUnderstood } from './quantity.ts';
 import {
   longestRead,
-  noRemarks,
-  remarkOn,
+  noProblems,
+  problemAt,
   trimmed,
   unread,
   type Reading,
-  type Remark,
   type Stretch,
 } from './reading.ts';
 
@@ -31,42 +31,44 @@ const mostCounted = 10_000;
 
 /** Reads a whole number of things, none included. */
 export function readCount(text: string): Reading<number> {
-  if (/^(?:0|[1-9]\d{0,3})$/.test(text)) return { value: Number(text), remarks: noRemarks };
+  if (/^(?:0|[1-9]\d{0,3})$/.test(text)) return { value: Number(text), problems: noProblems };
   const typed = trimmed(text);
   if (typed.typed.length > longestRead) return unread(notWhole(typed));
   const word = numberWords.get(typed.typed.toLowerCase());
-  if (word !== undefined) return { value: word, remarks: noRemarks };
-  const { value, remarks } = numberOf(typed, notWhole(typed));
-  if (value === undefined) return { value, remarks };
+  if (word !== undefined) return { value: word, problems: noProblems };
+  const { value, problems } = numberOf(typed, notWhole(typed));
+  if (value === undefined) return { value, problems };
   if (!Number.isInteger(value)) return unread(notWhole(typed));
   return value <= mostCounted
-    ? { value, remarks }
+    ? { value, problems }
     : {
         value,
-        remarks: [remarkOn(typed, 'quantity/implausible', { form: 'count', args: { bound: '10,000' } })],
+        problems: [problemAt(typed, 'quantity/implausible', { form: 'count', args: { bound: '10,000' } })],
       };
 }
 
 /** Reads a limit in a practice file, a number above zero without a unit. */
 export function readDecimal(text: string): Reading<number> {
   const typed = trimmed(text);
-  const unreadable = remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a number', example: '4.5' } });
+  const unreadable = problemAt(typed, 'quantity/unreadable', {
+    args: { wanted: 'a number', example: '4.5' },
+  });
   if (typed.typed.length > longestRead) return unread(unreadable);
   const limit = numberOf(typed, unreadable);
-  return limit.value === 0 ? unread(remarkOn(typed, 'quantity/not-positive', { form: 'limit' })) : limit;
+  return limit.value === 0 ? unread(problemAt(typed, 'quantity/not-positive', { form: 'limit' })) : limit;
 }
 
-function numberOf(typed: Stretch, unreadable: Remark): Reading<number> {
+function numberOf(typed: Stretch, unreadable: Problem): Reading<number> {
   if (/^[-−–]\s*[\d.]/.test(typed.typed))
-    return unread(remarkOn(typed, 'quantity/not-positive', { form: 'negative' }));
+    return unread(problemAt(typed, 'quantity/not-positive', { form: 'negative' }));
   const split = splitNumber(typed);
   if (split === undefined) return unread(unreadable);
-  const { digits, remark } = readNumber(split.number);
-  if (digits === undefined) return unread(remark ?? unreadable);
+  const { digits, problem } = readNumber(split.number);
+  if (digits === undefined) return unread(problem ?? unreadable);
   if (split.rest.typed !== '' && !counted.has(split.rest.typed.toLowerCase()))
     return unread(notUnderstood(split.rest, typed));
-  return { value: Number(digits), remarks: remark === undefined ? noRemarks : [remark] };
+  return { value: Number(digits), problems: problem === undefined ? noProblems : [problem] };
 }
 
-const notWhole = (typed: Stretch): Remark =>
-  remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a whole number', example: '2' } });
+const notWhole = (typed: Stretch): Problem =>
+  problemAt(typed, 'quantity/unreadable', { args: { wanted: 'a whole number', example: '2' } });

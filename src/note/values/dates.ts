@@ -1,13 +1,13 @@
+import type { Problem } from '../tree/finding.ts';
 import { daysIn } from './days.ts';
 import {
-  noRemarks,
+  noProblems,
   longestRead,
   part,
-  remarkOn,
+  problemAt,
   trimmed,
   unread,
   type Reading,
-  type Remark,
   type Stretch,
 } from './reading.ts';
 import type { IsoDate, Moment, Occasion } from './values.ts';
@@ -25,43 +25,43 @@ export function readMoment(text: string): Reading<Moment> {
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
   const fault = dateFault(part(typed, 0, 10), year, month, day);
   if (fault !== undefined) return unread(fault);
-  const remarks =
-    year < firstYear || year > lastYear ? [implausibleYear(part(typed, 0, 10), year)] : noRemarks;
-  if (match[4] === undefined) return { value: { date, minutes: undefined }, remarks };
+  const problems =
+    year < firstYear || year > lastYear ? [implausibleYear(part(typed, 0, 10), year)] : noProblems;
+  if (match[4] === undefined) return { value: { date, minutes: undefined }, problems };
   const minutes = clockMinutes(match[4].replace(/^at\s/i, ''));
   return minutes === undefined
     ? unread(wordsBehind(typed) ?? noSuchTime(part(typed, typed.typed.length - match[4].length)))
-    : { value: { date, minutes }, remarks };
+    : { value: { date, minutes }, problems };
 }
 
 /** What stands behind a date and is no clock time: who and how have keys of their own. */
 const behindDate = /^\d{4}-\d\d-\d\d[\s,;]+(?=[^\d\s])/;
 
-function wordsBehind(typed: Stretch): Remark | undefined {
+function wordsBehind(typed: Stretch): Problem | undefined {
   const date = typed.typed.length > longestRead ? undefined : behindDate.exec(typed.typed)?.[0];
   return date === undefined
     ? undefined
-    : remarkOn(part(typed, date.length), 'quantity/no-such-time', { form: 'words' });
+    : problemAt(part(typed, date.length), 'quantity/no-such-time', { form: 'words' });
 }
 
 /** Reads a calendar date; a clock time behind it is allowed and not part of the value. */
 export function readDate(text: string): Reading<IsoDate> {
-  const { value, remarks } = readMoment(text);
-  return { value: value?.date, remarks };
+  const { value, problems } = readMoment(text);
+  return { value: value?.date, problems };
 }
 
 const exists = (year: number, month: number, day: number): boolean => day >= 1 && day <= daysIn(year, month);
 
-function dateFault(typed: Stretch, year: number, month: number, day: number): Remark | undefined {
+function dateFault(typed: Stretch, year: number, month: number, day: number): Problem | undefined {
   if (exists(year, month, day)) return undefined;
   const days = daysIn(year, month);
   return days === 0
-    ? remarkOn(typed, 'quantity/no-such-date', { form: 'month' })
-    : remarkOn(typed, 'quantity/no-such-date', { args: { days } });
+    ? problemAt(typed, 'quantity/no-such-date', { form: 'month' })
+    : problemAt(typed, 'quantity/no-such-date', { args: { days } });
 }
 
-function implausibleYear(typed: Stretch, year: number): Remark {
-  return remarkOn(typed, 'quantity/implausible', { form: 'year', args: { year } });
+function implausibleYear(typed: Stretch, year: number): Problem {
+  return problemAt(typed, 'quantity/implausible', { form: 'year', args: { year } });
 }
 
 const months: readonly string[] =
@@ -85,18 +85,18 @@ const withoutDay =
 const namedMonth =
   /^(?:(\d{1,2})(?:st|nd|rd|th)?[\s-]+)?([a-z]{3,9})\.?[\s-]+(?:(\d{1,2})(?:st|nd|rd|th)?,?\s+)?(\d{4})$/i;
 
-/** The remark on a date in another form: what it could be, if it could be one; both readings where there are two. */
-function dateForm(typed: Stretch): Remark {
+/** The problem of a date in another form: what it could be, if it could be one; both readings where there are two. */
+function dateForm(typed: Stretch): Problem {
   const text = typed.typed.length > longestRead ? '' : typed.typed;
-  if (shortYear.test(text)) return remarkOn(typed, 'quantity/date-form', { form: 'short-year' });
-  if (isWithoutDay(text)) return remarkOn(typed, 'quantity/date-form', { form: 'no-day' });
+  if (shortYear.test(text)) return problemAt(typed, 'quantity/date-form', { form: 'short-year' });
+  if (isWithoutDay(text)) return problemAt(typed, 'quantity/date-form', { form: 'no-day' });
   const instead = readingsOf(text);
   const [first, second] = instead;
   if (first === undefined)
-    return remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a date', example: '2026-03-02' } });
+    return problemAt(typed, 'quantity/unreadable', { args: { wanted: 'a date', example: '2026-03-02' } });
   return second === undefined
-    ? remarkOn(typed, 'quantity/date-form', { instead, sure: true, args: { first } })
-    : remarkOn(typed, 'quantity/date-form', { form: 'ambiguous', instead, args: { first, second } });
+    ? problemAt(typed, 'quantity/date-form', { instead, sure: true, args: { first } })
+    : problemAt(typed, 'quantity/date-form', { form: 'ambiguous', instead, args: { first, second } });
 }
 
 function isWithoutDay(text: string): boolean {
@@ -138,8 +138,8 @@ function clockMinutes(text: string): number | undefined {
   return ((hours % 12) + (half === 'p' ? 12 : 0)) * 60 + minutes;
 }
 
-function noSuchTime(typed: Stretch): Remark {
-  return remarkOn(typed, 'quantity/no-such-time');
+function noSuchTime(typed: Stretch): Problem {
+  return problemAt(typed, 'quantity/no-such-time');
 }
 
 const statements: ReadonlyMap<string, boolean> = new Map([
@@ -173,21 +173,22 @@ export function readOccasion(text: string): Reading<Occasion> {
   const typed = trimmed(text);
   if (typed.typed.length > longestRead) return unread(noSuchTime(typed));
   const done = statements.get(typed.typed.toLowerCase()) ?? (says(typed.typed) || undefined);
-  if (done !== undefined) return { value: { minutes: undefined, date: undefined, done }, remarks: noRemarks };
+  if (done !== undefined)
+    return { value: { minutes: undefined, date: undefined, done }, problems: noProblems };
   if (/^\d{4}-\d\d-\d\d/.test(typed.typed)) {
-    const { value, remarks } = readMoment(text);
-    return value === undefined ? { value, remarks } : { ...occasion(value.minutes, value.date), remarks };
+    const { value, problems } = readMoment(text);
+    return value === undefined ? { value, problems } : { ...occasion(value.minutes, value.date), problems };
   }
   const minutes = clockMinutes(typed.typed.replace(saidDone, ''));
   if (minutes !== undefined) return occasion(minutes, undefined);
   return unread(
     /^\d/.test(typed.typed)
       ? noSuchTime(typed)
-      : remarkOn(typed, 'quantity/unreadable', { args: { wanted: 'a time', example: '10:12 or done' } }),
+      : problemAt(typed, 'quantity/unreadable', { args: { wanted: 'a time', example: '10:12 or done' } }),
   );
 }
 
 const occasion = (minutes: number | undefined, date: IsoDate | undefined): Reading<Occasion> => ({
   value: { minutes, date, done: true },
-  remarks: noRemarks,
+  problems: noProblems,
 });

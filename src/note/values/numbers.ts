@@ -1,9 +1,10 @@
-import { part, remarkOn, type Remark, type Stretch } from './reading.ts';
+import type { Problem } from '../tree/finding.ts';
+import { part, problemAt, type Stretch } from './reading.ts';
 
 /** A typed number: its decimal digits (`0.5`), or undefined where it can't be told, and what there is to say of it. */
 export interface NumberReading {
   readonly digits: string | undefined;
-  readonly remark?: Remark;
+  readonly problem?: Problem;
 }
 
 /** The digits and separators with which a text begins; what they mean is for `readNumber` to say. */
@@ -26,35 +27,39 @@ export function readNumber(typed: Stretch): NumberReading {
     const instead = `0${text}`;
     return {
       digits: instead,
-      remark: remarkOn(typed, 'quantity/leading-zero', { instead: [instead], sure: true, args: { instead } }),
+      problem: problemAt(typed, 'quantity/leading-zero', {
+        instead: [instead],
+        sure: true,
+        args: { instead },
+      }),
     };
   }
   const [, whole = '', sign = ''] = withFraction.exec(text) ?? [];
   if (sign !== '') return { digits: String(Number(whole) + (fractions[sign] ?? 0)) };
   if (grouped.test(text) && /,.*[,.]/.test(text)) return { digits: text.replace(/,/g, '') };
-  if (/^\d*,\d+$/.test(text)) return { digits: undefined, remark: commaRemark(typed) };
-  return { digits: undefined, remark: remarkOn(typed, 'quantity/unreadable', { form: 'number' }) };
+  if (/^\d*,\d+$/.test(text)) return { digits: undefined, problem: commaProblem(typed) };
+  return { digits: undefined, problem: problemAt(typed, 'quantity/unreadable', { form: 'number' }) };
 }
 
-function commaRemark(typed: Stretch): Remark {
+function commaProblem(typed: Stretch): Problem {
   const [whole = '', decimals = ''] = typed.typed.split(',');
   const decimal = `${whole === '' ? '0' : whole}.${decimals}`.replace(/0+$/, '').replace(/\.$/, '');
   return grouped.test(typed.typed)
-    ? remarkOn(typed, 'quantity/decimal-comma', {
+    ? problemAt(typed, 'quantity/decimal-comma', {
         form: 'grouped',
         instead: [whole + decimals, decimal],
         adds: true,
         args: { decimal, whole: whole + decimals },
       })
-    : remarkOn(typed, 'quantity/decimal-comma', { instead: [decimal], adds: true, args: { decimal } });
+    : problemAt(typed, 'quantity/decimal-comma', { instead: [decimal], adds: true, args: { decimal } });
 }
 
-/** The remark on a dose with a zero behind its decimals, which can be read as ten times as much. */
-export function trailingZero(typed: Stretch): Remark | undefined {
+/** The problem of a dose with a zero after its decimals, which can be read as ten times as much. */
+export function trailingZero(typed: Stretch): Problem | undefined {
   const digits = typed.typed;
   if (!digits.endsWith('0') || !digits.includes('.')) return undefined;
   const instead = digits.replace(/\.?0+$/, '');
-  return remarkOn(typed, 'quantity/trailing-zero', {
+  return problemAt(typed, 'quantity/trailing-zero', {
     instead: [instead],
     sure: true,
     args: { instead },

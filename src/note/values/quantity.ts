@@ -1,14 +1,14 @@
+import type { Problem } from '../tree/finding.ts';
 import { clean, formatNumber } from './format.ts';
 import { readNumber, splitNumber, trailingZero } from './numbers.ts';
 import {
   longestRead,
-  noRemarks,
+  noProblems,
   part,
-  remarkOn,
+  problemAt,
   trimmed,
   unread,
   type Reading,
-  type Remark,
   type Stretch,
 } from './reading.ts';
 import { unitNear } from './unit-near.ts';
@@ -53,7 +53,7 @@ export function readQuantity(text: string, kind: Kind, key = ''): Reading<Quanti
     return readUnusual(text, kind, key);
   const value = quantityOf(usual[1]!, usual[2]!, unit);
   const rules = rulesOf(kind, key);
-  if (value.amount >= rules.low && value.amount <= rules.high) return { value, remarks: noRemarks };
+  if (value.amount >= rules.low && value.amount <= rules.high) return { value, problems: noProblems };
   return judged(value, rules, { typed: text, from: 0 }, []);
 }
 
@@ -71,34 +71,34 @@ function judged(
   value: Quantity,
   { low, high, zero, base }: KindRow,
   typed: Stretch,
-  remarks: readonly Remark[],
+  problems: readonly Problem[],
 ): Reading<Quantity> {
   if (value.amount === 0)
-    return zero ? { value, remarks } : unread(remarkOn(typed, 'quantity/not-positive', { form: 'zero' }));
+    return zero ? { value, problems } : unread(problemAt(typed, 'quantity/not-positive', { form: 'zero' }));
   if (!Number.isFinite(value.amount))
-    return unread(remarkOn(typed, 'quantity/unreadable', { form: 'number' }));
-  if (value.amount >= low && value.amount <= high) return { value, remarks };
+    return unread(problemAt(typed, 'quantity/unreadable', { form: 'number' }));
+  if (value.amount >= low && value.amount <= high) return { value, problems };
   const form = value.amount > high ? 'high' : 'low';
   const bound = `${formatNumber(form === 'high' ? high : low)} ${base}`;
   return {
     value,
-    remarks: [...remarks, remarkOn(typed, 'quantity/implausible', { form, args: { bound } })],
+    problems: [...problems, problemAt(typed, 'quantity/implausible', { form, args: { bound } })],
   };
 }
 
 function readUnusual(text: string, kind: Kind, key: string): Reading<Quantity> {
   const typed = trimmed(text);
-  if (kind === 'weight' && saysNotKnown(typed.typed)) return { value: undefined, remarks: noRemarks };
+  if (kind === 'weight' && saysNotKnown(typed.typed)) return { value: undefined, problems: noProblems };
   if (typed.typed.length > longestRead) return unread(unreadable(typed, kind));
   const sign = /^[-−–]\s*(?=[\d.,])/.exec(typed.typed);
-  if (sign) return unread(remarkOn(typed, 'quantity/not-positive', { form: 'negative' }));
+  if (sign) return unread(problemAt(typed, 'quantity/not-positive', { form: 'negative' }));
   if (kind !== 'length' && estimate.test(typed.typed))
     return unread(
-      remarkOn(typed, 'quantity/unreadable', { form: kind === 'weight' ? 'about-weight' : 'about' }),
+      problemAt(typed, 'quantity/unreadable', { form: kind === 'weight' ? 'about-weight' : 'about' }),
     );
   const pieces = readPieces(typed, kind, rulesOf(kind, key));
   if ('code' in pieces) return unread(pieces);
-  return judged(pieces.value, rulesOf(kind, key), typed, pieces.remarks);
+  return judged(pieces.value, rulesOf(kind, key), typed, pieces.problems);
 }
 
 /** Pairs of units that are typed together, the second being less than one of the first: `8 lb 4 oz`, `5 ft 6 in`. */
@@ -124,20 +124,20 @@ interface Piece {
   readonly unitTyped: Stretch;
   /** What stands behind the unit. */
   readonly rest: Stretch;
-  readonly remarks: readonly Remark[];
+  readonly problems: readonly Problem[];
 }
 
-/** Reads a number with its unit and, for some units, a second one of less: whole, or the remark that says why not. */
+/** Reads a number with its unit and, for some units, a second one of less: whole, or the problem that says why not. */
 function readPieces(
   typed: Stretch,
   kind: Kind,
   rules: KindRow,
-): { value: Quantity; remarks: readonly Remark[] } | Remark {
+): { value: Quantity; problems: readonly Problem[] } | Problem {
   const first = readPiece(typed, kind, rules);
   if ('code' in first) return first;
   const value = quantityOf(first.digits, first.unitTyped.typed, first.unit);
   if (first.rest.typed === '' || harmless[kind]?.test(first.rest.typed) === true)
-    return { value, remarks: first.remarks };
+    return { value, problems: first.problems };
   const second = /^[\d.]/.test(first.rest.typed) ? readPiece(first.rest, kind, rules) : undefined;
   if (
     second === undefined ||
@@ -149,18 +149,18 @@ function readPieces(
   const typedAmount = value.typedAmount + toBase(second.digits, second.unit) / toBase('1', first.unit);
   return {
     value: { ...value, amount: toBase(String(typedAmount), first.unit), typedAmount: clean(typedAmount) },
-    remarks: [...first.remarks, ...second.remarks],
+    problems: [...first.problems, ...second.problems],
   };
 }
 
-function readPiece(typed: Stretch, kind: Kind, rules: KindRow): Piece | Remark {
+function readPiece(typed: Stretch, kind: Kind, rules: KindRow): Piece | Problem {
   const split = splitNumber(typed);
   if (split === undefined) return unreadable(typed, kind);
   const { number, rest } = split;
   if (anotherNumber.test(rest.typed))
-    return remarkOn(typed, 'quantity/unreadable', { form: kind === 'length' ? 'range' : 'numbers' });
-  const { digits, remark } = readNumber(number);
-  if (digits === undefined) return remark ?? unreadable(typed, kind);
+    return problemAt(typed, 'quantity/unreadable', { form: kind === 'length' ? 'range' : 'numbers' });
+  const { digits, problem } = readNumber(number);
+  if (digits === undefined) return problem ?? unreadable(typed, kind);
   if (rest.typed === '') return unitMissing(typed, rules);
   const found = readUnit(rest, kind);
   if ('code' in found) return found;
@@ -169,14 +169,14 @@ function readPiece(typed: Stretch, kind: Kind, rules: KindRow): Piece | Remark {
   return {
     digits,
     ...found,
-    remarks: [remark, remark === undefined ? zero : undefined, misread].filter((one) => one !== undefined),
+    problems: [problem, problem === undefined ? zero : undefined, misread].filter((one) => one !== undefined),
   };
 }
 
 type FoundUnit = Pick<Piece, 'unit' | 'unitTyped' | 'rest'>;
 
-/** The longest unit of the kind with which a stretch begins, or the remark that says what is wrong with it. */
-function readUnit(stretch: Stretch, kind: Kind): FoundUnit | Remark {
+/** The longest unit of the kind with which a stretch begins, or the problem that says what is wrong with it. */
+function readUnit(stretch: Stretch, kind: Kind): FoundUnit | Problem {
   for (const end of unitEnds(stretch.typed)) {
     const unitTyped = part(stretch, 0, end);
     const unit = unitOf(kind, unitTyped.typed.replace(/\s+/g, ' '));
@@ -196,21 +196,21 @@ function unitEnds(text: string): readonly number[] {
 }
 
 /** One fault of a unit: it belongs to another kind, or nobody knows it. */
-function unitFault(stretch: Stretch, kind: Kind): Remark {
+function unitFault(stretch: Stretch, kind: Kind): Problem {
   for (const end of unitEnds(stretch.typed)) {
     const typed = part(stretch, 0, end);
     const other = unitOfAnotherKind(kind, typed.typed.replace(/\s+/g, ' '));
     if (other === undefined) continue;
-    return remarkOn(typed, 'quantity/wrong-unit', {
+    return problemAt(typed, 'quantity/wrong-unit', {
       args: { other: kinds[other.kind].title, wanted: kinds[kind].title, example: kinds[kind].example },
     });
   }
   const word = part(stretch, 0, /^[^\s,;(]+/.exec(stretch.typed)?.[0].length ?? stretch.typed.length);
   const near = unitNear(kind, word.typed);
   const { example } = kinds[kind];
-  if (near === undefined) return remarkOn(word, 'quantity/unknown-unit', { args: { example } });
+  if (near === undefined) return problemAt(word, 'quantity/unknown-unit', { args: { example } });
   const name = near.unit.instead ?? near.unit.name;
-  return remarkOn(word, 'quantity/unknown-unit', {
+  return problemAt(word, 'quantity/unknown-unit', {
     form: 'near',
     args: { near: name },
     instead: [name],
@@ -218,29 +218,29 @@ function unitFault(stretch: Stretch, kind: Kind): Remark {
   });
 }
 
-function misreadUnit(typed: Stretch, unit: UnitRow): Remark {
+function misreadUnit(typed: Stretch, unit: UnitRow): Problem {
   const instead = unit.instead ?? unit.name;
-  return remarkOn(typed, 'quantity/misread-unit', { instead: [instead], sure: true, args: { instead } });
+  return problemAt(typed, 'quantity/misread-unit', { instead: [instead], sure: true, args: { instead } });
 }
 
-function unitMissing(typed: Stretch, { usual }: KindRow): Remark {
-  return remarkOn(typed, 'quantity/unit-missing', {
+function unitMissing(typed: Stretch, { usual }: KindRow): Problem {
+  return problemAt(typed, 'quantity/unit-missing', {
     args: { units: usual.join(' or ') },
     instead: usual.map((unit) => (unit === '%' ? `${typed.typed}%` : `${typed.typed} ${unit}`)),
     adds: true,
   });
 }
 
-function unreadable(typed: Stretch, kind: Kind): Remark {
-  return remarkOn(typed, 'quantity/unreadable', {
+function unreadable(typed: Stretch, kind: Kind): Problem {
+  return problemAt(typed, 'quantity/unreadable', {
     ...(kind === 'length' ? { form: 'length' } : {}),
     args: { wanted: kinds[kind].title, example: kinds[kind].example },
   });
 }
 
 /** Words behind a quantity that could change it (`each side`, `x 2`): the quantity is not used until they are gone. */
-export function notUnderstood(words: Stretch, whole: Stretch, isWeighing = false): Remark {
-  return remarkOn(words, 'quantity/not-understood', {
+export function notUnderstood(words: Stretch, whole: Stretch, isWeighing = false): Problem {
+  return problemAt(words, 'quantity/not-understood', {
     form: isWeighing ? 'weighed' : 'behind',
     args: { read: whole.typed.slice(0, words.from - whole.from).trim() },
   });

@@ -1,12 +1,12 @@
+import type { Problem } from '../tree/finding.ts';
 import { readQuantity } from './quantity.ts';
 import {
   longestRead,
-  noRemarks,
-  remarkOn,
+  noProblems,
+  problemAt,
   trimmed,
   unread,
   type Reading,
-  type Remark,
   type Stretch,
 } from './reading.ts';
 import type { Dilution, Mixture } from './values.ts';
@@ -39,8 +39,8 @@ export function readDilution(text: string): Reading<Dilution> {
   const typed = trimmed(text);
   if (typed.typed.length > longestRead) return unread(unreadableDilution(typed));
   const word = typed.typed.toLowerCase();
-  if (plainWords.has(word)) return { value: plain, remarks: noRemarks };
-  if (presentWords.has(word)) return unread(remarkOn(typed, 'quantity/strength-unsaid'));
+  if (plainWords.has(word)) return { value: plain, problems: noProblems };
+  if (presentWords.has(word)) return unread(problemAt(typed, 'quantity/strength-unsaid'));
   const other = otherDilution.exec(typed.typed);
   if (other) return ratioReading(typed, ratioOf(other));
   const bare = /^\d{1,3},?000$/.test(word) ? [`1:${typed.typed}`] : [];
@@ -54,35 +54,35 @@ function ratioOf([, grouped, digits, thousands]: RegExpExecArray): number {
 }
 
 function ratioReading(typed: Stretch, ratio: number): Reading<Dilution> {
-  if (ratio === 0) return unread(remarkOn(typed, 'quantity/not-positive', { form: 'zero' }));
+  if (ratio === 0) return unread(problemAt(typed, 'quantity/not-positive', { form: 'zero' }));
   const value = { microgramsPerMl: 1e6 / ratio, ratio };
   return ratio <= thinnest
-    ? { value, remarks: noRemarks }
+    ? { value, problems: noProblems }
     : {
         value,
-        remarks: [
-          remarkOn(typed, 'quantity/implausible', { form: 'dilution', args: { bound: '1:1,000,000' } }),
+        problems: [
+          problemAt(typed, 'quantity/implausible', { form: 'dilution', args: { bound: '1:1,000,000' } }),
         ],
       };
 }
 
 function strengthReading(text: string, typed: Stretch): Reading<Dilution> {
-  const { value, remarks } = readQuantity(text, 'concentration', 'epinephrine');
+  const { value, problems } = readQuantity(text, 'concentration', 'epinephrine');
   // Its amounts lie far below those of an anesthetic: what is implausible there is usual here.
-  const own = remarks.filter(({ code }) => code !== 'quantity/implausible');
+  const own = problems.filter(({ code }) => code !== 'quantity/implausible');
   if (value === undefined)
     return own.some(({ code }) => code === 'quantity/unreadable')
       ? unread(unreadableDilution(typed))
-      : { value, remarks: own };
-  return { value: { microgramsPerMl: microgramsOf(value.amount), ratio: undefined }, remarks: own };
+      : { value, problems: own };
+  return { value: { microgramsPerMl: microgramsOf(value.amount), ratio: undefined }, problems: own };
 }
 
 /** mg as µg, shifted in decimal digits so that 0.0125 mg is 12.5 µg exactly. */
 const microgramsOf = (mg: number): number =>
   Number(`${mg}e3`.replace(/e(-\d+)e3$/, (_, power: string) => `e${Number(power) + 3}`));
 
-function unreadableDilution(typed: Stretch, instead: readonly string[] = []): Remark {
-  return remarkOn(typed, 'quantity/unreadable', {
+function unreadableDilution(typed: Stretch, instead: readonly string[] = []): Problem {
+  return problemAt(typed, 'quantity/unreadable', {
     args: { wanted: 'a strength of epinephrine', example: '1:100,000, 10 mcg/mL or none' },
     instead,
     adds: true,
@@ -109,24 +109,24 @@ export function readMixture(text: string): Reading<Mixture> {
   const match = mixtureForm.exec(typed.typed);
   if (!match) {
     const value = typed.typed.length > longestRead ? undefined : mixtureWords.get(typed.typed.toLowerCase());
-    return value === undefined ? unread(unreadableMixture(typed)) : { value, remarks: noRemarks };
+    return value === undefined ? unread(unreadableMixture(typed)) : { value, problems: noProblems };
   }
   const [, first = '', second = ''] = match;
   const anesthetic = Number(first);
   const bicarbonate = Number(second);
   if (anesthetic === 0 || bicarbonate === 0)
-    return unread(remarkOn(typed, 'quantity/not-positive', { form: 'zero' }));
+    return unread(problemAt(typed, 'quantity/not-positive', { form: 'zero' }));
   if (anesthetic < bicarbonate) {
     const swapped = `${second}:${first}`;
     return unread(
-      remarkOn(typed, 'quantity/mixture-order', { args: { swapped }, instead: [swapped], adds: true }),
+      problemAt(typed, 'quantity/mixture-order', { args: { swapped }, instead: [swapped], adds: true }),
     );
   }
-  return { value: { buffered: true, parts: { anesthetic, bicarbonate } }, remarks: noRemarks };
+  return { value: { buffered: true, parts: { anesthetic, bicarbonate } }, problems: noProblems };
 }
 
-function unreadableMixture(typed: Stretch): Remark {
-  return remarkOn(typed, 'quantity/unreadable', {
+function unreadableMixture(typed: Stretch): Problem {
+  return problemAt(typed, 'quantity/unreadable', {
     args: { wanted: 'a mixture of anesthetic and bicarbonate', example: '9:1, yes or no' },
   });
 }

@@ -3,7 +3,7 @@ import { readCount, readDecimal } from './count.ts';
 import { readDate, readMoment, readOccasion } from './dates.ts';
 import { readQuantity } from './quantity.ts';
 import { readDilution, readMixture } from './ratios.ts';
-import { noRemarks, type Reading } from './reading.ts';
+import { noProblems, type Reading } from './reading.ts';
 import { readArea, readDimensions, readSutureSize } from './sizes.ts';
 import { readStrength } from './strength.ts';
 import type { Quantity } from './values.ts';
@@ -13,12 +13,12 @@ import { readYesNo } from './yes-no.ts';
 /** Makes a value of a text; `key` is the canonical key that it stands under. Answers every text, in linear time. */
 export type Reader = (text: string, key: string) => Reading<unknown>;
 
-const verbatim: Reader = (text) => ({ value: text, remarks: noRemarks });
+const verbatim: Reader = (text) => ({ value: text, problems: noProblems });
 
 const isNone = (text: string): boolean => /^(?:none|no|no margin)$/i.test(text.trim());
 const noLength: Reading<Quantity> = {
   value: { amount: 0, unit: 'mm', typedAmount: 0, typedUnit: 'mm' },
-  remarks: noRemarks,
+  problems: noProblems,
 };
 
 const marginRange = /^(\d{1,2}(?:\.5)?)\s?(?:-|–|to)\s?(\d{1,2}(?:\.5)?)\s?mm$/i;

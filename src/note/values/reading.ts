@@ -1,22 +1,15 @@
-import type { Args } from '../tree/finding.ts';
+import type { Args, Problem } from '../tree/finding.ts';
 
-/** A fault or remark about a text, at characters `from` to `to` of it. */
-export interface Remark {
-  readonly code: string;
-  readonly form?: string;
-  readonly args?: Args;
-  readonly from?: number;
-  readonly to?: number;
-  readonly data?: unknown;
-}
-
-/** What a reader makes of a text; a text may be readable and still deserve a remark. */
+/**
+ * What a reader makes of a text; a text may be readable and still have a problem. A reader knows no more than its text, so
+ * the places of its problems count from there; `Binder` turns them into places in the file.
+ */
 export interface Reading<T> {
   readonly value: T | undefined;
-  readonly remarks: readonly Remark[];
+  readonly problems: readonly Problem[];
 }
 
-/** The data of a remark that a spelling fix can mend: what could stand instead of the characters marked. */
+/** The data of a problem that a spelling fix can fix: what could stand instead of the characters marked. */
 export interface Respelling {
   readonly typed: string;
   readonly instead: readonly string[];
@@ -29,7 +22,7 @@ export interface Respelling {
 /** Texts longer than this are no quantity; they are refused unread, so that no text costs more than a glance. */
 export const longestRead = 200;
 
-export const noRemarks: readonly Remark[] = [];
+export const noProblems: readonly Problem[] = [];
 
 /** A stretch of a text: its characters and where they begin. */
 export interface Stretch {
@@ -45,8 +38,8 @@ interface Detail {
   readonly adds?: true;
 }
 
-/** A remark about a stretch, with what could stand there instead where that is known. */
-export function remarkOn({ typed, from }: Stretch, code: string, detail: Detail = {}): Remark {
+/** A problem in a stretch, with what could stand there instead where that is known. */
+export function problemAt({ typed, from }: Stretch, code: string, detail: Detail = {}): Problem {
   const { form, args, instead, sure = false, adds } = detail;
   const data: Respelling | undefined =
     instead === undefined || instead.length === 0
@@ -56,13 +49,12 @@ export function remarkOn({ typed, from }: Stretch, code: string, detail: Detail 
     code,
     ...(form === undefined ? {} : { form }),
     args: { typed: shorten(typed), ...args },
-    from,
-    to: from + typed.length,
+    at: { start: from, end: from + typed.length },
     ...(data === undefined ? {} : { data }),
   };
 }
 
-export const unread = (remark: Remark): Reading<never> => ({ value: undefined, remarks: [remark] });
+export const unread = (problem: Problem): Reading<never> => ({ value: undefined, problems: [problem] });
 
 /** A text without the blanks around it. */
 export function trimmed(text: string): Stretch {

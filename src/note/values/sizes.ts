@@ -1,14 +1,14 @@
+import type { Problem } from '../tree/finding.ts';
 import { clean } from './format.ts';
 import { readQuantity } from './quantity.ts';
 import {
   longestRead,
-  noRemarks,
+  noProblems,
   part,
-  remarkOn,
+  problemAt,
   trimmed,
   unread,
   type Reading,
-  type Remark,
   type Stretch,
 } from './reading.ts';
 import type { Dimensions, Quantity } from './values.ts';
@@ -25,7 +25,7 @@ export function readDimensions(text: string): Reading<Dimensions> {
     const mm = [usual[1], usual[2], usual[3]].flatMap((digits) =>
       digits === undefined ? [] : [inCm ? Number(`${digits}e1`) : Number(digits)],
     );
-    if (mm.every((one) => one > 0 && one <= largestUsual)) return { value: { mm }, remarks: noRemarks };
+    if (mm.every((one) => one > 0 && one <= largestUsual)) return { value: { mm }, problems: noProblems };
   }
   return readSides(text);
 }
@@ -45,9 +45,9 @@ function readSides(text: string): Reading<Dimensions> {
     ),
   );
   const mm = readings.map(({ value }) => value?.amount);
-  const remarks = readings.flatMap((reading) => reading.remarks);
-  if (mm.includes(0)) return unread(remarkOn(typed, 'quantity/not-positive', { form: 'zero' }));
-  return { value: mm.every((one) => one !== undefined) ? { mm } : undefined, remarks };
+  const problems = readings.flatMap((reading) => reading.problems);
+  if (mm.includes(0)) return unread(problemAt(typed, 'quantity/not-positive', { form: 'zero' }));
+  return { value: mm.every((one) => one !== undefined) ? { mm } : undefined, problems };
 }
 
 /** The stretches between the signs of multiplication; undefined where there are none or more than three. */
@@ -65,16 +65,16 @@ function sidesOf(typed: Stretch): readonly Stretch[] | undefined {
 
 /** One side; `unit` is that of another side where it has none of its own. */
 function readSide(side: Stretch, unit: string): Reading<Quantity> {
-  const { value, remarks } = readQuantity(unit === '' ? side.typed : `${side.typed} ${unit}`, 'length');
+  const { value, problems } = readQuantity(unit === '' ? side.typed : `${side.typed} ${unit}`, 'length');
   const end = side.from + side.typed.length;
   return {
     value,
-    remarks: remarks.flatMap((remark) => {
-      const from = (remark.from ?? 0) + side.from;
-      // What is wrong with a borrowed unit is said where it stands.
-      return from >= end
+    problems: problems.flatMap((problem) => {
+      const start = problem.at.start + side.from;
+      // What is wrong with a borrowed unit is reported where it was typed.
+      return start >= end
         ? []
-        : [{ ...remark, from, to: Math.min((remark.to ?? side.typed.length) + side.from, end) }];
+        : [{ ...problem, at: { start, end: Math.min(problem.at.end + side.from, end) } }];
     }),
   };
 }
@@ -82,17 +82,17 @@ function readSide(side: Stretch, unit: string): Reading<Quantity> {
 /** Reads an area in cm2, also as two sides: `20 cm2`, `5 x 4 cm`. */
 export function readArea(text: string): Reading<Quantity> {
   if (!/[\dm]\s?(?:[x×*]|by)\s?[\d.]/i.test(text.slice(0, longestRead))) return readQuantity(text, 'area');
-  const { value, remarks } = readDimensions(text);
-  if (value === undefined) return { value, remarks };
+  const { value, problems } = readDimensions(text);
+  if (value === undefined) return { value, problems };
   const [first = 0, second = 0, third] = value.mm;
   if (third !== undefined)
     return unread(
-      remarkOn(trimmed(text), 'quantity/unreadable', {
+      problemAt(trimmed(text), 'quantity/unreadable', {
         args: { wanted: 'an area', example: '20 cm2 or 5 x 4 cm' },
       }),
     );
   const amount = clean((first * second) / 100);
-  return { value: { amount, unit: 'cm2', typedAmount: amount, typedUnit: 'cm2' }, remarks };
+  return { value: { amount, unit: 'cm2', typedAmount: amount, typedUnit: 'cm2' }, problems };
 }
 
 /** USP sizes are zeros (4-0 is 0000) down to 12-0, or whole numbers up to 7. */
@@ -107,17 +107,17 @@ export function readSutureSize(text: string): Reading<string> {
     const number = Number(match[1]);
     const zeros = typed.typed.length > match[1]!.length + (typed.typed.startsWith('#') ? 1 : 0);
     if (zeros && number >= 1 && number <= finest)
-      return { value: number === 1 ? '0' : `${number}-0`, remarks: noRemarks };
+      return { value: number === 1 ? '0' : `${number}-0`, problems: noProblems };
     if (!zeros && number <= coarsest && (match[1] === '0' || !match[1]!.startsWith('0')))
-      return { value: String(number), remarks: noRemarks };
+      return { value: String(number), problems: noProblems };
   }
-  if (/^0{2,9}$/.test(typed.typed)) return { value: `${typed.typed.length}-0`, remarks: noRemarks };
+  if (/^0{2,9}$/.test(typed.typed)) return { value: `${typed.typed.length}-0`, problems: noProblems };
   return unread(unreadableSize(typed));
 }
 
-function unreadableSize(typed: Stretch): Remark {
+function unreadableSize(typed: Stretch): Problem {
   const meant = /^([1-9]|1[0-2])\s?[-.,–/]?\s?[0oO]$/.exec(typed.typed)?.[1];
-  return remarkOn(typed, 'quantity/unreadable', {
+  return problemAt(typed, 'quantity/unreadable', {
     args: { wanted: 'a suture size', example: '4-0' },
     instead: meant === undefined ? [] : [`${meant}-0`],
     // 4.0 is also a metric size, which is much thicker.
@@ -125,16 +125,16 @@ function unreadableSize(typed: Stretch): Remark {
   });
 }
 
-function unitMissing(typed: Stretch): Remark {
-  return remarkOn(typed, 'quantity/unit-missing', {
+function unitMissing(typed: Stretch): Problem {
+  return problemAt(typed, 'quantity/unit-missing', {
     args: { units: 'mm or cm' },
     instead: [`${typed.typed} mm`, `${typed.typed} cm`],
     adds: true,
   });
 }
 
-const unreadable = (typed: Stretch): Remark =>
-  remarkOn(typed, 'quantity/unreadable', {
+const unreadable = (typed: Stretch): Problem =>
+  problemAt(typed, 'quantity/unreadable', {
     form: 'length',
     args: { wanted: 'a size', example: '4 mm or 9 x 8 mm' },
   });

@@ -1,6 +1,7 @@
+import type { Problem } from '../tree/finding.ts';
 import { readNumber, splitNumber } from './numbers.ts';
 import { readQuantity } from './quantity.ts';
-import { longestRead, part, remarkOn, trimmed, type Reading, type Remark } from './reading.ts';
+import { longestRead, part, problemAt, trimmed, type Reading } from './reading.ts';
 
 /** A strength in units of the drug's own, as of hyaluronidase or bleomycin. */
 const perVolume =
@@ -15,19 +16,19 @@ export function readStrength(text: string): Reading<string> {
   const typed = trimmed(text);
   const split = typed.typed.length > longestRead ? undefined : splitNumber(typed);
   if (split === undefined || !perVolume.test(split.rest.typed)) {
-    const { value, remarks } = readQuantity(text, 'concentration');
-    return { value: value === undefined ? undefined : text, remarks };
+    const { value, problems } = readQuantity(text, 'concentration');
+    return { value: value === undefined ? undefined : text, problems };
   }
-  const { digits, remark } = readNumber(split.number);
+  const { digits, problem } = readNumber(split.number);
   const short = misread.exec(split.rest.typed)?.[0];
-  const unit: Remark | undefined =
+  const unit: Problem | undefined =
     short === undefined
       ? undefined
-      : remarkOn(part(split.rest, 0, short.length), 'quantity/misread-unit', {
+      : problemAt(part(split.rest, 0, short.length), 'quantity/misread-unit', {
           instead: ['units'],
           sure: true,
           args: { instead: 'units' },
         });
-  const remarks = [remark, unit].filter((one) => one !== undefined);
-  return { value: digits === undefined ? undefined : text, remarks };
+  const problems = [problem, unit].filter((one) => one !== undefined);
+  return { value: digits === undefined ? undefined : text, problems };
 }

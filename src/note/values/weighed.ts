@@ -1,12 +1,12 @@
+import type { Problem } from '../tree/finding.ts';
 import { readDate } from './dates.ts';
 import {
   longestRead,
-  noRemarks,
-  remarkOn,
+  noProblems,
+  problemAt,
   trimmed,
   unread,
   type Reading,
-  type Remark,
   type Stretch,
 } from './reading.ts';
 import type { Weighed } from './values.ts';
@@ -59,15 +59,15 @@ export function readWeighed(text: string): Reading<Weighed> {
     .toLowerCase();
   const how = word === '' && date !== null ? 'measured' : waysOfWeighing.get(word);
   if (how === undefined) return unread(unreadableWeighing(typed));
-  if (date === null) return { value: { how, on: undefined }, remarks: noRemarks };
-  const { value: on, remarks } = readDate(date[0]);
-  return on === undefined
-    ? unread({ ...remarks[0]!, from: typed.from + date.index, to: typed.from + date.index + date[0].length })
-    : { value: { how, on }, remarks: noRemarks };
+  if (date === null) return { value: { how, on: undefined }, problems: noProblems };
+  const { value: on, problems } = readDate(date[0]);
+  if (on !== undefined) return { value: { how, on }, problems: noProblems };
+  const start = typed.from + date.index;
+  return unread({ ...problems[0]!, at: { start, end: start + date[0].length } });
 }
 
-const unreadableWeighing = (typed: Stretch): Remark =>
-  remarkOn(typed, 'quantity/unreadable', {
+const unreadableWeighing = (typed: Stretch): Problem =>
+  problemAt(typed, 'quantity/unreadable', {
     args: {
       wanted: 'how the weight was learned',
       example: 'measured, stated or chart, with the date if known',

@@ -1,5 +1,5 @@
 import { notUnderstood } from './quantity.ts';
-import { longestRead, noRemarks, part, remarkOn, trimmed, unread, type Reading } from './reading.ts';
+import { longestRead, noProblems, part, problemAt, trimmed, unread, type Reading } from './reading.ts';
 
 const answers: ReadonlyMap<string, boolean> = new Map([
   ...['yes', 'y', 'true', 'done', 'taken', 'obtained', 'in chart', 'on file', 'attached'].map(
@@ -13,12 +13,12 @@ const answers: ReadonlyMap<string, boolean> = new Map([
 /** Reads yes or no. */
 export function readYesNo(text: string): Reading<boolean> {
   const usual = answers.get(text);
-  if (usual !== undefined) return { value: usual, remarks: noRemarks };
+  if (usual !== undefined) return { value: usual, problems: noProblems };
   const typed = trimmed(text);
   const value = typed.typed.length > longestRead ? undefined : answers.get(typed.typed.toLowerCase());
-  if (value !== undefined) return { value, remarks: noRemarks };
+  if (value !== undefined) return { value, problems: noProblems };
   const after = /^(yes|no)\b[\s,;:.]*/i.exec(typed.typed);
   return after
     ? unread(notUnderstood(part(typed, after[0].length), typed))
-    : unread(remarkOn(typed, 'quantity/unreadable', { form: 'yesno' }));
+    : unread(problemAt(typed, 'quantity/unreadable', { form: 'yesno' }));
 }

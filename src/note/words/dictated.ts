@@ -1,8 +1,9 @@
+import type { Problem } from '../tree/finding.ts';
 import { agents, type AgentRow } from '../../reference/agents.ts';
 import { withTradeNames } from '../../reference/trade-names.ts';
 import { tokensOf, type Token } from './dictated-tokens.ts';
 import { nearest } from '../text/nearest.ts';
-import { remarkOn, trimmed, type Remark } from '../values/reading.ts';
+import { problemAt, trimmed } from '../values/reading.ts';
 import { WordTable } from './word-table.ts';
 
 /** One key of an injection that a dictated line states, at characters `from` to `to` of it. */
@@ -18,7 +19,7 @@ export interface DictatedField {
 export interface DictatedLine {
   /** Empty where the line says that nothing was given. */
   readonly fields: readonly DictatedField[];
-  readonly remarks: readonly Remark[];
+  readonly problems: readonly Problem[];
 }
 
 const knownAgents = new WordTable<AgentRow>(withTradeNames(agents));
@@ -93,7 +94,7 @@ export const saysNothingGiven = (text: string): boolean => nothingGiven.test(tex
 
 /**
  * Reads an injection dictated in one line: `1.5 mL lidocaine 1% with epinephrine 1:100,000`. The parts may stand in
- * any order. Every word is placed, passed over because it says nothing, or remarked on.
+ * any order. Every word is placed, passed over because it says nothing, or reported.
  *
  * Which lines are a product of the practice: one without a volume or amount, unless it is nothing but a known agent,
  * a cold spray, or a known agent with its strength; and behind a volume, words without a strength that are no agent
@@ -101,24 +102,24 @@ export const saysNothingGiven = (text: string): boolean => nothingGiven.test(tex
  */
 export function readInjectionLine(text: string): DictatedLine {
   const typed = trimmed(text);
-  if (nothingGiven.test(typed.typed)) return { fields: [], remarks: [] };
+  if (nothingGiven.test(typed.typed)) return { fields: [], problems: [] };
   if (typed.typed.length > longestLine)
     return {
       fields: [],
-      remarks: [
-        remarkOn(typed, 'quantity/unreadable', {
+      problems: [
+        problemAt(typed, 'quantity/unreadable', {
           args: { wanted: 'one injection', example: '1.5 mL lidocaine 1% with epinephrine 1:100,000' },
         }),
       ],
     };
   const whole: DictatedField = { key: 'product', from: typed.from, to: typed.from + typed.typed.length };
   if (knownAgents.find(typed.typed) !== undefined)
-    return { fields: [{ ...whole, key: 'agent' }], remarks: [] };
+    return { fields: [{ ...whole, key: 'agent' }], problems: [] };
   const line = new Line(text);
-  return line.isDictated ? line.read : { fields: [whole], remarks: [] };
+  return line.isDictated ? line.read : { fields: [whole], problems: [] };
 }
 
-/** The work on one line: tokens are taken from left to right, what is left over is named or remarked on. */
+/** The work on one line: tokens are taken from left to right, what is left over is named or reported. */
 class Line {
   private readonly tokens: readonly Token[];
   private readonly fields = new Map<string, DictatedField>();
@@ -142,7 +143,7 @@ class Line {
 
   get read(): DictatedLine {
     const fields = [...this.fields.values()].sort((a, b) => a.from - b.from);
-    return { fields, remarks: [...this.repeats(), ...this.leftovers()] };
+    return { fields, problems: [...this.repeats(), ...this.leftovers()] };
   }
 
   /** Places the token at `at`, and those that belong to it; answers how many. */
@@ -292,17 +293,17 @@ class Line {
     this.left.splice(this.left.indexOf(first), end - first);
   }
 
-  /** One remark on all that states a key once more, such as a second injection. */
-  private repeats(): readonly Remark[] {
+  /** One problem for all that states a key once more, such as a second injection. */
+  private repeats(): readonly Problem[] {
     const [first] = this.repeated;
     const last = this.repeated.at(-1);
     if (first === undefined || last === undefined) return [];
     const typed = this.text.slice(first.from, last.to);
-    return [remarkOn({ typed, from: first.from }, 'quantity/not-understood', { form: 'twice' })];
+    return [problemAt({ typed, from: first.from }, 'quantity/not-understood', { form: 'twice' })];
   }
 
-  /** One remark for each run of tokens that no key takes. */
-  private leftovers(): readonly Remark[] {
+  /** One problem for each run of tokens that no key takes. */
+  private leftovers(): readonly Problem[] {
     const runs: { first: number; last: number }[] = [];
     for (const at of [...this.left].sort((a, b) => a - b)) {
       const run = runs.at(-1);
@@ -314,7 +315,7 @@ class Line {
       const typed = this.text.slice(from, this.tokens[last]!.to);
       const words = this.tokens.slice(first, last + 1);
       const counts = words.some(({ text }) => /[\d/]/.test(text) || multiplying.has(text.toLowerCase()));
-      return remarkOn({ typed, from }, 'quantity/not-understood', { form: counts ? 'amount' : 'word' });
+      return problemAt({ typed, from }, 'quantity/not-understood', { form: counts ? 'amount' : 'word' });
     });
   }
 }

@@ -89,7 +89,7 @@ class TreeBuilder {
     }
     const key = this.text(pair.key);
     if (key.text === '<<') {
-      this.problems.push({ code: 'yaml/merge-key', start: key.start, end: key.end });
+      this.problems.push({ code: 'yaml/merge-key', at: { start: key.start, end: key.end } });
       return undefined;
     }
     if (key.start === key.end && this.source[key.start - 1] === '?') {
@@ -102,7 +102,7 @@ class TreeBuilder {
 
   private strangeKey(key: unknown): void {
     const { start, end } = this.node(key);
-    this.problems.push({ code: 'yaml/syntax', form: 'complex-key', start, end });
+    this.problems.push({ code: 'yaml/syntax', form: 'complex-key', at: { start, end } });
   }
 
   private list(node: YAMLSeq): ListNode {
@@ -155,8 +155,7 @@ class TreeBuilder {
     const text = this.source.slice(start, end);
     this.problems.push({
       code: 'yaml/comma-splits',
-      start,
-      end,
+      at: { start, end },
       args: { text, read: first.text },
       data: { text: quoted(text) },
     });
@@ -202,8 +201,7 @@ class TreeBuilder {
     const from = start + key.at;
     this.problems.push({
       code: 'yaml/runs-on',
-      start: from,
-      end: from + key.word.length,
+      at: { start: from, end: from + key.word.length },
       args: { word: key.word },
     });
     return { garbled: true };
@@ -227,8 +225,7 @@ class TreeBuilder {
     const plain = scalar.type === 'PLAIN' && !row.slice(0, end - start).includes('\n');
     this.problems.push({
       code: 'yaml/comment-swallows',
-      start: at,
-      end: start + row.length,
+      at: { start: at, end: start + row.length },
       args: { text: this.source.slice(at, start + row.length) },
       ...(plain ? { data: { start, text: quoted(row) } } : {}),
     });

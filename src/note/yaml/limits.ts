@@ -39,15 +39,14 @@ const isBlank = (code: number): boolean =>
  */
 export function refusalOf(text: string): Problem | undefined {
   if (text.length > largest) return tooLarge('main', Math.ceil(text.length / 1024));
-  if (text.includes('\0')) return { code: 'yaml/not-text', start: 0, end: 0 };
+  if (text.includes('\0')) return { code: 'yaml/not-text', at: { start: 0, end: 0 } };
   return new Scan(text).refusal();
 }
 
 const tooLarge = (form: string, count: number): Problem => ({
   code: 'yaml/too-large',
   form,
-  start: 0,
-  end: 0,
+  at: { start: 0, end: 0 },
   args: { count },
 });
 
@@ -86,7 +85,9 @@ class Scan {
     if (this.rows > mostRows) return tooLarge('rows', this.rows);
     if (this.values > mostValues) return tooLarge('values', this.values);
     if (this.marks > mostMarks) return tooLarge('marks', this.marks);
-    return this.strange * 10 > this.text.length ? { code: 'yaml/not-text', start: 0, end: 0 } : undefined;
+    return this.strange * 10 > this.text.length
+      ? { code: 'yaml/not-text', at: { start: 0, end: 0 } }
+      : undefined;
   }
 
   /** Counts a sign; whether it is one level too deep. `next` is the place behind it. */
@@ -119,6 +120,6 @@ class Scan {
   }
 
   private tooDeep(at: number): Problem {
-    return { code: 'yaml/too-deep', start: at, end: Math.min(at + 1, this.text.length) };
+    return { code: 'yaml/too-deep', at: { start: at, end: Math.min(at + 1, this.text.length) } };
   }
 }

@@ -34,7 +34,7 @@ export function parseYaml(text: string, keys: KeyNames): Parsed {
   if (first?.code === 'RESOURCE_EXHAUSTION') return alone(problemOf(first, text));
   if (first !== undefined && composed.hopeless) return alone(problemOf({ ...first, code: 'hopeless' }, text));
   const tree = treeOf(composed, text, new Map(), keys);
-  if (tree.anchored !== undefined) return alone({ code: 'yaml/anchor-or-alias', ...tree.anchored });
+  if (tree.anchored !== undefined) return alone({ code: 'yaml/anchor-or-alias', at: tree.anchored });
   const clean = composed.faults.length === 0 && tree.odd.length === 0;
   return judged(
     text,
@@ -54,10 +54,10 @@ function judged(text: string, composed: Composed, { tree, problems, damage }: Me
   const seen =
     damage.length === 0 ? tree.problems : tree.problems.filter(({ code }) => code !== 'yaml/runs-on');
   const all = [...problems, ...seen];
-  for (const place of composed.directives) all.push({ code: 'yaml/directive', ...place });
+  for (const at of composed.directives) all.push({ code: 'yaml/directive', at });
   if (composed.second !== undefined) {
     const end = Math.min(composed.second + 3, text.length);
-    all.push({ code: 'yaml/several-documents', start: composed.second, end });
+    all.push({ code: 'yaml/several-documents', at: { start: composed.second, end } });
   }
   if (tree.root?.kind === 'map') return { root: tree.root, problems: all, damage };
   const [first] = problems;
@@ -65,9 +65,13 @@ function judged(text: string, composed: Composed, { tree, problems, damage }: Me
 }
 
 function notANote(root: Node | null, text: string): Problem {
-  if (root === null) return { code: 'yaml/empty', start: 0, end: 0 };
+  if (root === null) return { code: 'yaml/empty', at: { start: 0, end: 0 } };
   const row = rowAt(text, root.start);
-  return { code: 'shape/not-a-note', form: root.kind, start: row.first, end: Math.max(row.first, row.end) };
+  return {
+    code: 'shape/not-a-note',
+    form: root.kind,
+    at: { start: row.first, end: Math.max(row.first, row.end) },
+  };
 }
 
 const alone = (problem: Problem): Parsed => ({ root: null, problems: [problem], damage: [] });
@@ -133,7 +137,7 @@ function mended(
     return !explained.has(start) && !blamed.has(row) && blamed.add(row);
   });
   const problems = [...repairs.map(({ problem }) => problem), ...left.map((fault) => problemOf(fault, text))];
-  problems.sort((a, b) => a.start - b.start);
+  problems.sort((a, b) => a.at.start - b.at.start);
   const unfinished = repairs.filter((repair) => repair.unfinished === true || repair.cover === undefined);
   const damage = [
     ...unfinished.map(({ row }) => row),

@@ -66,7 +66,7 @@ function needsQuotes(row: Row, meant: Range, text: string, form: string): Repair
     problem: {
       code: 'yaml/needs-quotes',
       form,
-      ...meant,
+      at: meant,
       args: { text: typed, sign: typed[0] ?? '' },
       data: { text: quoted(typed) },
     },
@@ -87,8 +87,7 @@ function openBracket({ text, fault, row }: Stumble): Repair | undefined {
   return {
     problem: {
       code: 'yaml/unclosed-bracket',
-      start: open,
-      end: open + 1,
+      at: { start: open, end: open + 1 },
       args: { open: text[open] ?? '', close: text[open] === '[' ? ']' : '}' },
       data: { at: own.value.end },
     },
@@ -134,8 +133,7 @@ function swallowed(text: string, row: Row, hash: number): Repair {
     problem: {
       code: 'yaml/comment-swallows',
       form: 'bracket',
-      start: hash,
-      end: meant.end,
+      at: { start: hash, end: meant.end },
       args: { text: text.slice(hash, meant.end) },
       data: { start, text: quoted(typed) },
     },
@@ -168,7 +166,7 @@ function openQuote({ text, fault, row }: Stumble): Repair | undefined {
   return {
     problem: {
       code: 'yaml/unclosed-quote',
-      ...meant,
+      at: meant,
       args: { quote: text[start] ?? '' },
       data: { at: end, text: text[start] ?? '', sure: !inside },
     },
@@ -185,7 +183,7 @@ function bareQuestion({ row }: Stumble): Repair | undefined {
   const start = row.start + match.index + match[0].length - 1;
   const meant = { start, end: start + 1 };
   return {
-    problem: { code: 'yaml/bare-question-mark', ...meant },
+    problem: { code: 'yaml/bare-question-mark', at: meant },
     row: row.start,
     cover: covered(meant),
     mark: { at: start, meant },
@@ -222,8 +220,7 @@ function missingComma(row: Row, at: number): Repair {
     problem: {
       code: 'yaml/syntax',
       form: 'comma',
-      start: at,
-      end: at + 1,
+      at: { start: at, end: at + 1 },
       data: { start: at, end: at, text: ',' },
     },
     row: row.start,
@@ -282,8 +279,7 @@ function lostBreak(row: Row, text: string, keys: KeyNames): Repair | undefined {
     problem: {
       code: 'yaml/syntax',
       form: 'line',
-      start: at + length,
-      end: at + length + key.length,
+      at: { start: at + length, end: at + length + key.length },
       args: { key },
       data: { start: at, end: at + length, text: lineBreak + ' '.repeat(row.first - row.start) },
     },
@@ -305,8 +301,7 @@ function deeperRow({ text, fault, row }: Stumble): Repair | undefined {
     problem: {
       code: 'yaml/indentation',
       form: 'deeper',
-      start: below.first,
-      end: below.first + below.key.length,
+      at: { start: below.first, end: below.first + below.key.length },
       args: { key: below.key },
       data: { start: below.start, end: below.first, text: ' '.repeat(wanted) },
     },
@@ -326,7 +321,7 @@ function missingColon({ text, fault, row, keys }: Stumble): Repair | undefined {
   return {
     problem: {
       code: 'yaml/missing-colon',
-      ...meant,
+      at: meant,
       args: { text: typed },
       ...(keys.has(typed) ? { data: { start: meant.end, end: meant.end, text: ':' } } : {}),
     },
@@ -344,7 +339,7 @@ function missingBlank(row: Row, place: Range, key: string, rest: string): Repair
     problem: {
       code: 'yaml/missing-colon',
       form: 'blank',
-      ...place,
+      at: place,
       args: { key, text: rest },
       data: { start: colon, end: colon, text: ' ' },
     },

@@ -21,18 +21,20 @@ export function problemOf(fault: Fault, text: string): Problem {
   if (name.code === 'yaml/tab') return tabProblem(fault, text);
   const row = rowAt(text, Math.min(fault.start, text.length));
   if (fault.code === 'MISSING_CHAR' && fault.start < row.first)
-    return { code: 'yaml/indentation', start: row.first, end: row.first + (row.key?.length ?? 1) };
+    return { code: 'yaml/indentation', at: { start: row.first, end: row.first + (row.key?.length ?? 1) } };
   const start = Math.max(row.start, Math.min(fault.start, row.end));
   const end = Math.min(row.end, Math.max(fault.end, start));
-  return end > start
-    ? { ...name, start, end }
-    : { ...name, start: Math.min(row.first, row.end), end: row.end };
+  const at = end > start ? { start, end } : { start: Math.min(row.first, row.end), end: row.end };
+  return { ...name, at };
 }
 
 function tabProblem(fault: Fault, text: string): Problem {
   const row = rowAt(text, Math.min(fault.start, text.length));
   const indent = /^[ ]*\t[ \t]*/.exec(row.text)?.[0];
   if (indent === undefined)
-    return { code: 'yaml/tab', start: fault.start, end: Math.max(fault.start, fault.end) };
-  return { code: 'yaml/tab', start: row.start + indent.indexOf('\t'), end: row.start + indent.length };
+    return { code: 'yaml/tab', at: { start: fault.start, end: Math.max(fault.start, fault.end) } };
+  return {
+    code: 'yaml/tab',
+    at: { start: row.start + indent.indexOf('\t'), end: row.start + indent.length },
+  };
 }

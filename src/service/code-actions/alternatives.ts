@@ -104,8 +104,8 @@ const redated: Reader = ({ analysis, at, typed }) => {
 };
 
 const isDate = (text: string): boolean => {
-  const { value, remarks } = readMoment(text);
-  return value !== undefined && remarks.length === 0;
+  const { value, problems } = readMoment(text);
+  return value !== undefined && problems.length === 0;
 };
 
 /** The procedure whose stitches are planned to come out on the day at a place. */

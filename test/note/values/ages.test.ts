@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
 import { readAge } from '../../../src/note/values/ages.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 const monthsOf = (text: string): number | undefined => readAge(text).value?.months;
-const saidOf = (text: string): readonly string[] => remarksOf(text, readAge(text));
+const saidOf = (text: string): readonly string[] => problemsOf(text, readAge(text));
 
 describe('reading ages', () => {
   it('reads them as people type them', () => {
@@ -17,9 +17,9 @@ describe('reading ages', () => {
       '64 Yrs',
       '64 yr.',
     ])
-      assert.deepEqual(readAge(text), { value: { months: 768, typedUnit: 'years' }, remarks: [] }, text);
+      assert.deepEqual(readAge(text), { value: { months: 768, typedUnit: 'years' }, problems: [] }, text);
     for (const text of ['7 months', '7mo', '7 mos', '7 months of age'])
-      assert.deepEqual(readAge(text), { value: { months: 7, typedUnit: 'months' }, remarks: [] }, text);
+      assert.deepEqual(readAge(text), { value: { months: 7, typedUnit: 'months' }, problems: [] }, text);
     assert.equal(monthsOf('1.5 years'), 18);
     assert.equal(monthsOf('0 months'), 0);
   });
@@ -32,7 +32,7 @@ describe('reading ages', () => {
 
   it('adds the smaller unit behind a larger one', () => {
     for (const text of ['2 years 3 months', '2y3m', '2 yr, 3 mo', '2y 3mo'])
-      assert.deepEqual(readAge(text), { value: { months: 27, typedUnit: 'years' }, remarks: [] }, text);
+      assert.deepEqual(readAge(text), { value: { months: 27, typedUnit: 'years' }, problems: [] }, text);
   });
 
   it('takes a bare number for years and says so', () => {

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { readCount, readDecimal } from '../../../src/note/values/count.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 describe('reading counts and numbers', () => {
   it('reads whole numbers, none included', () => {
@@ -11,7 +11,7 @@ describe('reading counts and numbers', () => {
   });
 
   it('refuses parts, negatives and other words', () => {
-    const said = (text: string): readonly string[] => remarksOf(text, readCount(text));
+    const said = (text: string): readonly string[] => problemsOf(text, readCount(text));
     for (const text of ['2.5', 'some', '', '01', 'constructor'])
       assert.equal(readCount(text).value, undefined, text);
     assert.deepEqual(said('2.5'), ['quantity/unreadable [2.5]']);
@@ -21,10 +21,10 @@ describe('reading counts and numbers', () => {
   });
 
   it('reads decimals', () => {
-    assert.deepEqual(readDecimal('4.5'), { value: 4.5, remarks: [] });
-    assert.deepEqual(readDecimal('300'), { value: 300, remarks: [] });
-    assert.deepEqual(remarksOf('.5', readDecimal('.5')), ['quantity/leading-zero [.5] -> 0.5!']);
-    assert.deepEqual(remarksOf('4,5', readDecimal('4,5')), ['quantity/decimal-comma [4,5] -> 4.5']);
-    assert.deepEqual(remarksOf('many', readDecimal('many')), ['quantity/unreadable [many]']);
+    assert.deepEqual(readDecimal('4.5'), { value: 4.5, problems: [] });
+    assert.deepEqual(readDecimal('300'), { value: 300, problems: [] });
+    assert.deepEqual(problemsOf('.5', readDecimal('.5')), ['quantity/leading-zero [.5] -> 0.5!']);
+    assert.deepEqual(problemsOf('4,5', readDecimal('4,5')), ['quantity/decimal-comma [4,5] -> 4.5']);
+    assert.deepEqual(problemsOf('many', readDecimal('many')), ['quantity/unreadable [many]']);
   });
 });

@@ -3,16 +3,16 @@ import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { readDate, readMoment, readOccasion } from '../../../src/note/values/dates.ts';
 import { times } from '../../share.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
-const saidOf = (text: string): readonly string[] => remarksOf(text, readMoment(text));
+const saidOf = (text: string): readonly string[] => problemsOf(text, readMoment(text));
 const two = (number: number): string => String(number).padStart(2, '0');
 
 describe('reading dates', () => {
   it('reads a day, with the time if there is one', () => {
     assert.deepEqual(readMoment('2026-03-02'), {
       value: { date: '2026-03-02', minutes: undefined },
-      remarks: [],
+      problems: [],
     });
     assert.deepEqual(readMoment('2026-03-02 10:05').value, { date: '2026-03-02', minutes: 605 });
     assert.deepEqual(readMoment('2026-03-02T9:05').value, { date: '2026-03-02', minutes: 545 });
@@ -38,7 +38,7 @@ describe('reading dates', () => {
         fc.date({ min: new Date('1900-01-01'), max: new Date('2100-12-31'), noInvalidDate: true }),
         (day) => {
           const text = day.toISOString().slice(0, 10);
-          assert.deepEqual(readDate(text), { value: text, remarks: [] });
+          assert.deepEqual(readDate(text), { value: text, problems: [] });
         },
       ),
     );
@@ -97,8 +97,8 @@ describe('reading dates', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(digits, separator), { minLength: 1, maxLength: 3 }), (parts) => {
         const text = parts.flat().join('').trim();
-        const [remark] = readMoment(text).remarks;
-        const { instead = [] } = (remark?.data ?? {}) as { instead?: readonly string[] };
+        const [problem] = readMoment(text).problems;
+        const { instead = [] } = (problem?.data ?? {}) as { instead?: readonly string[] };
         const sorted = (date: string): string =>
           date
             .split(/\D+/)
@@ -195,7 +195,7 @@ describe('reading when something was done', () => {
 
   it('refuses times that are on no clock', () => {
     for (const text of ['24:00', '25:10', '10:60', '13:00 am', '10', '10:1'])
-      assert.deepEqual(remarksOf(text, readOccasion(text)), [`quantity/no-such-time [${text}]`]);
-    assert.deepEqual(remarksOf('soon', readOccasion('soon')), ['quantity/unreadable [soon]']);
+      assert.deepEqual(problemsOf(text, readOccasion(text)), [`quantity/no-such-time [${text}]`]);
+    assert.deepEqual(problemsOf('soon', readOccasion('soon')), ['quantity/unreadable [soon]']);
   });
 });

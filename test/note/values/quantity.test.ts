@@ -3,15 +3,15 @@ import { UcumLhcUtils } from '@lhncbc/ucum-lhc';
 import fc from 'fast-check';
 import { formatNumber } from '../../../src/note/values/format.ts';
 import { readQuantity, type Kind } from '../../../src/note/values/quantity.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 const amountOf = (text: string, kind: Kind, key?: string): number | undefined => {
-  const { value, remarks } = readQuantity(text, kind, key);
-  assert.deepEqual(remarksOf(text, { value, remarks }), [], text);
+  const { value, problems } = readQuantity(text, kind, key);
+  assert.deepEqual(problemsOf(text, { value, problems }), [], text);
   return value?.amount;
 };
 const saidOf = (text: string, kind: Kind, key?: string): readonly string[] =>
-  remarksOf(text, readQuantity(text, kind, key));
+  problemsOf(text, readQuantity(text, kind, key));
 
 describe('reading quantities', () => {
   it('reads them as people type them, in the base unit of their kind', () => {

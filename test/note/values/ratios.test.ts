@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { formatDilution } from '../../../src/note/values/format.ts';
 import { readDilution, readMixture } from '../../../src/note/values/ratios.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 describe('reading how much epinephrine there is', () => {
   it('reads published ratios', () => {
@@ -34,25 +34,25 @@ describe('reading how much epinephrine there is', () => {
     ])
       assert.deepEqual(
         readDilution(text),
-        { value: { microgramsPerMl: 10, ratio: 100000 }, remarks: [] },
+        { value: { microgramsPerMl: 10, ratio: 100000 }, problems: [] },
         text,
       );
     // 1:100,000 is 0.01 mg/mL of the base: label of articaine with epinephrine.
     for (const text of ['10 µg/mL', '10 μg/mL', '10 mcg/mL', '10 ug/ml', '0.01 mg/mL'])
       assert.deepEqual(
         readDilution(text),
-        { value: { microgramsPerMl: 10, ratio: undefined }, remarks: [] },
+        { value: { microgramsPerMl: 10, ratio: undefined }, problems: [] },
         text,
       );
   });
 
   it('reads that there is none', () => {
     for (const text of ['none', 'no', 'plain', 'without', 'None'])
-      assert.deepEqual(readDilution(text), { value: { microgramsPerMl: 0, ratio: undefined }, remarks: [] });
+      assert.deepEqual(readDilution(text), { value: { microgramsPerMl: 0, ratio: undefined }, problems: [] });
   });
 
   it('does not guess', () => {
-    const said = (text: string): readonly string[] => remarksOf(text, readDilution(text));
+    const said = (text: string): readonly string[] => problemsOf(text, readDilution(text));
     for (const text of ['yes', 'epi', 'with']) {
       assert.deepEqual(said(text), [`quantity/strength-unsaid [${text}]`]);
       assert.equal(readDilution(text).value, undefined);
@@ -79,7 +79,7 @@ describe('reading how much epinephrine there is', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1_000_000 }), (ratio) => {
         const value = { microgramsPerMl: 1e6 / ratio, ratio };
-        assert.deepEqual(readDilution(formatDilution(value)), { value, remarks: [] });
+        assert.deepEqual(readDilution(formatDilution(value)), { value, problems: [] });
       }),
     );
     fc.assert(
@@ -106,15 +106,15 @@ describe('reading a buffered mixture', () => {
   });
 
   it('asks to swap parts that stand the wrong way round', () => {
-    assert.deepEqual(remarksOf('1:9', readMixture('1:9')), ['quantity/mixture-order [1:9] -> 9:1']);
+    assert.deepEqual(problemsOf('1:9', readMixture('1:9')), ['quantity/mixture-order [1:9] -> 9:1']);
     assert.equal(readMixture('1:9').value, undefined);
     assert.equal(readMixture('1:1').value?.parts?.anesthetic, 1);
   });
 
   it('refuses what is no mixture', () => {
     for (const text of ['9:0', '0:1'])
-      assert.match(remarksOf(text, readMixture(text))[0]!, /not-positive\/zero/);
+      assert.match(problemsOf(text, readMixture(text))[0]!, /not-positive\/zero/);
     for (const text of ['', '9', '9:1:1', '-9:1', 'maybe', '9:1 fresh'])
-      assert.deepEqual(remarksOf(text, readMixture(text)), [`quantity/unreadable [${text}]`]);
+      assert.deepEqual(problemsOf(text, readMixture(text)), [`quantity/unreadable [${text}]`]);
   });
 });

@@ -55,10 +55,13 @@ describe('every reader', () => {
     it(`answers any text: ${name}`, () => {
       fc.assert(
         fc.property(texts, fc.constantFrom('volume', 'amount', 'height', 'constructor'), (text, key) => {
-          const { value, remarks } = reader(text, key);
-          assert.ok(value !== undefined || remarks.length > 0, 'it has no value and says nothing');
-          for (const { from = 0, to = text.length } of remarks)
-            assert.ok(from >= 0 && from <= to && to <= text.length, 'a remark outside of the text');
+          const { value, problems } = reader(text, key);
+          assert.ok(value !== undefined || problems.length > 0, 'it has no value and says nothing');
+          for (const { at } of problems)
+            assert.ok(
+              at.start >= 0 && at.start <= at.end && at.end <= text.length,
+              'a problem outside of the text',
+            );
         }),
       );
     });
@@ -79,24 +82,27 @@ describe('every reader', () => {
       const body = piece.repeat(100_000 / piece.length);
       for (const text of [body, `1${body}!`, `1 ${body}mL`, `${body}!`]) {
         for (const [name, reader] of readers) {
-          const { value, remarks } = reader(text, 'volume');
-          assert.ok(value !== undefined || remarks.length > 0, name);
+          const { value, problems } = reader(text, 'volume');
+          assert.ok(value !== undefined || problems.length > 0, name);
         }
-        const { fields, remarks } = readInjectionLine(text);
-        assert.ok(fields.length + remarks.length > 0);
+        const { fields, problems } = readInjectionLine(text);
+        assert.ok(fields.length + problems.length > 0);
       }
     }
   });
 });
 
 describe('a dictated line of any words', () => {
-  it('states parts of the text, each key once, and remarks on parts of it', () => {
+  it('states parts of the text, each key once, and problems in parts of it', () => {
     fc.assert(
       fc.property(texts, (text) => {
-        const { fields, remarks } = readInjectionLine(text);
+        const { fields, problems } = readInjectionLine(text);
         assert.equal(new Set(fields.map(({ key }) => key)).size, fields.length);
-        for (const { from = -1, to = -1 } of [...fields, ...remarks])
-          assert.ok(from >= 0 && from <= to && to <= text.length);
+        const places = [
+          ...fields.map(({ from, to }) => ({ start: from, end: to })),
+          ...problems.map(({ at }) => at),
+        ];
+        for (const { start, end } of places) assert.ok(start >= 0 && start <= end && end <= text.length);
       }),
     );
   });

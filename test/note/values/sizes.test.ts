@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { formatNumber } from '../../../src/note/values/format.ts';
 import { readArea, readDimensions, readSutureSize } from '../../../src/note/values/sizes.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 describe('reading the size of what was taken', () => {
   it('reads one to three lengths in mm', () => {
@@ -26,11 +26,11 @@ describe('reading the size of what was taken', () => {
       ['4 mm across', [4]],
     ];
     for (const [text, mm] of cases)
-      assert.deepEqual(readDimensions(text), { value: { mm }, remarks: [] }, text);
+      assert.deepEqual(readDimensions(text), { value: { mm }, problems: [] }, text);
   });
 
   it('says what it cannot take', () => {
-    const said = (text: string): readonly string[] => remarksOf(text, readDimensions(text));
+    const said = (text: string): readonly string[] => problemsOf(text, readDimensions(text));
     assert.deepEqual(said('4'), ['quantity/unit-missing [4] -> 4 mm | 4 cm']);
     assert.deepEqual(said('9 x 8'), ['quantity/unit-missing [9 x 8] -> 9 x 8 mm | 9 x 8 cm']);
     assert.deepEqual(said('4mm punch'), ['quantity/not-understood/behind [punch]']);
@@ -55,7 +55,7 @@ describe('reading the size of what was taken', () => {
         fc.constantFrom('x', ' x ', '×', ' by '),
         (mm, sign) => {
           const text = `${mm.map((one) => formatNumber(one)).join(sign)} mm`;
-          assert.deepEqual(readDimensions(text), { value: { mm }, remarks: [] });
+          assert.deepEqual(readDimensions(text), { value: { mm }, problems: [] });
         },
       ),
     );
@@ -80,12 +80,12 @@ describe('reading areas', () => {
   });
 
   it('says what is no area', () => {
-    assert.deepEqual(remarksOf('20', readArea('20')), ['quantity/unit-missing [20] -> 20 cm2']);
-    assert.deepEqual(remarksOf('20 cm', readArea('20 cm')), ['quantity/wrong-unit [cm]']);
-    assert.deepEqual(remarksOf('2 x 3 x 4 cm', readArea('2 x 3 x 4 cm')), [
+    assert.deepEqual(problemsOf('20', readArea('20')), ['quantity/unit-missing [20] -> 20 cm2']);
+    assert.deepEqual(problemsOf('20 cm', readArea('20 cm')), ['quantity/wrong-unit [cm]']);
+    assert.deepEqual(problemsOf('2 x 3 x 4 cm', readArea('2 x 3 x 4 cm')), [
       'quantity/unreadable [2 x 3 x 4 cm]',
     ]);
-    assert.deepEqual(remarksOf('5 x 4', readArea('5 x 4')), [
+    assert.deepEqual(problemsOf('5 x 4', readArea('5 x 4')), [
       'quantity/unit-missing [5 x 4] -> 5 x 4 mm | 5 x 4 cm',
     ]);
   });
@@ -102,7 +102,7 @@ describe('reading suture sizes', () => {
   });
 
   it('does not take a metric size for the other', () => {
-    const said = (text: string): readonly string[] => remarksOf(text, readSutureSize(text));
+    const said = (text: string): readonly string[] => problemsOf(text, readSutureSize(text));
     assert.deepEqual(said('4.0'), ['quantity/unreadable [4.0] -> 4-0']);
     assert.deepEqual(said('40'), ['quantity/unreadable [40] -> 4-0']);
     assert.deepEqual(said('4-O'), ['quantity/unreadable [4-O] -> 4-0!']);

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readStrength } from '../../../src/note/values/strength.ts';
 
-const codes = (text: string): readonly string[] => readStrength(text).remarks.map(({ code }) => code);
+const codes = (text: string): readonly string[] => readStrength(text).problems.map(({ code }) => code);
 
 describe('the strength of a drug that is no anesthetic', () => {
   for (const text of [
@@ -15,7 +15,7 @@ describe('the strength of a drug that is no anesthetic', () => {
     ' 1 unit/mL ',
   ])
     it(`is read from ${text}`, () => {
-      assert.deepEqual(readStrength(text), { value: text, remarks: [] });
+      assert.deepEqual(readStrength(text), { value: text, problems: [] });
     });
 
   it('keeps what is asked of every amount', () => {
@@ -34,10 +34,10 @@ describe('the strength of a drug that is no anesthetic', () => {
       ['100 U/mL', 'U'],
       ['100 IU/mL', 'IU'],
     ] as const) {
-      const { value, remarks } = readStrength(text);
+      const { value, problems } = readStrength(text);
       assert.equal(value, text);
       assert.deepEqual(
-        remarks.map(({ code, from, to }) => [code, text.slice(from, to)]),
+        problems.map(({ code, at }) => [code, text.slice(at.start, at.end)]),
         [['quantity/misread-unit', typed]],
       );
     }

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { readWeighed } from '../../../src/note/values/weighed.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 describe('reading how a weight was learned', () => {
   it('reads the way, and the day if there is one', () => {
@@ -16,13 +16,13 @@ describe('reading how a weight was learned', () => {
       'from chart (2026-03-01)',
       'chart on 2026-03-01',
     ])
-      assert.deepEqual(readWeighed(text), { value: { how: 'chart', on: '2026-03-01' }, remarks: [] }, text);
+      assert.deepEqual(readWeighed(text), { value: { how: 'chart', on: '2026-03-01' }, problems: [] }, text);
     assert.deepEqual(readWeighed('2026-03-01').value, { how: 'measured', on: '2026-03-01' });
   });
 
   it('says what it cannot take', () => {
-    assert.deepEqual(remarksOf('guessed', readWeighed('guessed')), ['quantity/unreadable [guessed]']);
-    assert.deepEqual(remarksOf('measured 2026-02-30', readWeighed('measured 2026-02-30')), [
+    assert.deepEqual(problemsOf('guessed', readWeighed('guessed')), ['quantity/unreadable [guessed]']);
+    assert.deepEqual(problemsOf('measured 2026-02-30', readWeighed('measured 2026-02-30')), [
       'quantity/no-such-date [2026-02-30]',
     ]);
     assert.equal(readWeighed('').value, undefined);

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { readYesNo } from '../../../src/note/values/yes-no.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 describe('reading yes and no', () => {
   it('reads both in the usual spellings', () => {
@@ -12,9 +12,9 @@ describe('reading yes and no', () => {
   });
 
   it('takes no other word for one of them', () => {
-    assert.deepEqual(remarksOf('maybe', readYesNo('maybe')), ['quantity/unreadable/yesno [maybe]']);
-    assert.deepEqual(remarksOf('nope', readYesNo('nope')), ['quantity/unreadable/yesno [nope]']);
-    assert.deepEqual(remarksOf('yes, two views', readYesNo('yes, two views')), [
+    assert.deepEqual(problemsOf('maybe', readYesNo('maybe')), ['quantity/unreadable/yesno [maybe]']);
+    assert.deepEqual(problemsOf('nope', readYesNo('nope')), ['quantity/unreadable/yesno [nope]']);
+    assert.deepEqual(problemsOf('yes, two views', readYesNo('yes, two views')), [
       'quantity/not-understood/behind [two views]',
     ]);
   });

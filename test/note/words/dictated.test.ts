@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { readInjectionLine } from '../../../src/note/words/dictated.ts';
 import type { Injection } from '../../../src/note/generated/types.ts';
 import { readNote } from '../../../src/note/read.ts';
-import { remarksOf } from '../spelled.ts';
+import { problemsOf } from '../spelled.ts';
 
 /** What a line states, key by key: the words typed, and what they are read as where that differs. */
 function stated(text: string): Readonly<Record<string, string>> {
@@ -15,7 +15,7 @@ function stated(text: string): Readonly<Record<string, string>> {
   );
 }
 const said = (text: string): readonly string[] =>
-  remarksOf(text, { value: undefined, remarks: readInjectionLine(text).remarks });
+  problemsOf(text, { value: undefined, problems: readInjectionLine(text).problems });
 
 const standard = { agent: 'lidocaine', concentration: '1%', volume: '1.5 mL' };
 
@@ -108,7 +108,7 @@ describe('a dictated injection', () => {
 
   it('says nothing was given', () => {
     for (const line of ['none', 'None', 'no anesthetic', 'no local anaesthesia used'])
-      assert.deepEqual(readInjectionLine(line), { fields: [], remarks: [] });
+      assert.deepEqual(readInjectionLine(line), { fields: [], problems: [] });
   });
 
   it('lets no word vanish', () => {
@@ -180,7 +180,7 @@ describe('a dictated injection in a note', () => {
   it('reports faults of its parts at those parts', () => {
     const text = 'visit: 2026-03-02\nanesthetic: .5 cc lidocaine 1% epi slowly\n';
     assert.deepEqual(
-      readNote(text).problems.map(({ code, start, end }) => `${code} [${text.slice(start, end)}]`),
+      readNote(text).problems.map(({ code, at }) => `${code} [${text.slice(at.start, at.end)}]`),
       [
         'quantity/not-understood [slowly]',
         'quantity/leading-zero [.5]',
