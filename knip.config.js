@@ -7,7 +7,6 @@ export default {
     'src/checks/*/*.ts',
     'test/**/*.test.ts',
     // Run by path until free words are read by clause.
-    'test/words/*.check.ts',
     'test/bench/*.ts',
   ],
   project: ['src/**/*.{ts,mjs}', 'test/**/*.ts', '!test/host/**'],

@@ -11,6 +11,8 @@ export interface KeySchema {
   readonly list: boolean;
   /** The key that a bare text stands for where a map may stand; `(dictated)` for a dictated line. */
   readonly text?: string;
+  /** The key for what is said of a thing that a map's own key names. */
+  readonly named?: string;
   /** What a bare text may say in one line, of one map or several. */
   readonly line?: string;
   readonly open: boolean;
@@ -40,6 +42,7 @@ export interface JsonSchema {
   readonly 'x-words'?: string;
   readonly 'x-list'?: boolean;
   readonly 'x-text'?: string;
+  readonly 'x-named'?: string;
   readonly 'x-line'?: string;
   readonly 'x-open'?: boolean;
   readonly 'x-signed'?: boolean;
@@ -76,6 +79,7 @@ function keyOf(map: string, key: string, schema: JsonSchema): KeySchema {
     ...(schema['x-words'] === undefined ? {} : { words: schema['x-words'] }),
     ...(target === undefined ? {} : { map: target }),
     ...(schema['x-text'] === undefined ? {} : { text: schema['x-text'] }),
+    ...(schema['x-named'] === undefined ? {} : { named: schema['x-named'] }),
     ...(schema['x-line'] === undefined ? {} : { line: schema['x-line'] }),
     list: schema['x-list'] === true,
     open,

@@ -1,5 +1,5 @@
 import type { Note } from '../note/generated/types.ts';
-import { readMentions, type Answer } from '../note/words/mentions/read.ts';
+import { readMentions, type Answer, type Why } from '../note/words/mentions/read.ts';
 import type { Lookup } from '../note/words/mentions/lookup.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { within, type Range } from '../note/tree/tree.ts';
@@ -15,14 +15,16 @@ export interface Told<Row> {
   readonly from: number;
   readonly to: number;
   readonly answer: Exclude<Answer, 'denied'>;
+  /** Why it is not plainly said. */
+  readonly why: Why | undefined;
 }
 
 /** What a text names and does not deny. */
 export function toldIn<Row extends WordRow>(leaf: Leaf<string>, lookup: Lookup<Row>): readonly Told<Row>[] {
   const text = leaf.value;
   if (text === undefined || text === 'none') return [];
-  return readMentions(text, lookup).flatMap(({ row, from, to, answer }) =>
-    answer === 'denied' ? [] : [{ row, leaf, at: within(leaf.node, from, to), from, to, answer }],
+  return readMentions(text, lookup).flatMap(({ row, from, to, answer, why }) =>
+    answer === 'denied' ? [] : [{ row, leaf, at: within(leaf.node, from, to), from, to, answer, why }],
   );
 }
 

@@ -5,6 +5,7 @@ import type { Leaf, OpenEntry } from './tree/leaf.ts';
 import { nearestKey } from './text/nearest.ts';
 import { readers } from './values/readers.ts';
 import type { KeyIndex, KeyShape } from './tree/shape.ts';
+import { isShorthand, keyText, valueText } from './tree/shorthand.ts';
 import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree/tree.ts';
 
 type Built = Record<string, unknown>;
@@ -121,9 +122,36 @@ export class Binder {
       for (const fields of sutures) bound.push(this.fields(node, key, fields));
       return;
     }
+    if (node.kind === 'map' && isShorthand(node, key, this.shapes.get(key.map ?? ''))) {
+      for (const entry of node.entries) bound.push(this.namedBy(entry, key));
+      return;
+    }
     const item = isEmpty(node) ? undefined : this.item(node, key, head);
     if (item === undefined) this.fits = false;
     else bound.push(item);
+  }
+
+  /** The map that an entry means whose key names a thing: `latex: itching` is `{to: latex, reaction: itching}`. */
+  private namedBy(entry: Entry, key: KeyShape): Built {
+    const built = this.heldBy(entry, key);
+    this.putText(built, key, key.text, keyText(entry));
+    this.putText(built, key, key.named, valueText(entry));
+    return built;
+  }
+
+  /** What a map below the name of a thing says of it; an empty one where there is no map. */
+  private heldBy(entry: Entry, key: KeyShape): Built {
+    if (entry.value?.kind === 'map') return this.map(entry.value, key.map ?? '', entry);
+    return { start: entry.start, end: entry.value?.end ?? entry.end, head: entry, keys: new Map() };
+  }
+
+  private putText(built: Built, key: KeyShape, word: string | undefined, node: TextNode | undefined): void {
+    const target = this.shapes.get(key.map ?? '')?.byName.get(word ?? '');
+    if (target === undefined || node === undefined || node.text === '') return;
+    if (isPending(node)) this.fits = false;
+    (built['keys'] as Map<string, Range>).set(target.key, range(node));
+    this.said.add(target.key);
+    built[target.prop] = this.leaf(node, target);
   }
 
   private item(node: Node, key: KeyShape, head: Range): unknown {

@@ -1,5 +1,6 @@
 import type { Problem } from '../note/tree/finding.ts';
 import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
+import { isShorthand } from '../note/tree/shorthand.ts';
 import type { Entry, MapNode, Node } from '../note/tree/tree.ts';
 
 /** What a validator is given: texts, lists and maps without a prototype, keys by their canonical names. */
@@ -68,7 +69,15 @@ class Walk {
     if (node.kind === 'text') return node.text === '' ? null : node.text;
     if (node.kind === 'list') return node.items.map((item) => this.node(item, key));
     if (key.open) return this.open(node);
+    if (isShorthand(node, key, this.index.get(key.map ?? ''))) return this.shorthand(node, key);
     return this.map(node, key.map ?? '');
+  }
+
+  /** What names things by its keys is as good as their names; only what waits in it is noticed. */
+  private shorthand(node: MapNode, key: KeyShape): Data {
+    const named = { ...key, key: key.named ?? key.key };
+    for (const entry of node.entries) this.value(entry, named, []);
+    return key.text ?? '';
   }
 
   private open(node: MapNode): Data {

@@ -72,7 +72,7 @@ const entryText = (to: string, reaction: Allergy['reaction']): string => {
   return told === undefined || saysNothing.test(told) ? to : `${to}: ${told}`;
 };
 
-const saysNothing = /^\W*(?:none|nil|unknown|not known|n\/?a)?\W*$/i;
+const saysNothing = /^[\s.]*(?:none|nil|unknown|not known|n\/?a)?[\s.]*$/i;
 
 class Reader {
   private readonly substances = new Map<string, Named>();
@@ -107,10 +107,11 @@ class Reader {
         this.allergen(exact, this.named(entry, exact.name, false, exact.mild === true));
       return;
     }
-    const { length } = text;
-    const said = entryText(text, entry.reaction);
-    for (const { row, to: until, answer } of readMentions(said, allergyNames(this.tables)))
-      if (until <= length && answer !== 'denied') this.mention(entry, row, answer === 'unclear');
+    const mentions = readMentions(entryText(text, entry.reaction), allergyNames(this.tables));
+    // What it is to may be written as the reaction.
+    const named = mentions.filter((one) => one.to <= text.length);
+    for (const { row, answer } of named.length > 0 ? named : mentions)
+      if (answer !== 'denied') this.mention(entry, row, answer === 'unclear');
   }
 
   /** The allergen that is all that an entry says of what it is to; undefined where its words have to be read. */
@@ -188,7 +189,7 @@ class Reader {
   /** Whether all that an entry says to have happened was no allergy, in whatever key it says so. */
   private isIntolerance({ to, reaction }: Allergy): boolean {
     const kinds = new Set([...this.reactionsIn(to), ...this.reactionsIn(reaction)]);
-    return kinds.has('intolerance') && !kinds.has('allergy');
+    return kinds.has('intolerance') && !kinds.has('allergy') && !/allerg|\breact/i.test(to?.value ?? '');
   }
 
   private reactionsIn(leaf: Leaf<string> | undefined): readonly string[] {

@@ -9,9 +9,12 @@ import { format } from '../sources.ts';
 const tells =
   /\b(?:allerg(?:y|ic|ies)|anaphyla\w*|hives|urticaria|welts?|rxns?|react(?:ion|ions|ed|s)?|hypersensitiv\w*)\b/i;
 
-/** What was seen on the skin, which says so only with what it came from. */
-const seen =
-  /\b(?:rash|itch\w*|swelling|swelled|blister\w*|dermatitis|eczema|redness)\b[^.;,]*\b(?:from|after|to|with|under|w)\b[^.;,]{0,20}$/i;
+/** What was seen, which says so only with what it came from. */
+const signs =
+  '(?:rash|itch\\w*|swell\\w*|swollen|blister\\w*|dermatitis|eczema|redness|wheez\\w*|angioedema|edema)';
+const seenFrom = new RegExp(`\\b${signs}\\b[^.;,]*\\b(?:from|after|to|with|under|w)\\b[^.;,]{0,20}$`, 'i');
+const sign = new RegExp(`\\b${signs}\\b`, 'i');
+const causes = /\b(?:cause[sd]?|gives?|gave|gets?|got|breaks? out)\b/i;
 
 /** Whether the sentence of a mention says that the patient reacted to it. */
 function isAllergy({ leaf, from, to }: Told<AllergyRow>): boolean {
@@ -19,7 +22,11 @@ function isAllergy({ leaf, from, to }: Told<AllergyRow>): boolean {
   const start = Math.max(text.lastIndexOf('.', from - 1), text.lastIndexOf(';', from - 1)) + 1;
   const rest = text.slice(to).search(/[.;]/);
   const sentence = text.slice(start, rest < 0 ? text.length : to + rest);
-  return tells.test(sentence) || seen.test(text.slice(start, from));
+  return (
+    tells.test(sentence) ||
+    (causes.test(sentence) && sign.test(sentence)) ||
+    seenFrom.test(text.slice(start, from))
+  );
 }
 
 const isListed = (names: readonly string[], allergies: Allergies, listed: ReadonlySet<string>): boolean =>
@@ -33,7 +40,7 @@ function notListed(subject: Subject): readonly Report[] {
   const lookup = allergyNames(subject.tables);
   const skin = (subject.note.patient?.skin ?? []).flatMap((leaf) => toldIn(leaf, lookup));
   const told = [...patientTexts(subject).told(lookup), ...skin].filter(
-    (one) => matters(one) && isAllergy(one),
+    (one) => one.why !== 'order' && matters(one) && isAllergy(one),
   );
   if (told.length === 0) return [];
   const allergies = allergiesOf(subject);

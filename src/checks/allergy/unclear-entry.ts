@@ -31,10 +31,13 @@ function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
   const mentions = readMentions(text, allergyNames(tables));
   const [first] = mentions;
   if (first === undefined) return unknown(leaf, text, tables);
-  const order = mentions.find(({ why }) => why === 'order');
+  const order = mentions.find(({ row, why }) => why === 'order' && !isIrrelevant(row));
   if (order !== undefined) return { at: leaf, form: 'denied', args: { text, word: order.row.name } };
   return unknownPart(leaf, text, mentions, tables);
 }
+
+const isIrrelevant = (row: AllergyRow): boolean =>
+  row.of === 'allergens' && row.allergen.kind === 'irrelevant';
 
 /** A text that names nothing that is known: a slip of the hand, or a word of which nothing can be said. */
 function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | undefined {

@@ -1,8 +1,8 @@
 import type { Implant } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import { asMeant } from '../../note/words/as-meant.ts';
 import { isAllDenied, readMentions } from '../../note/words/mentions/read.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
 import type { Subject } from '../check.ts';
 import { implantNames } from '../lookups.ts';
@@ -46,25 +46,35 @@ export const devicesOf = shared((subject): readonly Device[] => {
   return [...listed, ...others];
 });
 
-/** Short words that mean other things outside of the list of implants. */
-const ambiguous: ReadonlySet<string> = new Set(['pm', 'ci', 'crt']);
+/** What is before or after PM that says that it is a time of day. */
+const timeBefore = /(?:\d|\bAM ?[/&-]? ?|\b(?:the|this|each|every|in|and)) ?$/i;
+const timeAfter = /^ (?:dose|meds?|shift|clinic)\b/i;
 
 /** What after ICD says that it is no device: the codes of diseases, and irritant contact dermatitis. */
 const noDevice =
   /^[- ]?(?:9|10)\b|^,? (?:of|on) (?:the |both |her |his )?(?:hands?|feet|foot|face|fingers?|skin|arms?|eyelids?|neck|wrists?)\b/;
+
+const isPacemaker = (word: string, before: string, after: string): boolean =>
+  word === 'PM' && !timeBefore.test(before) && !timeAfter.test(after);
+
+/** What after CRT says that it is the refill of capillaries. */
+const refill = /^\s*(?:[<>≤=]|(?:under|of|less than) )?\s*\d+(?:\.\d+)?\s*s/i;
 
 function isDevice({ row, leaf, from, to }: Told<ImplantRow>): boolean {
   if (!atRisk.has(row.concern)) return false;
   const text = leaf.value ?? '';
   const word = text.slice(from, to);
   if (word === 'ICD' && noDevice.test(text.slice(to))) return false;
-  return !ambiguous.has(word.toLowerCase());
+  if (word === 'CRT' && refill.test(text.slice(to))) return false;
+  return word.toLowerCase() !== 'pm' || isPacemaker(word, text.slice(0, from), text.slice(to));
 }
 
 /** Whether a text under implants names nothing that is known, not even to deny it. */
-export function isUnknown(kind: Leaf<string>, { tables }: Subject): boolean {
-  if (kind.value === undefined) return false;
-  const text = asMeant(kind.value, tables.implants);
+export function isUnknown(implant: Implant, { tables }: Subject): boolean {
+  if (implant.kind?.value === undefined) return false;
+  const text = entryText(implant, tables);
+  // What is known elsewhere is no device: "quit smoking 2012".
+  if (phrasesOf(tables.otherConditions).mentionsIn(text).length > 0) return false;
   const lookup = implantNames(tables);
   return readMentions(text, lookup).length === 0 && !isAllDenied(text, lookup);
 }

@@ -17,8 +17,8 @@ export const check: Check = {
   find(subject) {
     const found: Report[] = [];
     const { note, tables } = subject;
-    const unknown = (note.patient?.implants ?? []).flatMap(({ kind }) =>
-      kind !== undefined && isUnknown(kind, subject) ? [kind] : [],
+    const unknown = (note.patient?.implants ?? []).flatMap((implant) =>
+      implant.kind !== undefined && isUnknown(implant, subject) ? [implant.kind] : [],
     );
     if (unknown.length === 0) return found;
     for (const { energy } of currentsOf(note, tables)) {

@@ -8,6 +8,8 @@ export interface KeyShape {
   readonly map?: string;
   readonly list: boolean;
   readonly text?: string;
+  /** The key of the map that holds what is said of a thing where a map's own key names it: `{latex: itching}`. */
+  readonly named?: string;
   /** What a bare text may say in one line, of one map or several. */
   readonly line?: string;
   readonly open: boolean;

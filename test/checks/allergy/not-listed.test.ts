@@ -23,4 +23,26 @@ describe('allergy/not-listed', () => {
     ])
       silent(code, of('none', `conditions: [${conditions}]`));
   });
+
+  it('reads what a sentence says that somebody reacted to', () => {
+    for (const remark of [
+      '⟦EKG pads⟧ cause swelling',
+      'hives 10 min after ⟦lidocaine⟧',
+      'rash from ⟦adhesive⟧',
+    ])
+      flags(code, of('none', 'conditions: none', `"${remark}"`), { severity: 'warning' });
+    flags(code, of('none', 'conditions: none', '"possible ⟦latex⟧ allergy"'), { severity: 'warning' });
+    for (const remark of [
+      'mother allergic to lidocaine',
+      'no metal; mother allergic to lidocaine',
+      'no hives after lidocaine',
+      'swelling went down, lidocaine 1 mL given',
+    ])
+      silent(code, of('none', 'conditions: none', `"${remark}"`));
+  });
+
+  it('reads the remarks of the visit', () => {
+    const note = `${of('none', 'conditions: none')}remarks: [quiet, allergic to ⟦lidocaine⟧]\n`;
+    flags(code, note, { severity: 'warning' });
+  });
 });

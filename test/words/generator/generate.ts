@@ -1,7 +1,7 @@
 import { allClauses, allPairs } from './clauses.ts';
 import { allCues, groupOf, standsAlone, type Answer, type Cue, type Group } from './cues.ts';
 import { fill, type Names } from './fill.ts';
-import { besides, elsewhere, sameKind, type Harmless } from './harmless.ts';
+import { besides, elsewhere, entriesBeside, sameKind, type Harmless } from './harmless.ts';
 import { aways, homes, noteOf, quoted, value, type Key } from './notes.ts';
 import { Random } from './random.ts';
 import { styled } from './style.ts';
@@ -104,7 +104,10 @@ function single(chosen: Chosen): Written {
   const shape = random.pick(['alone', 'before', 'after', 'both', 'entries']);
   const [one, other] = [random.pick(besideOf(chosen, home)), random.pick(besideOf(chosen, home))];
   const written = { cue: cue.text, shape, home };
-  if (shape === 'entries') return { ...written, texts: random.shuffled([text, one.text]) };
+  if (shape === 'entries') {
+    const entry = home ? random.pick(entriesBeside[chosen.group]) : one;
+    return { ...written, texts: random.shuffled([text, entry.text]) };
+  }
   const head = shape === 'before' || shape === 'both' ? before(one, cue, random) : '';
   const tail =
     shape === 'after' || shape === 'both'

@@ -47,10 +47,9 @@ const general: readonly Harmless[] = [
 ];
 
 const conditions: readonly Harmless[] = [
-  ...harmless(
-    'hypertension | type 2 diabetes | glaucoma on drops | psoriasis | osteoarthritis | hypothyroidism',
-    named,
-  ),
+  ...harmless('hypertension | type 2 diabetes | psoriasis | osteoarthritis | hypothyroidism', named),
+  // In another order the drops could be those of a medicine.
+  ...harmless('glaucoma on drops', { ...named, plain: false }),
   ...harmless('diabetes since 2009 | has eczema | h/o BCC 2019 | psoriasis dx 2011', stated),
   ...harmless(
     'denies diabetes | no diabetes | no h/o keloids | denies seizures | negative for hepatitis',
@@ -101,6 +100,9 @@ export const besides: Readonly<Record<Group, readonly Harmless[]>> = {
   condition: [...conditions, ...general],
   medicine: [...medicines, ...medicines, ...general],
 };
+
+/** What may be an entry of its own beside a danger: what is no device is not listed among devices. */
+export const entriesBeside: Readonly<Record<Group, readonly Harmless[]>> = { ...besides, implant: implants };
 
 /** What may be written beside a danger under every other key. */
 export const elsewhere: readonly Harmless[] = [...general, ...conditions, ...implants, ...medicines];

@@ -125,7 +125,7 @@ function markAt(tokens: readonly Token[], at: number): Mark | undefined {
   return stopped.has(before.text) ? undefined : mark;
 }
 
-const dash = /[-–—]/;
+const dash = /\s-+>?\s|[–—]/;
 
 /** What stands between two words and is no token: a slash and a plus join, a dash between spaces and an equals sign answer. */
 function gapMark<Row>(text: string, tokens: readonly Token[], at: number): Part<Row> | undefined {
@@ -137,7 +137,7 @@ function gapMark<Row>(text: string, tokens: readonly Token[], at: number): Part<
     ? { mark: 'answer' }
     : /[/+&]/.test(gap)
       ? { roles: role.and | role.or }
-      : dash.test(gap) && gap.trim() !== gap && at > 0
+      : dash.test(gap) && at > 0
         ? { mark: 'answer' }
         : /[[\]{}"]/.test(gap)
           ? { mark: 'comma' }

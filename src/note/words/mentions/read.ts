@@ -58,7 +58,8 @@ export function isAllDenied<Row extends WordRow>(text: string, lookup: Lookup<Ro
 function withNames<Row>(parts: readonly Part<Row>[]): readonly Part<Row>[] {
   const all: Part<Row>[] = [];
   for (const part of parts) {
-    const isWord = part.roles === 0 && part.mark === undefined && part.number === undefined;
+    const isWord =
+      (part.roles === 0 || part.roles === role.place) && part.mark === undefined && part.number === undefined;
     const last = all.at(-1);
     if (isWord && last?.name === true) all[all.length - 1] = { ...last, to: part.to };
     else all.push(isWord ? { ...part, name: true } : part);
