@@ -17,10 +17,12 @@ const sign = new RegExp(`\\b${signs}\\b`, 'i');
 const causes = /\b(?:cause[sd]?|gives?|gave|gets?|got|breaks? out)\b/i;
 
 /** Whether the sentence of a mention says that the patient reacted to it. */
-function isAllergy({ leaf, from, to }: Told<AllergyRow>): boolean {
+function isAllergy({ leaf, from, to, why }: Told<AllergyRow>): boolean {
   const text = leaf.value ?? '';
-  const start = Math.max(text.lastIndexOf('.', from - 1), text.lastIndexOf(';', from - 1)) + 1;
-  const rest = text.slice(to).search(/[.;]/);
+  // What "no" leaves open is an allergy only where it is called one: "no metal, mother allergic to latex".
+  const ends = why === 'order' ? ['.', ';', ','] : ['.', ';'];
+  const start = Math.max(...ends.map((end) => text.lastIndexOf(end, from - 1))) + 1;
+  const rest = text.slice(to).search(why === 'order' ? /[.;,]/ : /[.;]/);
   const sentence = text.slice(start, rest < 0 ? text.length : to + rest);
   return (
     tells.test(sentence) ||
@@ -40,7 +42,7 @@ function notListed(subject: Subject): readonly Report[] {
   const lookup = allergyNames(subject.tables);
   const skin = (subject.note.patient?.skin ?? []).flatMap((leaf) => toldIn(leaf, lookup));
   const told = [...patientTexts(subject).told(lookup), ...skin].filter(
-    (one) => one.why !== 'order' && matters(one) && isAllergy(one),
+    (one) => matters(one) && isAllergy(one),
   );
   if (told.length === 0) return [];
   const allergies = allergiesOf(subject);
