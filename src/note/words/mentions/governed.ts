@@ -64,6 +64,8 @@ function isBeforeName<Row>(parts: readonly Part<Row>[], at: number): boolean {
 interface Item {
   readonly names: number[];
   words: number;
+  /** Whether a reaction is named before what it is to: "no hives after lidocaine". */
+  reaction: boolean;
   readonly by: 'first' | 'and' | 'or' | 'comma';
 }
 
@@ -93,22 +95,47 @@ const asNames = (item: Item): Item => ({
 function readList<Row>(parts: readonly Part<Row>[], at: number): List | undefined {
   const cue = parts[at]!;
   const dated = !hasRole(cue, role.denies);
-  const items: Item[] = [{ names: [], words: 0, by: 'first' }];
+  const items: Item[] = [newItem('first')];
   let tail = false;
   for (let place = at + 1; place < parts.length; place += 1) {
     const part = parts[place]!;
     const item = items.at(-1)!;
     const by = joinOf(part);
-    if (by !== undefined) items.push({ names: [], words: 0, by });
-    else if (part.name) item.names.push(place);
-    else if (hasRole(part, role.filler | role.tail)) tail ||= hasRole(part, role.tail);
-    else if (hasRole(part, role.trail) && item.names.length > 0)
-      return isHarmless(parts, place, dated) ? { items, tail } : undefined;
-    else if (part.roles === 0 && part.number === undefined) item.words += 1;
-    else if (!isPassedOver(part, cue, dated)) return undefined;
+    if (by !== undefined) items.push(newItem(by));
+    else if (isTrail(part, item)) return isHarmless(parts, place, dated) ? listOf(items, tail) : undefined;
+    else if (isTail(part)) tail = true;
+    else if (!addTo(item, part, place) && !isPassedOver(part, cue, dated)) return undefined;
   }
-  return { items: items.filter(({ names, words }) => names.length + words > 0), tail };
+  return listOf(items, tail);
 }
+
+const newItem = (by: Item['by']): Item => ({ names: [], words: 0, reaction: false, by });
+
+const isTail = <Row>(part: Part<Row>): boolean => !part.name && hasRole(part, role.tail);
+
+const isTrail = <Row>(part: Part<Row>, { names }: Item): boolean =>
+  !part.name && names.length > 0 && hasRole(part, role.trail) && !hasRole(part, role.filler | role.tail);
+
+/** Takes a name, a reaction, or a word that means nothing here into an item; false where the part is neither. */
+function addTo<Row>(item: Item, part: Part<Row>, place: number): boolean {
+  if (part.name) item.names.push(place);
+  else if (isReaction(part, item)) item.reaction = true;
+  else if (part.roles === 0 && part.number === undefined) item.words += 1;
+  else return false;
+  return true;
+}
+
+/** A list without its empty items. What is a reaction to nothing is no name of the kind. */
+function listOf(all: readonly Item[], tail: boolean): List {
+  const items = all
+    .filter(({ names, words, reaction }) => names.length + words > 0 || reaction)
+    .map((item) => (item.reaction && item.names.length === 0 ? { ...item, words: item.words + 1 } : item));
+  return { items, tail: tail || items.some(({ reaction }) => reaction) };
+}
+
+/** A reaction, or the word between it and what it is to. */
+const isReaction = <Row>(part: Part<Row>, { names, reaction }: Item): boolean =>
+  names.length === 0 && hasRole(part, reaction ? role.reaction | role.trail : role.reaction);
 
 /** How a part joins what is after it to a list; undefined where it does not. */
 function joinOf<Row>(part: Part<Row>): Item['by'] | undefined {
@@ -119,7 +146,7 @@ function joinOf<Row>(part: Part<Row>): Item['by'] | undefined {
 
 /** Whether a part within a list leaves it a list: "history of", and a year beside what is over. */
 const isPassedOver = <Row>(part: Part<Row>, cue: Part<Row>, dated: boolean): boolean =>
-  hasRole(part, role.past) || isSameCue(part, cue) || (part.number !== undefined && dated);
+  hasRole(part, role.filler | role.past) || isSameCue(part, cue) || (part.number !== undefined && dated);
 
 /** "Tolerated lidocaine 2019 without reaction". */
 const isSameCue = <Row>(part: Part<Row>, cue: Part<Row>): boolean =>

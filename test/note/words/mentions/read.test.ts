@@ -45,6 +45,9 @@ const cases: Readonly<Record<string, readonly (readonly [text: string, ...answer
     ['tolerates lidocaine but gets hives', 'lidocaine unclear'],
     ['forgot to mention lidocaine allergy', 'lidocaine said'],
     ['h/o lidocaine allergy', 'lidocaine said'],
+    ['no hives after lidocaine', 'lidocaine denied'],
+    ['no hives, lidocaine', 'lidocaine said'],
+    ['denies rash from latex or tape', 'latex denied', 'adhesive denied'],
   ],
   implants: [
     ['pacemaker', 'pacemaker said'],
