@@ -78,15 +78,20 @@ function keyOf(map: string, key: string, schema: JsonSchema): KeySchema {
     ...(reads === undefined ? {} : { reads }),
     ...(schema['x-words'] === undefined ? {} : { words: schema['x-words'] }),
     ...(target === undefined ? {} : { map: target }),
-    ...(schema['x-text'] === undefined ? {} : { text: schema['x-text'] }),
-    ...(schema['x-named'] === undefined ? {} : { named: schema['x-named'] }),
-    ...(schema['x-line'] === undefined ? {} : { line: schema['x-line'] }),
+    ...shortForms(schema),
     list: schema['x-list'] === true,
     open,
     ...(schema['x-signed'] === false ? { unsigned: true as const } : {}),
     aliases: schema['x-aliases'] ?? [],
   };
 }
+
+/** How a map may be written in short. */
+const shortForms = (schema: JsonSchema): Pick<KeySchema, 'text' | 'named' | 'line'> => ({
+  ...(schema['x-text'] === undefined ? {} : { text: schema['x-text'] }),
+  ...(schema['x-named'] === undefined ? {} : { named: schema['x-named'] }),
+  ...(schema['x-line'] === undefined ? {} : { line: schema['x-line'] }),
+});
 
 /**
  * A schema without what is written for people and for our own generators, and without numbers and booleans, since
