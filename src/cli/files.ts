@@ -6,7 +6,8 @@ import { UsageError } from './arguments.ts';
 /** Stands for standard input on the command line and in reports. */
 export const standardInput = '-';
 
-const skipped = new Set(['node_modules', '.git']);
+/** Folders that hold no notes of the practice: packages, and copies of what a folder was before. */
+const isSkipped = (name: string): boolean => name === 'node_modules' || name.startsWith('.');
 
 /** The code under which a file that can't be read is reported, where the reader has none. */
 export const unreadable = 'yaml/unreadable';
@@ -77,7 +78,7 @@ function below(folder: string, cwd: string, entered: Set<string>): readonly stri
   for (const name of names.sort()) {
     const path = `${prefix}${name}`;
     if (name.endsWith(noteEnding)) found.push(path);
-    else if (!skipped.has(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
+    else if (!isSkipped(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
   }
   return found;
 }

@@ -207,6 +207,10 @@ export const preparations: readonly PreparationRow[] = [
     contains: ['povidone-iodine', 'alcohol'],
   },
   {
+    name: 'alcohol-free preparation',
+    synonyms: ['alcohol-free', 'no alcohol', 'without alcohol', 'nonalcoholic'],
+  },
+  {
     name: 'benzalkonium chloride',
     synonyms: [
       'benzalkonium',

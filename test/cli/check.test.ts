@@ -46,13 +46,14 @@ describe('wheal check', () => {
     assert.ok((files[0].dose?.fraction ?? 0) > 1.4);
   });
 
-  it('takes a folder as every note below it, in the order of names, without node_modules and .git', async () => {
+  it('takes a folder as every note below it, in the order of names, without node_modules and hidden folders', async () => {
     const cwd = folder({
       'b.wheal.yaml': inLimit,
       'deep/er/a.wheal.yaml': inLimit,
       'a.wheal.yaml': inLimit,
       'node_modules/x/c.wheal.yaml': inLimit,
       '.git/d.wheal.yaml': inLimit,
+      '.history/a.wheal.yaml': inLimit,
       'other.yaml': inLimit,
     });
     const { files } = await checkJson(['.'], cwd);

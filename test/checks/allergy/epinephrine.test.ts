@@ -11,6 +11,9 @@ describe('allergy/epinephrine', () => {
     });
     for (const entry of [
       '{to: epinephrine, reaction: racing heart}',
+      '{to: epinephrine, reaction: my heart was racing}',
+      '{to: epinephrine, reaction: rapid heart rate}',
+      '{to: epinephrine, reaction: racing pulse and shaky}',
       '{to: epinephrine, tolerates: dilute epinephrine}',
     ])
       flags('allergy/epinephrine', note(`[${entry}]`, anesthetic), { severity: 'warning' });

@@ -16,6 +16,15 @@ describe('hemostasis/fire', () => {
         flags('hemostasis/fire', burnt(preparation, 'no', `[pressure, ⟦${word}⟧]`), { severity: 'error' });
   });
 
+  it('is silent beside what is free of alcohol', () => {
+    for (const preparation of [
+      'alcohol-free wipe',
+      'alcohol-free antiseptic wipe',
+      'chlorhexidine, alcohol-free',
+    ])
+      silent('hemostasis/fire', burnt(preparation, 'no', '[pressure, electrosurgery]'));
+  });
+
   it('is information in hair, and beside an agent in alcohol', () => {
     flags('hemostasis/fire', burnt('isopropyl alcohol', '', '⟦electrosurgery⟧', 'scalp'), {
       severity: 'information',
