@@ -61,6 +61,7 @@ import { withTradeNames } from '../reference/trade-names.ts';
 import type { WordRow } from '../reference/types.ts';
 import { weightRanges } from '../reference/weights-for-age.ts';
 import { WordTable } from '../note/words/word-table.ts';
+import { ClosedLoop, type LoosenedFollowUp } from './closed-loop.ts';
 import { closedDaysOf, weekend, type ClosedDays } from './closed-days.ts';
 import { Faults } from './faults.ts';
 import { limitsOf, type Loosened } from './limits.ts';
@@ -155,6 +156,8 @@ export interface Tables {
   readonly practice: PracticeFacts;
   /** Safety limits that the practice has loosened, with who stands for it. */
   readonly loosened: readonly Loosened[];
+  /** Settings by which the practice follows what is open less closely than is usual. */
+  readonly loosenedFollowUp: readonly LoosenedFollowUp[];
 }
 
 const followUp = {
@@ -232,6 +235,7 @@ export const referenceTables: Tables = {
   followUp,
   practice: usualFacts,
   loosened: [],
+  loosenedFollowUp: [],
 };
 
 export interface Laid {
@@ -270,6 +274,7 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
     },
     faults,
   );
+  const loop = new ClosedLoop(practice, trusted, faults);
   const plain: Tables = {
     ...referenceTables,
     ...plainWordsOf(practice, faults),
@@ -279,11 +284,13 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
     limits: laid.limits,
     loosened: [...own.loosened, ...laid.loosened],
     stock: stockOf(practice.stock, own.agents, faults),
-    practiceWindows: windowsOf(practice, sites, faults),
+    practiceWindows: loop.windows(windowsOf(practice, sites, faults), sites),
     closedDays: closedDaysOf(practice, { trusted, text: holidays }, faults),
-    overdue: overdueOf(practice),
+    overdue: loop.overdue(overdueOf(practice)),
     practice: factsOf(practice, faults),
-    severities: severitiesOf(practice, faults),
+    severities: loop.severities(severitiesOf(practice, faults)),
+    // Filled by what is above.
+    loosenedFollowUp: loop.loosened,
   };
   return { tables: traded(plain, practice, faults), problems: faults.problems };
 }

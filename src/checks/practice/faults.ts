@@ -52,11 +52,25 @@ const rows: readonly Row[] = [
     },
   ],
   [
+    'looser-follow-up',
+    'error',
+    'A setting of follow-up that is looser than usual, without an approval',
+    'A result that nobody misses and a patient whom nobody tells are lost in silence. Loosening what watches over them needs a name, a day and a reason, and every summary then says so.',
+    {
+      severity:
+        '{what} is {usual} by itself and would be {own}, so this is not used. Take it out, or write `follow-up-approved` with by, on and reason.',
+      term: '{own} until {what} are more than twice the usual {usual}, so the usual is used. Lower it, or write `follow-up-approved` with by, on and reason.',
+      window:
+        'The window for {what} ends on {own}, more than twice the published {usual}, so it is not used. Lower it, or write `follow-up-approved` with by, on and reason.',
+    },
+  ],
+  [
     'loosening-ignored',
     'information',
     'A loosened limit that restricted mode leaves out',
     'Whoever writes a folder that is not trusted must not be able to loosen a limit. The ceiling holds until the folder is trusted.',
     {
+      followUp: 'In restricted mode {own} for {what} is not used. Trust this folder to use it.',
       main: 'In restricted mode the limit for {product} is not used. Trust this folder to use it.',
       authority:
         'In restricted mode the ceilings of US prescribing information hold beside those of {authority}. Trust this folder to go by the latter alone.',

@@ -2,6 +2,7 @@ import { kindText } from '../../dose/words.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Figures } from '../../limits/ceilings.ts';
 import type { Loosened } from '../../practice/limits.ts';
+import type { LoosenedFollowUp } from '../../practice/closed-loop.ts';
 import { plain } from '../one-line.ts';
 import { sentence } from '../from-note.ts';
 import type { SummaryContext } from './model.ts';
@@ -11,6 +12,7 @@ export function practiceOf({ practice, tables }: SummaryContext): readonly strin
   return [
     ...(practice === undefined ? [] : [`Practice file: ${withoutMachine(practice)}.`]),
     ...tables.loosened.map(loosenedRow),
+    ...tables.loosenedFollowUp.map(loosenedFollowUpRow),
   ].map(plain);
 }
 
@@ -25,6 +27,9 @@ function loosenedRow({ agent, epinephrine, mgPerKg, capMg, published, source, ap
   const from = source === '' ? '' : ` Source: ${sentence(source)}`;
   return `Loosened limit of ${kindText(agent, epinephrine)}: ${own} (${beside}); approved by ${approval.by} on ${approval.on}: ${sentence(approval.reason)}${from}`;
 }
+
+const loosenedFollowUpRow = ({ what, own, usual, approval }: LoosenedFollowUp): string =>
+  `Loosened follow-up, ${what}: ${own} (usual: ${usual}); approved by ${approval.by} on ${approval.on}: ${sentence(approval.reason)}`;
 
 const figuresText = ({ mgPerKg, capMg }: Figures): string =>
   [
