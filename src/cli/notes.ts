@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import type { NotRead } from '../documents/not-read.ts';
 import { plain } from '../documents/one-line.ts';
 import type { Note } from '../note/generated/types.ts';
 import { readNote } from '../note/read.ts';
@@ -28,14 +29,14 @@ export function tablesFor(path: string, practices: Practices): Tables {
   return practices.of(path === standardInput ? 'note' : path)?.tables ?? referenceTables;
 }
 
-/** Reads every note among the files. Those that can't be read are named on standard error and counted. */
+/** Reads every note among the files. Those that can't be read are named on standard error and in what is written. */
 export async function readNotes(
   paths: readonly string[],
   console: Console,
   practices: Practices,
-): Promise<{ readonly notes: readonly NoteFile[]; readonly unread: number }> {
+): Promise<{ readonly notes: readonly NoteFile[]; readonly notRead: readonly NotRead[] }> {
   const notes: NoteFile[] = [];
-  let unread = 0;
+  const notRead: NotRead[] = [];
   for (const path of paths) {
     if (isPractice(path)) continue;
     const loaded = await loadFrom(path, console);
@@ -45,8 +46,8 @@ export async function readNotes(
     else {
       const why = 'fault' in loaded ? loaded.fault.words : 'there is no note in it';
       console.error(`wheal: ${plain(path)} can't be read: ${why}; it is missing from what follows\n`);
-      unread += 1;
+      notRead.push({ path, why });
     }
   }
-  return { notes, unread };
+  return { notes, notRead };
 }

@@ -22,6 +22,20 @@ describe('wheal summary', () => {
     assert.match((await wheal(['summary', 'a.wheal.yaml'], { cwd })).out, /practice\.wheal\.yaml/);
   });
 
+  it('says who approved following what is open less closely', async () => {
+    const cwd = folder({
+      'practice.wheal.yaml':
+        'overdue: {result: 200}\nfollow-up-approved: {by: K.O., on: 2026-01-05, reason: invented}\n',
+      'a.wheal.yaml': inLimit,
+    });
+    for (const format of ['text', 'markdown', 'html', 'json'])
+      assert.match(
+        (await wheal(['summary', 'a.wheal.yaml', '--format', format], { cwd })).out,
+        /200 working days \(usual: 10 working days\); approved by K\.O\. on 2026-01-05/,
+        format,
+      );
+  });
+
   it('writes a file whole, leaving nothing else behind', async () => {
     const cwd = folder({ 'a.wheal.yaml': inLimit });
     const shown = await wheal(['summary', 'a.wheal.yaml', '--format', 'html'], { cwd });

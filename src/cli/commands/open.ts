@@ -1,5 +1,6 @@
 import { openListFormats } from '../../documents/open-list/open-list.ts';
-import { Caseload } from '../../followup/caseload.ts';
+import type { NotRead } from '../../documents/not-read.ts';
+import { Caseload, type NoteFacts } from '../../followup/caseload.ts';
 import { inSlices } from '../../followup/slices.ts';
 import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
 import { FactsReader } from '../facts.ts';
@@ -26,23 +27,25 @@ export const open: Command = {
     const reader = await FactsReader.for(given.paths, asOf, console, new Practices(console.cwd));
     const progress = new Progress(console, paths.length);
     const caseload = new Caseload();
+    const notRead: NotRead[] = [];
+    const take = (path: string, facts: NoteFacts): void => {
+      caseload.set(path, facts);
+      if (facts.unread !== undefined) notRead.push({ path, why: facts.unread });
+    };
     await inSlices(
       paths,
       (path) => {
         progress.at(caseload.size);
         const facts = reader.of(path);
-        if (facts instanceof Promise)
-          return facts.then((read) => {
-            caseload.set(path, read);
-          });
-        caseload.set(path, facts);
+        if (facts instanceof Promise) return facts.then((read) => take(path, read));
+        take(path, facts);
         return undefined;
       },
       pace,
     );
     progress.clear();
     const items = caseload.openOn(asOf);
-    console.write(openListFormats[format].write({ asOf, notes: caseload.size, items }));
+    console.write(openListFormats[format].write({ asOf, notes: caseload.size, items, notRead }));
     await reader.keep();
     return items.some(({ group }) => group === 'look') ? 1 : 0;
   },

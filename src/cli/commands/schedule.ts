@@ -19,15 +19,15 @@ export const schedule: Command = {
     if (given.paths.length === 0) throw new UsageError('schedule needs a path');
     const paths = filesOf(given.paths, console.cwd);
     const practices = new Practices(console.cwd);
-    const { notes, unread } = await readNotes(paths, console, practices);
+    const { notes, notRead } = await readNotes(paths, console, practices);
     const schedules = notes.map(({ path, note, tables }) => ({
       path,
       note,
       ...scheduleOf(note, tables, today),
     }));
     const name = (notes[0]?.tables ?? referenceTables).practice.name;
-    const text = scheduleFormats[format].write(schedules, { today, now: console.now(), name });
+    const text = scheduleFormats[format].write(schedules, { today, now: console.now(), name, notRead });
     await deliver(text, given.options.get('out'), console);
-    return unread > 0 ? 1 : 0;
+    return notRead.length > 0 ? 1 : 0;
   },
 };

@@ -15,8 +15,8 @@ export const specimens: Command = {
     const on = dateOption(given, 'on', console.today);
     if (given.paths.length === 0) throw new UsageError('specimens needs a path');
     const paths = filesOf(given.paths, console.cwd);
-    const { notes, unread } = await readNotes(paths, console, new Practices(console.cwd));
-    console.write(logFormats[format].write(specimenLog(notes, on)));
-    return unread > 0 ? 1 : 0;
+    const { notes, notRead } = await readNotes(paths, console, new Practices(console.cwd));
+    console.write(logFormats[format].write(specimenLog(notes, on, notRead)));
+    return notRead.length > 0 ? 1 : 0;
   },
 };

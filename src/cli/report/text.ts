@@ -68,13 +68,15 @@ class Count {
   private accepted = 0;
   private over = 0;
   private unjudged = 0;
+  private readonly notRead: string[] = [];
 
-  add({ kind, dose }: Checked, shown: readonly Reported[]): void {
+  add({ kind, dose, path }: Checked, shown: readonly Reported[]): void {
     this.files[kind] += 1;
     for (const { severity, accepted } of shown) {
       this.found.set(severity, (this.found.get(severity) ?? 0) + 1);
       if (accepted !== undefined) this.accepted += 1;
     }
+    if (kind === 'note' && dose === null) this.notRead.push(path);
     if (kind === 'note' && dose?.judged !== true) this.unjudged += 1;
     if (dose !== null && overLimit(dose)) this.over += 1;
   }
@@ -89,7 +91,15 @@ class Count {
         : [severity === 'information' ? `${number} information` : counted(number, severity)];
     });
     const said = findings.length === 0 ? 'nothing found' : findings.join(', ');
-    return `${files.join(' and ')}: ${said}${this.accepted === 0 ? '' : ` (${this.accepted} accepted)`}.${this.dose()}`;
+    return `${files.join(' and ')}: ${said}${this.accepted === 0 ? '' : ` (${this.accepted} accepted)`}.${this.missing()}${this.dose()}`;
+  }
+
+  /** Why is said at each of them. */
+  private missing(): string {
+    const { length } = this.notRead;
+    return length === 0
+      ? ''
+      : ` ${counted(length, 'note')} could not be read: ${this.notRead.map(plain).join(', ')}.`;
   }
 
   private dose(): string {

@@ -3,6 +3,7 @@ import { dayWords } from '../../followup/due.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { csvOf } from '../csv.ts';
 import type { Format } from '../format.ts';
+import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
 import { joined } from '../from-note.ts';
 
@@ -12,6 +13,8 @@ export interface OpenList {
   /** How many notes were looked at. */
   readonly notes: number;
   readonly items: readonly OpenItem[];
+  /** Notes that could not be looked at, at all or in full; none where nothing is said. */
+  readonly notRead?: readonly NotRead[];
 }
 
 /** What is to be done, as a list is headed. */
@@ -125,8 +128,8 @@ const openListCsv = ({ items }: OpenList): string =>
   ]);
 
 /** The list as data; lines count from 0. */
-const openListJson = ({ asOf, notes, items }: OpenList): string =>
-  `${JSON.stringify({ wheal: 1, asOf, notes, items: items.map(entryOf) }, null, 2)}\n`;
+const openListJson = ({ asOf, notes, items, notRead = [] }: OpenList): string =>
+  `${JSON.stringify({ wheal: 1, asOf, notes, items: items.map(entryOf), notRead: notReadJson(notRead) }, null, 2)}\n`;
 
 const entryOf = (item: OpenItem): object => ({
   note: item.path,
@@ -143,9 +146,12 @@ const entryOf = (item: OpenItem): object => ({
   ...{ state: item.state, overdueDays: item.overdue, urgent: item.urgent, loudness: item.loudness },
 });
 
+const missingFrom = ({ notRead = [] }: OpenList): string =>
+  notRead.length === 0 ? '' : `\n${notReadText(notRead)}`;
+
 /** The forms of the list, the usual one first. */
 export const openListFormats: Readonly<Record<'text' | 'json' | 'csv', Format<[list: OpenList]>>> = {
-  text: { write: openListText, ending: 'txt', title: 'Text' },
+  text: { write: (list) => `${openListText(list)}${missingFrom(list)}`, ending: 'txt', title: 'Text' },
   json: { write: openListJson, ending: 'json', title: 'JSON' },
   csv: { write: openListCsv, ending: 'csv', title: 'Table' },
 };

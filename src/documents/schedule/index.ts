@@ -1,6 +1,7 @@
 import type { IsoDate } from '../../note/values/values.ts';
 import { calendarOf } from '../calendar/calendar.ts';
 import type { Format } from '../format.ts';
+import type { NotRead } from '../not-read.ts';
 import { calendarItems, scheduleJson, scheduleText, type NoteSchedule } from './schedule.ts';
 
 export { calendarItems, type NoteSchedule } from './schedule.ts';
@@ -13,14 +14,24 @@ export interface Written {
   readonly now: Date;
   /** The name of the practice. */
   readonly name: string;
+  /** Notes that could not be looked at; none where nothing is said. */
+  readonly notRead?: readonly NotRead[];
 }
 
 /** The forms of a schedule, the usual one first. */
 export const scheduleFormats: Readonly<
   Record<ScheduleFormat, Format<[schedules: readonly NoteSchedule[], written: Written]>>
 > = {
-  text: { write: (schedules, { today }) => scheduleText(schedules, today), ending: 'txt', title: 'Text' },
-  json: { write: (schedules, { today }) => scheduleJson(schedules, today), ending: 'json', title: 'JSON' },
+  text: {
+    write: (schedules, { today, notRead }) => scheduleText(schedules, today, notRead),
+    ending: 'txt',
+    title: 'Text',
+  },
+  json: {
+    write: (schedules, { today, notRead }) => scheduleJson(schedules, today, notRead),
+    ending: 'json',
+    title: 'JSON',
+  },
   ics: {
     write: (schedules, { now, name }) => calendarOf(calendarItems(schedules), { now, name }),
     ending: 'ics',

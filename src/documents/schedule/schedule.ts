@@ -4,6 +4,7 @@ import type { Note } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { citation } from '../../reference/sources/index.ts';
 import type { CalendarItem } from '../calendar/calendar.ts';
+import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
 import { joined, said } from '../from-note.ts';
 
@@ -19,14 +20,19 @@ export interface NoteSchedule {
 const patientOf = ({ patient }: Note): string | undefined => said(patient?.id) ?? said(patient?.initials);
 
 /** The schedules of several notes as text. */
-export function scheduleText(schedules: readonly NoteSchedule[], today: IsoDate): string {
+export function scheduleText(
+  schedules: readonly NoteSchedule[],
+  today: IsoDate,
+  notRead: readonly NotRead[] = [],
+): string {
   const parts = schedules.map(({ path, note, items, undated }) => {
     const who = joined([patientOf(note) ?? 'no chart number', said(note.visit)], ', visit ') ?? '';
     const rows = [...items.map(itemRow), ...undated.map(undatedRow)];
     const none = '  Nothing falls due.\n';
     return `${who} (${plain(path)})\n${rows.length === 0 ? none : rows.join('')}`;
   });
-  return `What falls due, as of ${today}.\n\n${parts.join('\n')}`;
+  const missing = notReadText(notRead);
+  return `What falls due, as of ${today}.\n\n${[...parts, ...(missing === '' ? [] : [missing])].join('\n')}`;
 }
 
 const placeOf = ({ site, label }: Pick<DueItem, 'site' | 'label'>): string | undefined =>
@@ -52,7 +58,11 @@ function undatedRow(one: Undated): string {
 const plainRows = (rows: readonly string[]): string => rows.map((row) => `${plain(row)}\n`).join('');
 
 /** The schedules as data. `procedure` counts from 0 and is null for what concerns the whole visit. */
-export function scheduleJson(schedules: readonly NoteSchedule[], today: IsoDate): string {
+export function scheduleJson(
+  schedules: readonly NoteSchedule[],
+  today: IsoDate,
+  notRead: readonly NotRead[] = [],
+): string {
   const common = ({ path, note }: NoteSchedule): object => ({ note: path, patient: patientOf(note) ?? null });
   const items = schedules.flatMap((schedule) =>
     schedule.items.map((item) => ({
@@ -73,7 +83,7 @@ export function scheduleJson(schedules: readonly NoteSchedule[], today: IsoDate)
       ...{ procedure: procedure ?? null, kind, site: site ?? null, label: label ?? null, why },
     })),
   );
-  return `${JSON.stringify({ wheal: 1, asOf: today, items, undated }, null, 2)}\n`;
+  return `${JSON.stringify({ wheal: 1, asOf: today, items, undated, notRead: notReadJson(notRead) }, null, 2)}\n`;
 }
 
 /** What falls due, as entries of a calendar: each covers every day on which it is in order or planned. */

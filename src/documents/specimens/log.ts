@@ -3,6 +3,7 @@ import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { csvOf } from '../csv.ts';
 import type { Format } from '../format.ts';
+import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
 import { joined, said, saidList } from '../from-note.ts';
 import { rowsIn } from '../../note/words/understood.ts';
@@ -32,6 +33,8 @@ export interface SpecimenLog {
   readonly methods: ReadonlyMap<string, number>;
   /** The practice's own codes. */
   readonly codes: ReadonlyMap<string, number>;
+  /** Notes that could not be looked at. */
+  readonly notRead: readonly NotRead[];
 }
 
 /** A note with its path, as the log needs it. */
@@ -42,7 +45,11 @@ export interface LoggedNote {
 }
 
 /** What was taken on a day, container by container. */
-export function specimenLog(notes: readonly LoggedNote[], on: IsoDate): SpecimenLog {
+export function specimenLog(
+  notes: readonly LoggedNote[],
+  on: IsoDate,
+  notRead: readonly NotRead[] = [],
+): SpecimenLog {
   const rows: LogRow[] = [];
   const methods = new Map<string, number>();
   const codes = new Map<string, number>();
@@ -55,7 +62,7 @@ export function specimenLog(notes: readonly LoggedNote[], on: IsoDate): Specimen
       rows.push(...procedureRows(path, note, procedure, tables));
     }
   }
-  return { on, rows, methods: sorted(methods), codes: sorted(codes) };
+  return { on, rows, methods: sorted(methods), codes: sorted(codes), notRead };
 }
 
 const methodOf = ({ method }: Procedure, { methods }: Tables): string | undefined =>
@@ -156,6 +163,7 @@ const logJson = (log: SpecimenLog): string =>
     {
       wheal: 1,
       on: log.on,
+      notRead: notReadJson(log.notRead),
       specimens: log.rows.map((row) =>
         Object.fromEntries(
           ['note', ...columns.slice(0, -1)].map((key) => [key, row[key as keyof LogRow] ?? null]),
@@ -173,7 +181,7 @@ const logJson = (log: SpecimenLog): string =>
 
 /** The forms of the log, the usual one first. */
 export const logFormats: Readonly<Record<'text' | 'csv' | 'json', Format<[log: SpecimenLog]>>> = {
-  text: { write: logText, ending: 'txt', title: 'Text' },
+  text: { write: (log) => `${logText(log)}${notReadText(log.notRead)}`, ending: 'txt', title: 'Text' },
   csv: { write: logCsv, ending: 'csv', title: 'Table' },
   json: { write: logJson, ending: 'json', title: 'JSON' },
 };
