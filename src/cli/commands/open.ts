@@ -37,7 +37,10 @@ export const open: Command = {
       (path) => {
         progress.at(caseload.size);
         const facts = reader.of(path);
-        if (facts instanceof Promise) return facts.then((read) => take(path, read));
+        if (facts instanceof Promise)
+          return facts.then((read) => {
+            take(path, read);
+          });
         take(path, facts);
         return undefined;
       },
