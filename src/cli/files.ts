@@ -97,8 +97,8 @@ function attempt<T>(work: () => T): T | undefined {
   }
 }
 
-/** Reads a file of at most `largest` bytes. Never throws. */
-export function load(full: string): Loaded {
+/** Reads a file of at most `most` bytes. Never throws. */
+export function load(full: string, most = largest): Loaded {
   try {
     const info = statSync(full);
     if (info.isDirectory()) {
@@ -106,16 +106,16 @@ export function load(full: string): Loaded {
       return faulty('this is a folder, not a file');
     }
     if (!info.isFile()) return faulty('this is not an ordinary file; use - to read from standard input');
-    if (info.size > largest) return tooLarge(`with ${Math.ceil(info.size / 1024)} KiB it`);
-    return decoded(readFileSync(full));
+    if (info.size > most) return tooLarge(`with ${Math.ceil(info.size / 1024)} KiB it`);
+    return decoded(readFileSync(full), most);
   } catch (error) {
     return faulty(reasonOf(error));
   }
 }
 
 /** The text of bytes, if they are text. */
-export function decoded(bytes: Uint8Array): Loaded {
-  if (bytes.length > largest) return tooLarge('it');
+export function decoded(bytes: Uint8Array, most = largest): Loaded {
+  if (bytes.length > most) return tooLarge('it');
   if (bytes.includes(0)) return faulty('this is a binary file, or its text is not UTF-8', notText);
   try {
     return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ICAL from 'ical.js';
 import { folder, wheal } from './run.ts';
@@ -56,14 +56,14 @@ describe('wheal schedule', () => {
     assert.match(out, /overdue +2026-03-05 to 2026-03-16.*: result, specimen A, left upper back/);
   });
 
-  it('writes a calendar that another program reads, with an entry for each item', async () => {
+  it('writes a calendar that another program reads, with an entry for each item that is not done', async () => {
     const cwd = folder({ 'a.wheal.yaml': note('') });
     const { out } = await wheal(['schedule', '.', '--format', 'ics', ...asOf('2026-03-02')], { cwd });
     const events = new ICAL.Component(ICAL.parse(out) as unknown[]).getAllSubcomponents('vevent');
     const { out: json } = await wheal(['schedule', '.', '--format', 'json', ...asOf('2026-03-02')], { cwd });
     assert.deepEqual(
       events.map((event) => String(event.getFirstPropertyValue('dtstart'))),
-      itemsOf(json).map(({ from }) => from),
+      itemsOf(json).flatMap(({ from, state }) => (state === 'done' ? [] : [from])),
     );
   });
 
@@ -209,5 +209,48 @@ describe('wheal requisition and wheal specimens', () => {
     const { code, out } = await wheal(['specimens', '.'], { cwd });
     assert.equal(code, 0);
     assert.match(out, /Containers to send: 2\. sent: 2/);
+  });
+});
+
+describe('a calendar that replaces another', () => {
+  const sewn = `note-id: 5d1f
+visit: 2026-03-02
+patient: {id: C-1}
+procedures:
+  - site: chin
+    method: punch
+    closure: {material: nylon, size: 5-0, count: 2}
+    specimen: not sent, reason given
+`;
+  const ics = ['schedule', 'a.wheal.yaml', '--format', 'ics', '--as-of', '2026-03-03'];
+
+  it('cancels what vanished, and keeps an entry whose label, site or time was corrected', async () => {
+    const cwd = folder({ 'a.wheal.yaml': sewn });
+    const old = (
+      await wheal([...ics, '--out', 'old.ics'], { cwd, now: () => new Date('2026-03-02T10:05:00Z') })
+    ).code;
+    assert.equal(old, 0);
+    const uids = (text: string): readonly string[] => text.match(/^UID:.*$/gm) ?? [];
+    const first = readFileSync(join(cwd, 'old.ics'), 'utf8');
+    assert.ok(!first.includes('UID:C-1') && uids(first).length > 0);
+    writeFileSync(
+      join(cwd, 'a.wheal.yaml'),
+      sewn.replace('2026-03-02\n', '2026-03-02 10:05\n').replace('chin', 'the chin'),
+    );
+    assert.deepEqual(uids((await wheal([...ics, '--replaces', 'old.ics'], { cwd })).out), uids(first));
+    writeFileSync(join(cwd, 'a.wheal.yaml'), sewn.replace(/ {4}closure.*\n/, '    closure: none\n'));
+    const { out } = await wheal([...ics, '--replaces', 'old.ics'], { cwd });
+    assert.match(out, /STATUS:CANCELLED/);
+    assert.equal((await wheal(['schedule', 'a.wheal.yaml', '--replaces', 'old.ics'], { cwd })).code, 2);
+    assert.equal((await wheal([...ics, '--replaces', 'none.ics'], { cwd })).code, 2);
+  });
+
+  it('is not written where nothing falls due, and that is said', async () => {
+    const cwd = folder({ 'a.wheal.yaml': 'visit: 2026-03-02\npatient: {id: C-1}\nprocedures: []\n' });
+    const { code, out, err } = await wheal([...ics, '--out', 'a.ics'], { cwd });
+    assert.equal(code, 0);
+    assert.equal(out, '');
+    assert.match(err, /nothing falls due, so no calendar was written/);
+    assert.ok(!existsSync(join(cwd, 'a.ics')));
   });
 });

@@ -80,8 +80,9 @@ describe('summary, handout, calendar and list agree', () => {
           it(`${state}, as of ${today}`, () => {
             const { schedule, summary, handout, calendar, open } = allOf(text, today);
             for (const { kind, from, to, proposed, state: now, done, label, atHome, at } of schedule.items) {
+              // What is done is in no calendar that replaces none.
               assert.ok(
-                calendar.includes(`DTSTART;VALUE=DATE:${basic(from)}`),
+                now === 'done' || calendar.includes(`DTSTART;VALUE=DATE:${basic(from)}`),
                 `${kind} ${from} in the calendar`,
               );
               const listed = open.filter(

@@ -1,17 +1,23 @@
 import type { IsoDate } from '../../note/values/values.ts';
 import { addDays } from '../../note/values/days.ts';
+import { sha256 } from '../../note/signature/sha256.ts';
 import { byteLength, cut } from '../bytes.ts';
 import { plain } from '../one-line.ts';
+import { entriesIn, uidEnding, type EarlierEntry } from './earlier.ts';
 
 /** Something that falls due for a patient, as an entry of a calendar tells it. */
 export interface CalendarItem {
+  /** The random identifier of the note; undefined where it has none. */
+  readonly noteId?: string | undefined;
+  /** Counts from 0; undefined for what concerns the whole visit. */
+  readonly procedure?: number | undefined;
   /** Chart number or initials; never a name. Undefined where the note has none. */
   readonly patient: string | undefined;
   /** Day of the visit with its time where there is one, as the note has it. */
   readonly visit: string | undefined;
-  /** What tells the specimen, or the procedure, from others of the visit. Never its place in the list. */
+  /** The label of the specimen, for whoever reads the entry. */
   readonly label: string | undefined;
-  /** Where on the body; tells procedures apart that have no label. */
+  /** Where on the body. */
   readonly site?: string | undefined;
   /** What tells it from others of its kind and label, as which test or which result. */
   readonly which?: string | undefined;
@@ -29,15 +35,28 @@ export interface CalendarContext {
   readonly now: Date;
   /** Name of the practice, if the calendar should bear it. */
   readonly name?: string;
+  /** Text of the calendar that was written before: what vanished from it is canceled, and nothing else is. */
+  readonly replaces?: string | undefined;
 }
 
 /**
- * A calendar (RFC 5545) with an all-day entry for each item. What is done is canceled, so that importing the file once
- * more takes it out. Patients appear by chart number or initials only.
+ * A calendar (RFC 5545) with an all-day entry for each item that is not done; empty where it would have no entry.
+ * What an earlier calendar had and this one has not is canceled. Patients appear by chart number or initials only.
  */
-export function calendarOf(items: readonly CalendarItem[], { now, name = '' }: CalendarContext): string {
+export function calendarOf(
+  items: readonly CalendarItem[],
+  { now, name = '', replaces = '' }: CalendarContext,
+): string {
   const stamp = now.toISOString().replace(/\.\d+/, '').replace(/[-:]/g, '');
   const used = new Map<string, number>();
+  const named = items
+    .map((item) => ({ item, uid: uidOf(item, used) }))
+    .filter(({ item }) => item.state !== 'done');
+  const present = new Set(named.map(({ uid }) => uid));
+  const earlier = entriesIn(replaces);
+  const gone = [...earlier.values()].filter(({ uid }) => !present.has(uid));
+  if (named.length + gone.length === 0) return '';
+  const sequence = (uid: string): number => Math.max(sequenceOf(now), (earlier.get(uid)?.sequence ?? -1) + 1);
   return [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
@@ -45,7 +64,8 @@ export function calendarOf(items: readonly CalendarItem[], { now, name = '' }: C
     'CALSCALE:GREGORIAN',
     'METHOD:PUBLISH',
     ...(name === '' ? [] : [`X-WR-CALNAME:${escaped(name)}`]),
-    ...items.flatMap((item) => eventOf(item, uidOf(item, used), stamp, sequenceOf(now))),
+    ...named.flatMap(({ item, uid }) => eventOf(item, uid, stamp, sequence(uid))),
+    ...gone.flatMap((entry) => canceled(entry, stamp, sequence(entry.uid))),
     'END:VCALENDAR',
     '',
   ]
@@ -57,11 +77,10 @@ export function calendarOf(items: readonly CalendarItem[], { now, name = '' }: C
 const dayBefore = '-PT15H';
 
 function eventOf(item: CalendarItem, uid: string, stamp: string, sequence: number): readonly string[] {
-  const { kind, label, site, from, to, state, reason } = item;
-  const done = state === 'done';
+  const { kind, label, site, from, to, reason } = item;
   const patient = item.patient ?? 'patient without a chart number';
   const what = `${kind}: ${[patient, label, site].filter((part) => part !== undefined).join(', ')}`;
-  const summary = escaped(done ? `Done: ${what}` : what);
+  const summary = escaped(what);
   const last = to < from ? from : to;
   const alarm = (trigger: string): readonly string[] => [
     'BEGIN:VALARM',
@@ -80,15 +99,34 @@ function eventOf(item: CalendarItem, uid: string, stamp: string, sequence: numbe
     ...endOf(last),
     `SUMMARY:${summary}`,
     ...(reason === undefined ? [] : [`DESCRIPTION:${escaped(reason)}`]),
-    `STATUS:${done ? 'CANCELLED' : 'CONFIRMED'}`,
+    'STATUS:CONFIRMED',
     'TRANSP:TRANSPARENT',
     'CLASS:PRIVATE',
-    ...(done ? [] : alarm(`TRIGGER:${dayBefore}`)),
+    ...alarm(`TRIGGER:${dayBefore}`),
     // The end is midnight after the last day, so this is the morning of the last day.
-    ...(done || last === from ? [] : alarm(`TRIGGER;RELATED=END:${dayBefore}`)),
+    ...(last === from ? [] : alarm(`TRIGGER;RELATED=END:${dayBefore}`)),
     'END:VEVENT',
   ];
 }
+
+/** Takes out an entry that an earlier calendar put there (RFC 5546 section 3.2.5 names what is needed). */
+const canceled = (
+  { uid, start, summary }: EarlierEntry,
+  stamp: string,
+  sequence: number,
+): readonly string[] => [
+  'BEGIN:VEVENT',
+  `UID:${uid}`,
+  `DTSTAMP:${stamp}`,
+  `LAST-MODIFIED:${stamp}`,
+  `SEQUENCE:${sequence}`,
+  `DTSTART;VALUE=DATE:${start}`,
+  `SUMMARY:${summary}`,
+  'STATUS:CANCELLED',
+  'TRANSP:TRANSPARENT',
+  'CLASS:PRIVATE',
+  'END:VEVENT',
+];
 
 /** The day on which it no longer is. After the year 9999 no form has room for it: then there is no end. */
 const endOf = (last: IsoDate): readonly string[] =>
@@ -102,17 +140,26 @@ const basic = (date: IsoDate): string => date.replaceAll('-', '');
 const sequenceOf = (now: Date): number =>
   Math.max(0, Math.floor((now.getTime() - Date.UTC(2020, 0)) / 60_000));
 
-/** The same for the same item whenever it is written, and another for every other. */
+/**
+ * The same for the same item whenever it is written, and another for every other. A digest, since nothing in it may
+ * identify a person (RFC 7986 section 5.3); the label, the site and the time of the visit may be corrected.
+ */
 function uidOf(item: CalendarItem, used: Map<string, number>): string {
-  const { patient, visit, label, site, which, kind } = item;
-  const named = [kind, visit, patient, label ?? site, ...(which === undefined ? [] : [which])];
-  const parts = named.map((part) => encodeURIComponent(plain(part ?? '')));
-  const uid = parts.join('/');
-  const before = used.get(uid) ?? 0;
-  used.set(uid, before + 1);
-  // Two items that nothing tells apart: a second entry is better than one that hides the other.
-  return `${uid}${before === 0 ? '' : `/${before + 1}`}@wheal`;
+  const { noteId, patient, visit, procedure, which, kind } = item;
+  const note =
+    noteId === undefined ? ['visit', patient ?? '', (visit ?? '').slice(0, dayLength)] : ['note', noteId];
+  const named = JSON.stringify([...note, kind, procedure ?? '', which ?? '']);
+  const before = used.get(named) ?? 0;
+  used.set(named, before + 1);
+  // Two items that nothing else tells apart, as containers with the same tests, are told apart by their order.
+  return `${sha256(JSON.stringify([named, before])).slice(0, digits)}${uidEnding}`;
 }
+
+/** Characters of a day such as 2026-03-02. */
+const dayLength = 10;
+
+/** 128 bits. */
+const digits = 32;
 
 const escaped = (text: string): string => plain(text).replace(/[\\;,]/g, '\\$&');
 

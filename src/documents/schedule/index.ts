@@ -15,10 +15,12 @@ export interface Written {
   /** The name of the practice. */
   readonly name: string;
   /** Notes that could not be looked at; none where nothing is said. */
+  /** Text of the calendar that this one replaces. */
+  readonly replaces?: string | undefined;
   readonly notRead?: readonly NotRead[];
 }
 
-/** The forms of a schedule, the usual one first. */
+/** The forms of a schedule, the usual one first; a calendar without an entry is an empty text. */
 export const scheduleFormats: Readonly<
   Record<ScheduleFormat, Format<[schedules: readonly NoteSchedule[], written: Written]>>
 > = {
@@ -33,7 +35,8 @@ export const scheduleFormats: Readonly<
     title: 'JSON',
   },
   ics: {
-    write: (schedules, { now, name }) => calendarOf(calendarItems(schedules), { now, name }),
+    write: (schedules, { now, name, replaces }) =>
+      calendarOf(calendarItems(schedules), { now, name, replaces }),
     ending: 'ics',
     title: 'Calendar',
   },

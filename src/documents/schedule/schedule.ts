@@ -90,8 +90,9 @@ export function scheduleJson(
 export const calendarItems = (schedules: readonly NoteSchedule[]): readonly CalendarItem[] =>
   schedules.flatMap(({ note, items }) =>
     items.map((item) => ({
+      ...{ noteId: note.noteId?.value, procedure: item.procedure },
       patient: patientOf(note),
-      visit: said(note.visit),
+      visit: note.visit?.value?.date ?? said(note.visit),
       label: item.label ?? labelOf(note, item),
       ...{ site: item.site, which: item.which, kind: item.kind, state: item.state },
       from: earlier(item.from, item.proposed),

@@ -25,11 +25,26 @@ export const exportCalendar: Command = async ({ notes }) => {
   if (target === undefined) return;
   const { name } = open.analysis.context.tables.practice;
   const now = new Date();
-  const text = ics.write(schedules(), { today: localDate(now), now, name });
+  // Where a file is replaced, what vanished from it is canceled.
+  const replaces = await earlierText(target);
+  const text = ics.write(schedules(), { today: localDate(now), now, name, replaces });
+  if (text === '')
+    return void vscode.window.showInformationMessage(vscode.l10n.t('Nothing falls due after this visit.'));
   await deliver(
     target,
     text,
-    vscode.l10n.t('The calendar is written. A later export, imported too, replaces these entries.'),
+    vscode.l10n.t(
+      'The calendar is written. Export it over this file later: imported again, it replaces these entries and takes out what is done.',
+    ),
     undefined,
   );
 };
+
+/** The text of the file that is replaced; undefined where there is none. */
+async function earlierText(target: vscode.Uri): Promise<string | undefined> {
+  try {
+    return new TextDecoder().decode(await vscode.workspace.fs.readFile(target));
+  } catch {
+    return undefined;
+  }
+}

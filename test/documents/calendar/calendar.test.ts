@@ -86,20 +86,70 @@ describe('calendar', () => {
     assert.match(before, /DTSTAMP:20260302T100509Z\r\nLAST-MODIFIED:20260302T100509Z/);
   });
 
-  it('takes out what is done', () => {
-    const text = calendarOf([{ ...item, state: 'done' }], { now });
-    const [component] = components(text);
-    assert.equal(component!.getFirstPropertyValue('status'), 'CANCELLED');
-    assert.equal(component!.getAllSubcomponents('valarm').length, 0);
-    assert.deepEqual(uidsOf(text), uidsOf(calendarOf([item], { now })));
+  it('leaves out what is done, and takes out what an earlier calendar had and nothing else', () => {
+    const other = { ...item, kind: 'result' };
+    const old = calendarOf([item], { now });
+    const later = new Date('2026-03-02T10:07:00Z');
+    const done = calendarOf([{ ...item, state: 'done' }, other, { ...other, which: 'x', state: 'done' }], {
+      now: later,
+      replaces: old,
+    });
+    assertWhole(done);
+    const [kept, gone, ...more] = components(done);
+    assert.deepEqual(more, []);
+    assert.equal(kept!.getFirstPropertyValue('status'), 'CONFIRMED');
+    assert.equal(gone!.getFirstPropertyValue('status'), 'CANCELLED');
+    assert.equal(gone!.getAllSubcomponents('valarm').length, 0);
+    assert.deepEqual(new ICAL.Event(gone).uid, uidsOf(old)[0]);
+    assert.ok(new ICAL.Event(gone).sequence > new ICAL.Event(components(old)[0]).sequence);
+    assert.equal(calendarOf([{ ...item, state: 'done' }], { now }), '');
+    // What is canceled already is not canceled again.
+    assert.equal(components(calendarOf([other], { now, replaces: done })).length, 1);
   });
 
-  it('knows an entry by patient, visit, label and kind, wherever it stands in the list', () => {
-    const other = { ...item, label: 'B' };
-    const [a, b] = uidsOf(calendarOf([item, other], { now }));
-    assert.deepEqual(uidsOf(calendarOf([other, item], { now })), [b, a]);
-    for (const change of [{ patient: 'C-2' }, { visit: '2026-03-03' }, { label: 'C' }, { kind: 'result' }])
-      assert.notEqual(uidsOf(calendarOf([{ ...item, ...change }], { now }))[0], a);
+  it('never takes out entries of another program', () => {
+    const foreign = calendarOf([item], { now }).replaceAll('@wheal', '@example.org');
+    assert.equal(components(calendarOf([item], { now, replaces: foreign })).length, 1);
+    assert.equal(calendarOf([], { now, replaces: 'BEGIN:VEVENT\nUID:x@wheal\nDTSTART:1\nEND:VEVENT' }), '');
+  });
+
+  it('leaves, in a program that imports both, what still falls due', () => {
+    const items = ['a', 'b', 'c'].map((noteId) => ({ ...item, noteId }));
+    const old = calendarOf(items, { now });
+    const again = calendarOf(
+      [
+        { ...items[0]!, to: '2026-03-18' },
+        { ...items[1]!, state: 'done' },
+      ],
+      {
+        now: new Date('2026-03-03T10:00:00Z'),
+        replaces: old,
+      },
+    );
+    // Both parsers as a store: the entry with the highest sequence counts.
+    for (const read of [
+      (text: string) =>
+        components(text).map(
+          (one) => [new ICAL.Event(one).uid, String(one.getFirstPropertyValue('status'))] as const,
+        ),
+      (text: string) => events(text).map((one) => [one.uid, String(one.status)] as const),
+    ]) {
+      const store = new Map([...read(old), ...read(again)]);
+      assert.deepEqual([...store.values()], ['CONFIRMED', 'CANCELLED', 'CANCELLED']);
+    }
+  });
+
+  it('knows an entry by note, kind and procedure, and by nothing that may be corrected', () => {
+    const known = { ...item, noteId: '5d1f', procedure: 0 };
+    const uid = (one: CalendarItem): string => uidsOf(calendarOf([one], { now }))[0]!;
+    for (const same of [{ patient: 'C-2' }, { visit: '2026-03-03' }, { label: 'C' }, { site: 'chin' }])
+      assert.equal(uid({ ...known, ...same }), uid(known));
+    for (const change of [{ noteId: '5d20' }, { procedure: 1 }, { kind: 'result' }, { which: 'x' }])
+      assert.notEqual(uid({ ...known, ...change }), uid(known));
+    assert.equal(uid({ ...item, visit: '2026-03-02 11:00' }), uid(item));
+    for (const change of [{ patient: 'C-2' }, { visit: '2026-03-03' }])
+      assert.notEqual(uid({ ...item, ...change }), uid(item));
+    assert.match(uid(known), /^[0-9a-f]{32}@wheal$/);
   });
 
   it('shows both of two items that nothing tells apart', () => {
@@ -116,11 +166,11 @@ describe('calendar', () => {
       kind: hostileText,
       from: day,
       to: day,
-      state: fc.constantFrom('later', 'due', 'overdue', 'done'),
+      state: fc.constantFrom('later', 'due', 'overdue'),
       reason: hostileText,
     });
     fc.assert(
-      fc.property(fc.array(any, { maxLength: 4 }), hostileText, (items, name) => {
+      fc.property(fc.array(any, { minLength: 1, maxLength: 4 }), hostileText, (items, name) => {
         const text = calendarOf(items, { now, name });
         assertWhole(text);
         assert.equal(text.match(/^BEGIN:VEVENT\r$/gm)?.length ?? 0, items.length);
@@ -143,7 +193,7 @@ describe('calendar', () => {
     assert.equal(components(text)[0]!.getAllProperties('dtend').length, 0);
   });
 
-  it('is a whole calendar without items', () => {
-    assert.equal(components(calendarOf([], { now })).length, 0);
+  it('is none without items', () => {
+    assert.equal(calendarOf([], { now }), '');
   });
 });

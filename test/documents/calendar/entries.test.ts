@@ -104,11 +104,12 @@ describe('entries of a calendar', () => {
     for (const uid of all) assert.doesNotMatch(uid, /\/2@/);
   });
 
-  it('tell two wounds of one site apart by their labels, and one is the same when its site is written better', () => {
+  it('tell two wounds of one site apart, and one is the same when its site or label is written better', () => {
     const both = uids(sewn() + sewn('', 'left upper back', 'B'), 'suture removal');
     assert.equal(new Set(both).size, 2);
     for (const uid of both) assert.doesNotMatch(uid, /\/2@/);
     assert.deepEqual(uids(sewn('', 'L upper back'), 'suture removal'), [both[0]]);
+    assert.deepEqual(uids(sewn('', 'left upper back', 'C'), 'suture removal'), [both[0]]);
   });
 
   it('tell events of one kind apart by their days', () => {
