@@ -1,7 +1,6 @@
 import { readDate } from '../note/values/dates.ts';
 import type { Attempt, Result, Specimen, Told } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
-import { phrasesOf } from '../note/words/phrases.ts';
 import { rowsIn, understand } from '../note/words/understood.ts';
 import { daysBetween } from '../note/values/days.ts';
 import type { IsoDate } from '../note/values/values.ts';
@@ -11,6 +10,7 @@ import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { asksOf } from './report.ts';
 import { tellingsOf } from './telling.ts';
 import { endOf, termText } from './terms.ts';
 import { recallDay, timeIn } from './times.ts';
@@ -61,15 +61,13 @@ export function loopsOf(specimen: Specimen, tables: Tables): readonly Loop[] {
 
 function loopOf(result: Result, received: Day, tables: Tables): Loop {
   const { diagnosis, next, done } = result;
-  const findings = phrasesOf(tables.followUp.findings)
-    .mentionsIn(diagnosis?.value ?? '')
-    .filter(({ standing }) => standing === 'asserted' || standing === 'asked');
+  const findings = asksOf(diagnosis?.value ?? '', tables);
   const nothingNext = next?.value !== undefined && saysNothing(next.value);
   const { heard, tried, unsure } = tellingsOf(result, findings.length > 0, tables);
   return {
     result,
     received,
-    urgent: findings.some(({ row }) => row.urgent),
+    urgent: findings.some(({ urgent }) => urgent),
     needsPlan: findings.length > 0,
     told: earliest(heard),
     tried,

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
+import { asksOf } from '../../src/followup/report.ts';
 import { wayOf } from '../../src/followup/telling.ts';
 import { referenceTables as tables } from '../../src/practice/tables.ts';
 
@@ -25,6 +26,12 @@ function share(part: string, isRight: (row: Row) => string | undefined): void {
 }
 
 describe('results, ways, steps and places that others wrote', () => {
+  it('what a result asks for', () => {
+    share('results', (row) => {
+      const asks = asksOf(row['text']!, tables).length > 0;
+      return asks === (row['asks'] !== 'nothing') ? undefined : JSON.stringify(asks);
+    });
+  });
   it('ways of telling', () => {
     share('ways', (row) => {
       const got = wayOf(row.text!, tables);
