@@ -10,6 +10,7 @@ import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
+import { nextKind } from './next-words.ts';
 import { asksOf } from './report.ts';
 import { tellingsOf } from './telling.ts';
 import { endOf, termText } from './terms.ts';
@@ -42,10 +43,8 @@ export interface Falling {
   readonly undated: Undated[];
 }
 
-const nothing =
-  /^(?:none|no|nothing|nil|n\/a|na|nothing (?:more|else|further)|not needed|not required|no further\b.*|no (?:treatment|action|follow[- ]?up|excision|re-?excision)\b.*|reassur\w*|reassurance given)(?:\s+(?:needed|required|indicated|planned|further))?[.!]?$/i;
 /** Whether the words about the next step say that there is none. */
-export const saysNothing = (next: string): boolean => nothing.test(next.trim());
+export const saysNothing = (next: string): boolean => nextKind(next) === 'nothing';
 
 const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
 
@@ -305,7 +304,7 @@ const times = (count: number): string => (count === 1 ? 'once' : `${count} times
 /** Whether the words of a next step ask for nothing but to look again. */
 function isRecall(next: string, { followUp, qualifiers }: Tables): boolean {
   const { rows, unknown } = understand(followUp.recalls, next, qualifiersOf(qualifiers, 'recalls'));
-  return rows.length > 0 && unknown.length === 0;
+  return (rows.length > 0 && unknown.length === 0) || nextKind(next) === 'recall';
 }
 
 /** The step that the note plans; undefined for a visit to look again some day, where the result asks for nothing. */

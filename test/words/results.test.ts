@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
+import { nextKind } from '../../src/followup/next-words.ts';
 import { asksOf } from '../../src/followup/report.ts';
 import { wayOf } from '../../src/followup/telling.ts';
 import { referenceTables as tables } from '../../src/practice/tables.ts';
@@ -30,6 +31,12 @@ describe('results, ways, steps and places that others wrote', () => {
     share('results', (row) => {
       const asks = asksOf(row['text']!, tables).length > 0;
       return asks === (row['asks'] !== 'nothing') ? undefined : JSON.stringify(asks);
+    });
+  });
+  it('next steps', () => {
+    share('steps', (row) => {
+      const got = nextKind(row['text']!);
+      return got === row['means'] ? undefined : got;
     });
   });
   it('ways of telling', () => {

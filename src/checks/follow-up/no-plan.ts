@@ -1,31 +1,29 @@
 import type { Report } from '../../note/tree/finding.ts';
+import { asksOf } from '../../followup/report.ts';
 import { saysNothing } from '../../followup/results.ts';
 import type { Result } from '../../note/generated/types.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Check, Subject } from '../check.ts';
 import { lateOf, lateReport } from './_plan.ts';
 import { loop } from './_results.ts';
 import { format } from '../sources.ts';
 
-/** Of every melanoma something follows: an excision, or at least an examination of the skin. */
-function afterMelanoma({ diagnosis, next }: Result, { tables }: Subject): Report | undefined {
+/** Of a result that asks for a step something follows: an excision, a new sample, at least an examination. */
+function nothingAfter({ diagnosis, next }: Result, { tables }: Subject): Report | undefined {
   if (diagnosis?.value === undefined || next?.value === undefined || !saysNothing(next.value))
     return undefined;
-  const mention = phrasesOf(tables.followUp.findings)
-    .mentionsIn(diagnosis.value)
-    .find(({ row, standing }) => row.name === 'melanoma' && standing === 'asserted');
-  if (mention === undefined) return undefined;
-  const related = [{ ...within(diagnosis.node, mention.from, mention.to), form: 'diagnosis', args: {} }];
-  return { at: next, form: 'nothing', args: { name: mention.row.name }, related };
+  const ask = asksOf(diagnosis.value, tables)[0];
+  if (ask === undefined) return undefined;
+  const related = [{ ...within(diagnosis.node, ask.from, ask.to), form: 'diagnosis', args: {} }];
+  return { at: next, form: 'nothing', args: { name: ask.name }, related };
 }
 
-function nothingAfterMelanoma(subject: Subject): readonly Report[] {
+function nothingPlanned(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   for (const { specimen } of subject.note.procedures ?? [])
     for (const { results } of specimen ?? [])
       for (const result of results ?? []) {
-        const report = afterMelanoma(result, subject);
+        const report = nothingAfter(result, subject);
         if (report !== undefined) found.push(report);
       }
   return found;
@@ -38,15 +36,15 @@ export const check: Check = {
   why: 'The patient knows, and everybody thinks that somebody else has made the appointment.',
   sources: [loop, { source: 'insurer-tips', mark: 'Q' }, format],
   messages: {
-    main: 'This diagnosis asks for a plan, and the note has none. Write what happens under `next`, or `none needed`.',
+    main: 'This diagnosis asks for a plan, and the note has none. Write what happens under `next`.',
     nothing:
-      'The diagnosis is {name}, and the note says that nothing is to be done. If that is not so, write what happens; if it was decided, accept this with the reason.',
-    diagnosis: 'the diagnosis',
+      'The report says {name}, and the note says that nothing is to be done. If that is not so, write what happens; if it was decided, accept this with the reason.',
+    diagnosis: 'what asks for a step',
   },
   find: (subject) => [
     ...lateOf(subject, 'next step')
       .filter(({ item }) => item.unplanned)
       .map((late) => lateReport(late)),
-    ...nothingAfterMelanoma(subject),
+    ...nothingPlanned(subject),
   ],
 };

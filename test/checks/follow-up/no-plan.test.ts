@@ -12,23 +12,27 @@ describe('follow-up/no-plan', () => {
     silent(code, told('severely dysplastic nevus'), { today: '2026-03-13' });
     flags(code, told('⟦insufficient tissue⟧'), { today: '2026-03-16' });
   });
-  it('asks for none of what is harmless, and is content with any plan or with none needed', () => {
+  it('asks for none of what is harmless, and is content with any plan', () => {
     silent(code, told('seborrheic keratosis'), { today: '2026-06-12' });
-    for (const next of ['none needed', 'excision booked 2026-07-01', 'referred'])
+    for (const next of ['excision booked 2026-07-01', 'referred'])
       silent(code, told('basal cell carcinoma', `          next: ${next}\n`), { today: '2026-06-12' });
   });
-});
-
-describe('a melanoma after which nothing is needed', () => {
-  const code = 'follow-up/no-plan';
-  const after = (diagnosis: string, next: string): string =>
-    received(`          diagnosis: ${diagnosis}\n          told: 2026-03-10\n          next: ${next}\n`);
-  it('is asked about', () => {
-    flags(code, after('melanoma in situ', '⟦none needed⟧'), { today: '2026-03-10', severity: 'warning' });
-    flags(code, after('"superficial spreading melanoma, 0.4 mm"', '⟦none⟧'));
-  });
-  it('is none where it was denied, or something follows', () => {
-    silent(code, after('"compound nevus, no melanoma"', 'none needed'));
-    silent(code, after('melanoma in situ', 'wide excision on 2026-04-01'));
+  it('is not content with none needed where the report asks for a step', () => {
+    for (const diagnosis of [
+      'MIS',
+      'compound nevus with severe atypia',
+      'dysplastic nevus, extends to the deep margin',
+      'nevus, re-excise',
+      'container empty',
+    ])
+      flags(code, told(`"${diagnosis}"`, '          next: ⟦none needed⟧\n'), { severity: 'warning' });
+    for (const diagnosis of [
+      'no evidence of malignancy',
+      'dysplastic nevus, mild, margins clear',
+      'nevus, 3 mm, extends to the base',
+      'scar, no residual melanoma',
+      'nevus; re-excision not needed',
+    ])
+      silent(code, told(`"${diagnosis}"`, '          next: none needed\n'));
   });
 });
