@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { mapsOf, type JsonSchema } from '../../src/build/schema-shape.ts';
 
 const root = join(import.meta.dirname, '../..');
-const folders = ['practice', 'dose', 'followup', 'checks', 'documents'];
+const folders = ['practice', 'dose', 'followup', 'checks', 'documents', 'note/signature'];
 
 /** The program without the folder that is generated: what is read of a note is read as `.property` or taken apart. */
 const program = folders
