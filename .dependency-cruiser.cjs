@@ -48,6 +48,13 @@ module.exports = {
     })),
     ...roomRules,
     {
+      name: 'note-signature-last',
+      comment: 'Signatures are made over notes that were read: the one room of the note above its top.',
+      severity: 'error',
+      from: { path: '^src/note/(?!signature/)' },
+      to: { path: '^src/note/signature/' },
+    },
+    {
       name: 'cli-below-service',
       severity: 'error',
       from: { path: '^src/cli/' },
