@@ -7,7 +7,7 @@ export const doseSources = {
   'us-label-lidocaine-epinephrine':
     'US prescribing information, lidocaine hydrochloride and epinephrine injection, sections 2.1 and 2.2',
   'us-label-bupivacaine':
-    'US prescribing information, bupivacaine hydrochloride injection, single doses (label text as restated in the table of Poisoning & Drug Overdose)',
+    'US prescribing information, bupivacaine hydrochloride injection, dosage and administration: single doses up to 225 mg with epinephrine 1:200,000 and 175 mg without',
   'us-label-bupivacaine-children':
     'US prescribing information, bupivacaine hydrochloride injection, pediatric use, as restated by a dental course',
   'us-label-bupivacaine-adults':
@@ -140,7 +140,6 @@ export const doseSources = {
   'penile-block-circumcision':
     'text on adult circumcision: two injections of 5 mL at the base of the penis, and a ring of about 10 mL where it is needed',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
-  practice: 'the practice’s own limit, in its practice file',
   'cdc-weight-for-age':
     'CDC growth charts: United States (2000), data table of weight for age, 2 to 20 years, read in a stored copy of the published file',
   'who-weight-for-age':
