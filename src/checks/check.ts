@@ -1,11 +1,11 @@
 import type { DoseJudgement } from '../dose/judge.ts';
 import type { Finding, Fix, Problem, Report, Severity } from '../note/tree/finding.ts';
+import type { Sourced } from '../reference/types.ts';
 import type { Note, Procedure } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
 import type { SiteReading } from '../note/words/site.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
-import type { Sourced } from '../reference/types.ts';
 
 /** What a check may ask. */
 export interface Subject {

@@ -9,6 +9,7 @@ import { readSite, type SiteReading } from '../note/words/site.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { shapeProblems } from '../schema/validate.ts';
+import { bounded } from './bounded.ts';
 import { acceptancesOf, withAcceptance } from './acceptance.ts';
 import type { Check, Subject } from './check.ts';
 import { familyOf, isFixed, refusals } from './danger.ts';
@@ -230,7 +231,8 @@ function hiddenBy(
 /** A check's report as a finding. */
 export function findingOf(check: Check, report: Report): Finding {
   const form = report.form ?? 'main';
-  const severity: Severity = report.severity ?? check.milder?.[form] ?? check.severity;
+  const own: Severity = report.severity ?? check.milder?.[form] ?? check.severity;
+  const severity = report.rests === undefined ? own : bounded(own, report.rests.mark);
   return {
     code: check.code,
     severity,

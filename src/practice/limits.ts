@@ -73,7 +73,7 @@ export function practiceRow(
     population: approval === undefined ? anyAge : adults,
     ...defined({ mgPerKg, capMg }),
     practice: approval === undefined ? 'stricter' : 'approved',
-    source: 'practice',
+    source: 'practice-file',
     mark: 'format',
     asOf: approval?.on ?? '',
   };

@@ -7,7 +7,7 @@ import type { HemostasisRow } from '../reference/hemostasis.ts';
 import type { MaterialRow } from '../reference/materials.ts';
 import type { MediumRow } from '../reference/media.ts';
 import { ordinary, type SiteRow } from '../reference/sites.ts';
-import type { WordRow } from '../reference/types.ts';
+import type { Sourced, WordRow } from '../reference/types.ts';
 import type { Faults } from './faults.ts';
 import { textOf } from './leaves.ts';
 import { approvalOf, practiceRow, type Loosened } from './limits.ts';
@@ -170,19 +170,27 @@ const agentRow = (name: string, kind: AgentRow['class']): AgentRow => ({
   strengths: [],
   limited: true,
   preservatives: [],
-  source: 'practice',
+  source: 'practice-file',
   mark: 'format',
 });
 
 const wordRow = (name: string): WordRow => ({ name, synonyms: [] });
 
+/** What a practice says of its own word is the word's meaning in its file. */
+const ownWord = (name: string): WordRow & Sourced => ({
+  name,
+  synonyms: [],
+  source: 'practice-file',
+  mark: 'format',
+});
+
 /** What a practice can add by name alone: nothing more is known of such a word than that it is one. */
 export const plainRows = {
-  dressings: wordRow,
+  dressings: ownWord,
   media: (name: string): MediumRow => ({ name, synonyms: [], fixes: false, effects: {} }),
-  materials: (name: string): MaterialRow => ({ name, synonyms: [], absorbable: false, strand: 'other' }),
-  preparations: wordRow,
-  hemostasis: (name: string): HemostasisRow => ({ name, synonyms: [], stops: 'other' }),
+  materials: (name: string): MaterialRow => ({ ...ownWord(name), absorbable: false, strand: 'other' }),
+  preparations: ownWord,
+  hemostasis: (name: string): HemostasisRow => ({ ...ownWord(name), stops: 'other' }),
   tests: wordRow,
   events: wordRow,
 };

@@ -1,12 +1,14 @@
-import type { WordRow } from './types.ts';
+import { common } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
 /** A medicine that keeps blood from clotting. Generic names, from memory. */
-export interface BloodThinnerRow extends WordRow {
+export interface BloodThinnerRow extends WordRow, Sourced {
   /** Its name in Spanish. */
   readonly spanish: string;
 }
 
 const thinner = (name: string, spanish: string, ...synonyms: readonly string[]): BloodThinnerRow => ({
+  ...common,
   name,
   spanish,
   synonyms,

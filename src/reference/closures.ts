@@ -1,6 +1,7 @@
-import type { WordRow } from './types.ts';
+import { marked, meaning } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export interface ClosureRow extends WordRow {
+export interface ClosureRow extends WordRow, Sourced {
   /** Whether something holds that has to be taken out unless it is absorbed. */
   readonly stitched: boolean;
   readonly contains?: readonly string[];
@@ -8,7 +9,10 @@ export interface ClosureRow extends WordRow {
   readonly mayContain?: readonly string[];
 }
 
-export const closures: readonly ClosureRow[] = [
+const glue = { source: 'tissue-glue-reference', mark: 'Q' } as const;
+const clips = { source: 'metal-skin-clips', mark: 'Q' } as const;
+
+export const closures = marked<ClosureRow>(meaning, [
   {
     name: 'none',
     synonyms: [
@@ -268,6 +272,7 @@ export const closures: readonly ClosureRow[] = [
   },
   {
     name: 'tissue glue',
+    ...glue,
     synonyms: [
       'cyanoacrylate',
       'skin glue',
@@ -303,6 +308,7 @@ export const closures: readonly ClosureRow[] = [
   },
   {
     name: 'staples',
+    ...clips,
     synonyms: [
       'staple',
       'skin staples',
@@ -434,4 +440,4 @@ export const closures: readonly ClosureRow[] = [
     ],
     stitched: true,
   },
-];
+]);

@@ -1,6 +1,7 @@
-import type { WordRow } from './types.ts';
+import { marked, meaning } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export interface DressingRow extends WordRow {
+export interface DressingRow extends WordRow, Sourced {
   /** Whether it holds by its own adhesive. */
   readonly adhesive?: boolean;
   readonly ointment?: boolean;
@@ -13,7 +14,13 @@ export interface DressingRow extends WordRow {
 
 const sticks = { adhesive: true, contains: ['adhesive'] } as const;
 
-export const dressings: readonly DressingRow[] = [
+const triple = { source: 'us-label-triple-antibiotic', mark: 'Q' } as const;
+const sulfadiazine = { source: 'us-label-silver-sulfadiazine', mark: 'Q' } as const;
+const glue = { source: 'tissue-glue-reference', mark: 'Q' } as const;
+const hydrocolloid = { source: 'hydrocolloid-1997', mark: 'Q' } as const;
+const wrap = { source: 'latex-products', mark: 'Q' } as const;
+
+export const dressings = marked<DressingRow>(meaning, [
   {
     name: 'none',
     synonyms: [
@@ -156,6 +163,7 @@ export const dressings: readonly DressingRow[] = [
   },
   {
     name: 'triple antibiotic ointment',
+    ...triple,
     synonyms: [
       'triple antibiotic',
       'TAO',
@@ -233,6 +241,7 @@ export const dressings: readonly DressingRow[] = [
   },
   {
     name: 'silver sulfadiazine',
+    ...sulfadiazine,
     synonyms: [
       'silver sulphadiazine',
       'SSD',
@@ -594,6 +603,7 @@ export const dressings: readonly DressingRow[] = [
   },
   {
     name: 'hydrocolloid',
+    ...hydrocolloid,
     synonyms: [
       'hydrocolloid dressing',
       'hydrocolloid bandage',
@@ -704,6 +714,7 @@ export const dressings: readonly DressingRow[] = [
   },
   {
     name: 'tissue glue',
+    ...glue,
     synonyms: [
       'cyanoacrylate',
       'skin glue',
@@ -727,6 +738,7 @@ export const dressings: readonly DressingRow[] = [
   },
   {
     name: 'elastic wrap',
+    ...wrap,
     synonyms: [
       'elastic bandage',
       'cohesive bandage',
@@ -1144,4 +1156,4 @@ export const dressings: readonly DressingRow[] = [
       'acetic acid soaks',
     ],
   },
-];
+]);

@@ -1,4 +1,5 @@
-import type { WordRow } from './types.ts';
+import { marked, meaning } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
 /**
  * How it stops bleeding. `current` passes through the patient, `heat` does not, `bipolar` only between the tips;
@@ -17,7 +18,7 @@ export type Stops =
   | 'drug'
   | 'other';
 
-export interface HemostasisRow extends WordRow {
+export interface HemostasisRow extends WordRow, Sourced {
   /** Absent where it is a practice's own word. */
   readonly stops?: Stops;
   /** Allergens in it, by the names of their table. */
@@ -29,7 +30,12 @@ export interface HemostasisRow extends WordRow {
   readonly stains?: boolean;
 }
 
-export const hemostasis: readonly HemostasisRow[] = [
+const glue = { source: 'tissue-glue-reference', mark: 'Q' } as const;
+const chapter = { source: 'procedure-text-hemostasis', mark: 'Q' } as const;
+const agents = { source: 'procedure-text-agents', mark: 'Q' } as const;
+const iron = { source: 'tattoo-2013', mark: 'Q' } as const;
+
+export const hemostasis = marked<HemostasisRow>(meaning, [
   {
     name: 'none',
     synonyms: [
@@ -145,6 +151,7 @@ export const hemostasis: readonly HemostasisRow[] = [
   },
   {
     name: 'aluminum chloride in alcohol',
+    ...chapter,
     synonyms: [
       'aluminium chloride in alcohol',
       'alcohol-based aluminum chloride',
@@ -169,6 +176,7 @@ export const hemostasis: readonly HemostasisRow[] = [
   },
   {
     name: 'ferric subsulfate',
+    ...iron,
     synonyms: [
       'ferric subsulphate',
       'ferric sulfate',
@@ -200,6 +208,7 @@ export const hemostasis: readonly HemostasisRow[] = [
   },
   {
     name: 'ferric chloride',
+    ...iron,
     synonyms: ['iron chloride', 'ferric chloride solution'],
     stops: 'chemical',
     contains: ['iron'],
@@ -256,6 +265,7 @@ export const hemostasis: readonly HemostasisRow[] = [
   },
   {
     name: 'heat cautery',
+    ...agents,
     synonyms: [
       'thermal cautery',
       'battery cautery',
@@ -391,6 +401,7 @@ export const hemostasis: readonly HemostasisRow[] = [
   },
   {
     name: 'cautery',
+    ...agents,
     synonyms: [
       'electrocautery',
       'electro cautery',
@@ -633,6 +644,7 @@ export const hemostasis: readonly HemostasisRow[] = [
   },
   {
     name: 'tissue glue',
+    ...glue,
     synonyms: [
       'cyanoacrylate',
       'skin glue',
@@ -691,4 +703,4 @@ export const hemostasis: readonly HemostasisRow[] = [
     ],
     stops: 'other',
   },
-];
+]);

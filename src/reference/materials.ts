@@ -1,13 +1,16 @@
-import type { WordRow } from './types.ts';
+import { marked, meaning } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export interface MaterialRow extends WordRow {
+export interface MaterialRow extends WordRow, Sourced {
   /** Absent where it is a practice's own word. */
   readonly absorbable?: boolean;
   readonly strand?: 'monofilament' | 'braided' | 'twisted' | 'other';
   readonly contains?: readonly string[];
 }
 
-export const materials: readonly MaterialRow[] = [
+const steel = { source: 'steel-sutures', mark: 'Q' } as const;
+
+export const materials = marked<MaterialRow>(meaning, [
   {
     name: 'nylon',
     synonyms: [
@@ -73,6 +76,7 @@ export const materials: readonly MaterialRow[] = [
   },
   {
     name: 'stainless steel',
+    ...steel,
     synonyms: ['steel', 'wire', 'steel wire', 'surgical steel', 'stainless steel wire'],
     absorbable: false,
     strand: 'monofilament',
@@ -308,4 +312,4 @@ export const materials: readonly MaterialRow[] = [
     strand: 'braided',
   },
   { name: 'polycaprolate', synonyms: ['polycaprolate suture'], absorbable: true, strand: 'braided' },
-];
+]);

@@ -1,6 +1,7 @@
-import type { WordRow } from './types.ts';
+import { marked, meaning } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export interface MethodRow extends WordRow {
+export interface MethodRow extends WordRow, Sourced {
   readonly takesTissue: boolean;
   /** Whether a careful record says how the wound was closed. */
   readonly wantsClosure: boolean;
@@ -29,7 +30,7 @@ const tissue = { takesTissue: true, wantsClosure: false } as const;
 const cut = { takesTissue: true, wantsClosure: true, odd: shallow } as const;
 const noTissue = { takesTissue: false, wantsClosure: false } as const;
 
-export const methods: readonly MethodRow[] = [
+export const methods = marked<MethodRow>(meaning, [
   {
     name: 'shave',
     synonyms: [
@@ -844,4 +845,4 @@ export const methods: readonly MethodRow[] = [
     ...tissue,
     wound: false,
   },
-];
+]);

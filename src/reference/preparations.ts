@@ -1,6 +1,7 @@
-import type { WordRow } from './types.ts';
+import { marked, meaning } from './marked.ts';
+import type { Sourced, WordRow } from './types.ts';
 
-export interface PreparationRow extends WordRow {
+export interface PreparationRow extends WordRow, Sourced {
   /** Whether it holds enough alcohol to burn until it is dry. */
   readonly flammable?: boolean;
   readonly contains?: readonly string[];
@@ -9,10 +10,15 @@ export interface PreparationRow extends WordRow {
   readonly keepFromEyesAndEars?: boolean;
 }
 
-export const preparations: readonly PreparationRow[] = [
+const alcohol = { source: 'alcohol-label', mark: 'Q' } as const;
+const chlorhexidine = { source: 'chlorhexidine-label', mark: 'Q' } as const;
+const chlorhexidineInAlcohol = { source: 'chlorhexidine-alcohol-label', mark: 'Q' } as const;
+
+export const preparations = marked<PreparationRow>(meaning, [
   { name: 'none', synonyms: ['not prepared', 'no preparation', 'no prep', 'not prepped', 'unprepped'] },
   {
     name: 'isopropyl alcohol',
+    ...alcohol,
     synonyms: [
       'alcohol',
       'isopropanol',
@@ -61,6 +67,7 @@ export const preparations: readonly PreparationRow[] = [
   },
   {
     name: 'chlorhexidine',
+    ...chlorhexidine,
     synonyms: [
       'CHG',
       'chlorhexidine gluconate',
@@ -101,6 +108,7 @@ export const preparations: readonly PreparationRow[] = [
   },
   {
     name: 'chlorhexidine in alcohol',
+    ...chlorhexidineInAlcohol,
     synonyms: [
       'chlorhexidine alcohol',
       'alcoholic chlorhexidine',
@@ -185,6 +193,7 @@ export const preparations: readonly PreparationRow[] = [
   },
   {
     name: 'povidone-iodine in alcohol',
+    ...alcohol,
     synonyms: [
       'iodine tincture',
       'tincture of iodine',
@@ -292,6 +301,8 @@ export const preparations: readonly PreparationRow[] = [
   {
     // Acetone and ether burn; both degrease the skin.
     name: 'acetone',
+    source: 'acetone-data-sheet',
+    mark: 'Q',
     synonyms: ['acetone wipe', 'acetone scrub', 'acetone degreasing'],
     flammable: true,
   },
@@ -346,4 +357,4 @@ export const preparations: readonly PreparationRow[] = [
     ],
   },
   { name: 'acetic acid', synonyms: ['5% acetic acid', 'vinegar', 'dilute acetic acid', '3% acetic acid'] },
-];
+]);

@@ -1,3 +1,4 @@
+import { common } from './marked.ts';
 import type { WindowGroup } from './suture-windows.ts';
 import type { Sourced } from './types.ts';
 
@@ -27,5 +28,8 @@ export const sutureSizes: readonly SutureSizeRow[] = [
   { groups: ['joint extensor', 'joint flexor'], thickest: 4, thinnest: 4, ...chart },
 ];
 
-/** Open healing of punch wounds, in mm: what the evidence covers, and what is usual on the face. */
-export const openPunch = { mm: 4, faceMm: 3 } as const;
+/** Open healing of punch wounds: what the evidence covers, and what is usual on the face. */
+export const openPunch = {
+  anywhere: { mm: 4, source: 'punch-closure-2005', mark: 'Q' },
+  face: { mm: 3, ...common },
+} as const;

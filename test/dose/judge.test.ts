@@ -212,7 +212,7 @@ describe('the dose of a visit', () => {
         ],
       ]),
     };
-    const row = { ...referenceTables.limits[0]!, source: 'practice', mark: 'format' } as const;
+    const row = { ...referenceTables.limits[0]!, source: 'practice-file', mark: 'format' } as const;
 
     it('a product stands for agent, strength and epinephrine', () => {
       const [dose] = doseOf(['product: Lido 1% Epi, volume: 2 mL'], { tables: stocked }).agents;

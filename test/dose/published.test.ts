@@ -35,7 +35,7 @@ const ruledBy = (mgPerKg: Readonly<Record<string, number>>): Tables => ({
     population: { text: 'any age' },
     mgPerKg: one,
     practice: 'approved',
-    source: 'practice',
+    source: 'practice-file',
     mark: 'format',
     asOf: '2026',
   })),

@@ -26,12 +26,12 @@ interface Row {
   /** Where the things of a procedure are named, and the table that knows them. */
   readonly things: (procedure: Procedure, tables: Tables) => Iterable<Thing>;
   /** What later events may tell of. */
-  readonly later: (tables: Tables) => WordTable<Product>;
+  readonly later: (tables: Tables) => WordTable<Product & Sourced>;
 }
 
 interface Thing {
   readonly leaf: Leaf<string>;
-  readonly table: WordTable<Product>;
+  readonly table: WordTable<Product & Sourced>;
 }
 
 export interface Conflict {
@@ -93,7 +93,11 @@ function conflictNamed({ name }: Product, substance: string, certain: boolean, n
 }
 
 /** Whether the very product was tolerated since, and is another than the one that the entry names. */
-const isTolerated = (row: Product, table: WordTable<Product>, { tolerates, leaf }: Named): boolean =>
+const isTolerated = (
+  row: Product & Sourced,
+  table: WordTable<Product & Sourced>,
+  { tolerates, leaf }: Named,
+): boolean =>
   !rowsIn(table, leaf).includes(row) && tolerates?.some((one) => rowsIn(table, one).includes(row)) === true;
 
 function conflicts(things: Iterable<Thing>, allergies: Allergies): readonly Report[] {
@@ -105,14 +109,16 @@ function conflicts(things: Iterable<Thing>, allergies: Allergies): readonly Repo
       const { severity, form, product, substance, named } = conflict;
       if (severity !== 'error' && isTolerated(row, table, named)) continue;
       const args = { product, substance, allergy: named.word };
-      found.push({ at: leaf, severity, form, args, related: entryOf(named) });
+      found.push({ at: leaf, severity, form, args, related: entryOf(named), rests: row });
       break;
     }
   return found;
 }
 
-const each = (leaves: readonly Leaf<string>[] | undefined, table: WordTable<Product>): readonly Thing[] =>
-  (leaves ?? []).map((leaf) => ({ leaf, table }));
+const each = (
+  leaves: readonly Leaf<string>[] | undefined,
+  table: WordTable<Product & Sourced>,
+): readonly Thing[] => (leaves ?? []).map((leaf) => ({ leaf, table }));
 
 const rows: readonly Row[] = [
   {
@@ -140,6 +146,9 @@ const rows: readonly Row[] = [
       { source: 'jama-1996-ointment', mark: 'Q' },
       { source: 'dermatology-nursing-antibiotics', mark: 'Q' },
       { source: 'hydrocolloid-1997', mark: 'Q' },
+      { source: 'us-label-triple-antibiotic', mark: 'Q' },
+      { source: 'us-label-silver-sulfadiazine', mark: 'Q' },
+      { source: 'latex-products', mark: 'Q' },
       { source: 'benzoin-2003', mark: 'Q' },
       { source: 'benzoin-1983', mark: 'Q' },
       format,
@@ -154,6 +163,7 @@ const rows: readonly Row[] = [
     sources: [
       { source: 'tissue-glue-reference', mark: 'Q' },
       { source: 'cyanoacrylate-patch-tests', mark: 'Q' },
+      { source: 'steel-sutures', mark: 'Q' },
       { source: 'metal-skin-clips', mark: 'Q' },
       { source: 'glycolide-sutures', mark: 'M' },
       format,
@@ -176,7 +186,7 @@ const takenAway =
 const afterwards = /^[^.;]{0,12}\b(?:stopped|discontinued|removed|changed|switched|left off|replaced)\b/i;
 
 /** What events say that was put on, with their exact words. */
-function toldOf(events: Subject['note']['events'], table: WordTable<Product>): readonly Thing[] {
+function toldOf(events: Subject['note']['events'], table: WordTable<Product & Sourced>): readonly Thing[] {
   return (events ?? []).flatMap(({ action }) => {
     const text = action?.value;
     if (action === undefined || text === undefined) return [];

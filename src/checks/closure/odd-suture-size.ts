@@ -39,7 +39,11 @@ function oddSizes(subject: Subject): readonly Report[] {
     if (base === undefined || row === undefined) continue;
     for (const size of sizes)
       if (isOdd(size.value ?? '', row))
-        found.push({ at: size, args: { size: size.text, site: base.name, usual: usualText(row) } });
+        found.push({
+          at: size,
+          args: { size: size.text, site: base.name, usual: usualText(row) },
+          rests: row,
+        });
   }
   return found;
 }

@@ -22,14 +22,21 @@ function openPunch(procedure: Procedure, subject: Subject): Report | undefined {
   const { tables } = subject;
   const how = procedure.closure?.[0]?.how;
   const punch = punchOf(procedure, tables);
-  if (how === undefined || punch === undefined || punch.mm <= tables.openPunch.faceMm) return undefined;
+  if (how === undefined || punch === undefined || punch.mm <= tables.openPunch.face.mm) return undefined;
   if (!isOpen(procedure, tables)) return undefined;
   const { start, end, text } = punch.at;
   const related = [{ start, end, form: 'size', args: {} }];
-  if (punch.mm > tables.openPunch.mm) return { at: how, args: { size: text }, related };
+  if (punch.mm > tables.openPunch.anywhere.mm)
+    return { at: how, args: { size: text }, related, rests: tables.openPunch.anywhere };
   const base = subject.siteOf(procedure)?.base;
   if (base === undefined || !face.has(base.region)) return undefined;
-  return { at: how, form: 'face', args: { size: text, site: base.name }, related };
+  return {
+    at: how,
+    form: 'face',
+    args: { size: text, site: base.name },
+    related,
+    rests: tables.openPunch.face,
+  };
 }
 
 export const check: Check = {

@@ -74,6 +74,7 @@ function reportOf(energy: Energy, verdicts: readonly Verdict[], site: string): R
     at: energy.leaf,
     severity: worst.severity,
     form: worst.form,
+    rests: worst.device.row,
     args: {
       word: energy.leaf.text,
       device: worst.device.row.name,

@@ -23,7 +23,7 @@ function endArteries(subject: Subject): readonly Report[] {
     if (caution === undefined || first === undefined || told.has(first)) continue;
     told.add(first);
     const args = { name: nameOf(caution), site: base.name };
-    found.push({ at: epinephrineAt(first), args, related: [said(caution)] });
+    found.push({ at: epinephrineAt(first), args, related: [said(caution)], rests: caution.row.endArtery });
   }
   return found;
 }

@@ -23,6 +23,7 @@ function total(subject: Subject): readonly Report[] {
     if (at === undefined) continue;
     found.push({
       at: at.at,
+      rests: bound,
       severity: sick ? 'warning' : 'information',
       form: sick ? 'cardiac' : 'main',
       args: {

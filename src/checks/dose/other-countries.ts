@@ -26,7 +26,7 @@ export const check: Check = {
       if (overLimit(day)) continue;
       for (const advisory of lowestByAgent(day.elsewhere)) {
         const report = reportOf(advisory, day, dose);
-        if (report !== undefined) found.push(report);
+        if (report !== undefined) found.push({ ...report, rests: advisory.limit });
       }
     }
     return found;

@@ -13,7 +13,12 @@ function inPregnancy(subject: Subject): readonly Report[] {
       if (agent.class === 'none' || !isOther(agent)) continue;
       const caution = cautionsOf(subject).find(({ row }) => row.pregnancy !== undefined);
       if (caution !== undefined)
-        found.push({ at: placeOf(injection), args: { agent: agent.name }, related: [said(caution)] });
+        found.push({
+          at: placeOf(injection),
+          args: { agent: agent.name },
+          related: [said(caution)],
+          rests: caution.row.pregnancy,
+        });
     }
   return found;
 }

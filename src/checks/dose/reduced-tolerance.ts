@@ -26,7 +26,12 @@ function lessTolerance(subject: Subject): readonly Report[] {
     }
     for (const caution of cautionsOf(subject))
       if (caution.row.tolerance !== undefined)
-        found.push({ at: last.at, args: { name: nameOf(caution), percent }, related: [said(caution)] });
+        found.push({
+          at: last.at,
+          args: { name: nameOf(caution), percent },
+          related: [said(caution)],
+          rests: caution.row.tolerance,
+        });
   }
   return found;
 }

@@ -99,7 +99,7 @@ export const check: Check = {
       if (at === undefined || !isOver(ml, row.maxMl)) continue;
       const args = { ml: formatNumber(ml), most: row.maxMl, site, place: row.place };
       const related = volumes.slice(0, -1).map(({ start, end }) => ({ start, end, form: 'also', args: {} }));
-      found.push({ at, args, related });
+      found.push({ at, args, related, rests: row });
     }
     return found;
   },

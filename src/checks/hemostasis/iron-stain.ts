@@ -25,9 +25,12 @@ export const check: Check = {
     for (const procedure of subject.note.procedures ?? []) {
       const base = subject.siteOf(procedure)?.base;
       if (base === undefined || !shown.has(base.region)) continue;
-      for (const leaf of procedure.hemostasis ?? [])
-        if (rowsIn(subject.tables.hemostasis, leaf).some(({ stains }) => stains === true))
-          found.push({ at: leaf, args: { word: leaf.text, site: base.name }, related: siteIn(procedure) });
+      for (const leaf of procedure.hemostasis ?? []) {
+        const rests = rowsIn(subject.tables.hemostasis, leaf).find(({ stains }) => stains === true);
+        if (rests === undefined) continue;
+        const args = { word: leaf.text, site: base.name };
+        found.push({ at: leaf, args, related: siteIn(procedure), rests });
+      }
     }
     return found;
   },

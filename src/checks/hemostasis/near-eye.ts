@@ -9,12 +9,16 @@ function nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): re
   const found: Report[] = [];
   const related = siteIn(procedure);
   const site = base.name;
-  for (const leaf of base.nearEye ? (procedure.hemostasis ?? []) : [])
-    if (rowsIn(tables.hemostasis, leaf).some(({ stops }) => stops === 'chemical'))
-      found.push({ at: leaf, form: 'chemical', args: { word: leaf.text, site }, related });
-  for (const leaf of procedure.preparation ?? [])
-    if (rowsIn(tables.preparations, leaf).some((row) => row.keepFromEyesAndEars === true))
-      found.push({ at: leaf, form: base.nearEye ? 'eye' : 'ear', args: { word: leaf.text, site }, related });
+  for (const leaf of base.nearEye ? (procedure.hemostasis ?? []) : []) {
+    const rests = rowsIn(tables.hemostasis, leaf).find(({ stops }) => stops === 'chemical');
+    if (rests !== undefined)
+      found.push({ at: leaf, form: 'chemical', args: { word: leaf.text, site }, related, rests });
+  }
+  const form = base.nearEye ? 'eye' : 'ear';
+  for (const leaf of procedure.preparation ?? []) {
+    const rests = rowsIn(tables.preparations, leaf).find((row) => row.keepFromEyesAndEars === true);
+    if (rests !== undefined) found.push({ at: leaf, form, args: { word: leaf.text, site }, related, rests });
+  }
   return found;
 }
 

@@ -17,6 +17,7 @@ function depthReport({ depth, method }: Procedure, tables: Tables): Report | und
   return {
     at: depth,
     severity,
+    rests: row,
     form: upper.has(reached.reaches ?? '') ? 'shallow' : 'deep',
     args: { method: row.name, depth: reached.name },
     related: [{ start: method.start, end: method.end, form: 'method', args: {} }],

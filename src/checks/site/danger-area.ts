@@ -36,7 +36,11 @@ export const check: Check = {
       if (procedure.site === undefined || base?.danger === undefined) continue;
       const reaches = base.danger.inFat === true ? intoFat : goesDeep;
       if (!reaches(procedure, tables)) continue;
-      found.push({ at: procedure.site, args: { site: base.name, structure: base.danger.structure } });
+      found.push({
+        at: procedure.site,
+        args: { site: base.name, structure: base.danger.structure },
+        rests: base.danger,
+      });
     }
     return found;
   },

@@ -1,3 +1,4 @@
+import type { Sourced } from '../../reference/types.ts';
 import type { Range } from './tree.ts';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
@@ -19,6 +20,8 @@ export interface Report {
   /** Where this case is more or less grave than the check's own severity. */
   readonly severity?: Severity;
   readonly args?: Args;
+  /** The row of the tables that it rests on: it is no louder than that row's mark allows. */
+  readonly rests?: Sourced | undefined;
   readonly related?: readonly Related[];
   /** What the fix needs, so that it need not analyse again. */
   readonly data?: unknown;

@@ -30,6 +30,15 @@ export const dangerSources = {
   'chlorhexidine-alcohol-label':
     'US drug facts label, chlorhexidine gluconate 2% in isopropyl alcohol 70%: flammable, not with electrocautery; severe allergic reactions',
   'chlorhexidine-label': 'US drug facts label, chlorhexidine gluconate: keep out of eyes, ears and mouth',
+  'us-label-triple-antibiotic':
+    'US drug facts labels, triple antibiotic ointment, active ingredients: bacitracin zinc, neomycin, polymyxin B (DailyMed edff4443)',
+  'us-label-silver-sulfadiazine':
+    'US prescribing information, silver sulfadiazine cream 1%, contraindications: not near term, in premature infants or under 2 months; away from the eye',
+  'latex-products':
+    'Premier Safety Institute, Products containing latex: elastic bandages, tourniquets, adhesive tape',
+  'steel-sutures':
+    'Medscape, Materials for wound closure (D. Ratner, 2020): surgical steel is an alloy of iron, chromium, nickel and molybdenum',
+  'acetone-data-sheet': 'Safety data sheet of acetone: highly flammable liquid and vapor, category 2',
   'alcohol-label':
     'US drug facts label, isopropyl alcohol 70% preparation pads: flammable, not with electrocautery',
   'prep-fire-study':

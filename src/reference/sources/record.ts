@@ -2,7 +2,6 @@
 export const recordSources = {
   format: 'Wheal note format',
   common: 'common practice, no source',
-  practice: 'the practice file',
   'trade-names-lists':
     'lists of generic and brand names on health and nursing pages (secondary; the labels themselves were not read)',
   'trade-names-memory': 'trade names from memory, not compared with labels',
