@@ -157,7 +157,7 @@ class Shape {
     }
     if (owners.length > 0)
       return { ...base, form: 'elsewhere', args: { ...args, owners: owners.slice(0, 3).join(', ') } };
-    return { ...base, args };
+    return { ...base, form: known?.byName.has('remarks') === true ? 'remarks' : 'main', args };
   }
 
   private titleOf({ map }: Place): string {

@@ -34,6 +34,8 @@ const folders = readdirSync(join(root, 'src/checks'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name !== 'generated')
   .map(({ name }) => name);
 
+const sendsAway = /\b(?:take|leave) (?:\S+ ){1,4}(?:out|away)\b|\b(?:remove|delete|drop|erase)\b/i;
+
 const textsOf = ({ title, why, messages }: Check): readonly string[] => [
   title,
   why,
@@ -97,6 +99,13 @@ describe('the catalogue of checks', () => {
 
       it('is no louder than the surest of its sources allows', () => {
         assert.ok(!isTooLoud(check.severity, check), check.severity);
+      });
+
+      it('sends nothing away that may be a dose, an allergy or an implant', () => {
+        if (!/^(?:allergy|device|dose|quantity|shape|record)\//.test(check.code)) return;
+        // An item without any words holds nothing.
+        const said = Object.values(check.messages).filter((text) => !text.startsWith('This item of'));
+        for (const text of said) assert.doesNotMatch(text, sendsAway);
       });
 
       it('has short messages with whole placeholders', () => {

@@ -61,7 +61,7 @@ export const check: Check = {
   why: 'The dose goes by what the note writes out. If the vial was the product of the stock, agent, strength or epinephrine were others, and dose and allergies were judged for the wrong drug.',
   sources: [format],
   messages: {
-    main: '“{written}” is written here, and “{product}” in the practice file is {stock}. Look at the vial, and take out what is not so.',
+    main: '“{written}” is written here, and “{product}” in the practice file is {stock}. Look at the vial, and write what it says.',
   },
   alternatives: { readAs: [] },
   find: differing,

@@ -103,8 +103,8 @@ const rows: readonly Row[] = [
     why: 'An amount that is recorded must be an amount that can have been given or measured.',
     messages: {
       limit:
-        'A limit of {typed} would leave nothing to give, so it is not used. Write the most that may be given, or take the limit out.',
-      zero: '{typed} is nothing. Write what was given or measured, or take the entry out if nothing was.',
+        'A limit of {typed} would leave nothing to give, so it is not used. Write the most that may be given.',
+      zero: '{typed} is zero. Write what was given or measured.',
       negative: '{typed} is below zero. Write the amount without the minus sign, if that is what was meant.',
     },
   },

@@ -24,10 +24,10 @@ export const check: Check = {
   messages: {
     changed:
       'This was changed after {by} signed the note: {part}. Undo the change, and write it as an addendum.',
-    added: 'This was added after {by} signed the note: {part}. Take it out, and write it as an addendum.',
+    added: 'This was added after {by} signed the note: {part}. Write it as an addendum instead.',
     removed: 'This was taken out after {by} signed the note: {part}. Put it back as it was signed.',
     unread:
-      'This note is signed, and this text is not read, so the note can’t be taken for what was signed. Take the text out, or write it as an addendum.',
+      'This note is signed, and this text is not read, so the note can’t be taken for what was signed. Write it as an addendum instead.',
     unattributed:
       'This came after {by} signed the note, and it does not say who wrote it and when. Add both.',
     format:

@@ -16,7 +16,7 @@ export const check: Check = {
   why: 'Either the word on consent is wrong, or something was done to a patient who had said no.',
   sources: [format, { source: 'time-out-elements', mark: 'Q' }],
   messages: {
-    main: 'Consent is recorded as declined, but a procedure is recorded too. If the patient agreed after all, say how; otherwise take out what was not done.',
+    main: 'Consent is recorded as declined, but a procedure is recorded too. If the patient agreed after all, say how; otherwise check which of the two is wrong.',
     procedure: 'recorded here',
   },
   find({ note, tables }) {

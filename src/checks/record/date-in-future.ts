@@ -17,7 +17,7 @@ export const check: Check = {
     tried:
       'Somebody is said to have tried to tell the patient on {date}, and today is {other}. Check the date.',
     event:
-      'This event is dated {date}, and today is {other}. Check the date, or take it out until it has happened.',
+      'This event is dated {date}, and today is {other}. Check the date; an event is written once it has happened.',
     signed: 'The note is said to have been signed on {date}, and today is {other}. Check the date.',
     addendum: 'This addition is dated {date}, and today is {other}. Check the date.',
   },

@@ -8,7 +8,7 @@ export const check: Check = {
   why: 'A key without a value records nothing, and looks as if it did.',
   sources,
   messages: {
-    main: '`{key}` has no value yet. Write one, `??` if it is not known yet, or take the key out.',
+    main: '`{key}` has no value yet. Write one, or `??` if it is not known yet.',
     required: '`{key}` has no value yet, and the record needs one. Write it, or `??` if it is not known yet.',
     item: 'This item of `{key}` is empty. Write it, or take its dash or comma out.',
     more: '{count} more keys have no value.',

@@ -1,7 +1,33 @@
-import type { Check } from '../check.ts';
+import type { Args, Problem } from '../../note/tree/finding.ts';
+import type { Check, Report, Subject } from '../check.ts';
 import { format } from '../sources.ts';
+import { dangerUnder, type Hidden } from '../unread.ts';
 
 const sources: Check['sources'] = [format];
+
+/** What may be under an unknown key, and where that belongs. */
+const belongs: Readonly<Record<Hidden, Args>> = {
+  dose: { what: 'a dose', right: '`anesthetic`' },
+  allergen: { what: 'an allergy', right: '`allergies` of the patient' },
+  implant: { what: 'an implant', right: '`implants` of the patient' },
+};
+
+/** Of what nobody reads under unknown keys, a danger is sent to its own key and never to the remarks. */
+function unknownKeys({ problems, source, tables }: Subject): readonly Report[] {
+  const found = problems('shape/unknown-key');
+  if (found.length === 0) return [];
+  const entries = new Map(source.unread.map((entry) => [entry.start, entry]));
+  return found.map((problem): Report => {
+    const { start, end, ...rest } = problem;
+    const entry = isBare(problem) ? entries.get(start) : undefined;
+    const danger = entry === undefined ? undefined : dangerUnder(entry, tables);
+    if (danger === undefined) return { at: { start, end }, ...rest };
+    return { at: { start, end }, form: 'danger', args: { ...rest.args, ...belongs[danger] } };
+  });
+}
+
+/** Whether nothing is known yet of where a key belongs. */
+const isBare = ({ form = 'main' }: Problem): boolean => form === 'main' || form === 'remarks';
 
 export const checks: readonly Check[] = [
   {
@@ -11,7 +37,11 @@ export const checks: readonly Check[] = [
     why: 'What stands under a key that is not known is not checked, and whoever misspelt a key believes that it is.',
     sources,
     messages: {
-      main: '`{key}` is not a key of this part ({map}). Take it out, or write it under `remarks`.',
+      main: '`{key}` is not a key of this part ({map}), so nobody reads what is under it. Check its spelling, or move what is under it to the key that it belongs to.',
+      remarks:
+        '`{key}` is not a key of this part ({map}), so nobody reads what is under it. Check its spelling, or write it under `remarks`.',
+      danger:
+        '`{key}` is not a key of this part ({map}), and what is under it may be {what}. Move it to the key that it belongs to, such as {right}.',
       near: '`{key}` is not a key. Did you mean `{near}`? It was read as that.',
       perhaps: '`{key}` is not a key of this part ({map}). Did you mean `{near}`?',
       either:
@@ -21,6 +51,7 @@ export const checks: readonly Check[] = [
         '`{key}` needs a blank behind its colon. Where its value holds another colon, put the value into quotes.',
       more: '{count} more keys are not known.',
     },
+    find: unknownKeys,
     fix(_place, { start, end, data }) {
       if (data === undefined) return [];
       const { near, rival, sure } = data as { near: string; rival?: string; sure: boolean };

@@ -38,6 +38,26 @@ describe('keys', () => {
     assert.equal(finding!.data, undefined);
   });
 
+  it('sends what may be a danger to its own key, and never away or to the remarks', () => {
+    for (const [value, right] of [
+      ['{agent: lidocaine, volume: 60 mL}', /`anesthetic`/],
+      ['lidocaine, hives', /`anesthetic`/],
+      ['bacitracin, hives', /`allergies`/],
+      ['pacemaker', /`implants`/],
+    ] as const) {
+      const [finding] = flags('shape/unknown-key', `${before}    ⟦zzzzzzz⟧: ${value}\n`);
+      assert.match(messageOf(finding!), right);
+      assert.doesNotMatch(messageOf(finding!), /remarks/);
+    }
+  });
+
+  it('speaks of remarks only in a part that has them', () => {
+    const message = (text: string): string => messageOf(flags('shape/unknown-key', text)[0]!);
+    assert.match(message(`${before}    ⟦zzzzzzz⟧: blue\n`), /under `remarks`/);
+    assert.match(message(`⟦zzzzzzz⟧: blue\n${before}`), /under `remarks`/);
+    assert.doesNotMatch(message(before.replace('id: C-1', 'id: C-1, ⟦zzzzzzz⟧: blue')), /remarks/);
+  });
+
   for (const key of ['__proto__', 'constructor', 'toString', 'hasOwnProperty'])
     it(`${key} is an unknown key and no crash`, () => {
       flags('shape/unknown-key', `${before}    ⟦${key}⟧: {polluted: yes}\n`);
