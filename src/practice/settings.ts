@@ -112,17 +112,23 @@ function handoutOf({ handout }: Practice): HandoutFacts {
 const wordsOf = (entries: readonly OpenEntry[] | undefined): ReadonlyMap<string, string> =>
   new Map((entries ?? []).map(({ name, value }) => [name, textOf(value)]));
 
+/** The longest term of a practice in days. What is longer is a finding of the file, and no date. */
+const longestTerm = 10_000;
+
+const termOf = (leaf: Leaf<number> | undefined): number | undefined =>
+  leaf?.value === undefined || leaf.value > longestTerm ? undefined : leaf.value;
+
 export function overdueOf({ overdue }: Practice): Overdue {
   const { result, fungalCulture, mycobacterialCulture, telling, cancer, attempts } = overdue ?? {};
   return {
     ...usualOverdue,
     ...defined({
-      result: result?.value,
-      fungalCulture: fungalCulture?.value,
-      mycobacterialCulture: mycobacterialCulture?.value,
-      telling: telling?.value,
-      cancer: cancer?.value,
-      attempts: attempts?.value,
+      result: termOf(result),
+      fungalCulture: termOf(fungalCulture),
+      mycobacterialCulture: termOf(mycobacterialCulture),
+      telling: termOf(telling),
+      cancer: termOf(cancer),
+      attempts: termOf(attempts),
     }),
   };
 }

@@ -51,6 +51,11 @@ describe('the tables of a practice', () => {
     });
   });
 
+  it('counts no term out of all proportion', () => {
+    const { tables: laid } = lay('overdue: {result: 99999999999, telling: 12}\n');
+    assert.deepEqual(laid.overdue, { ...referenceTables.overdue, telling: 12 });
+  });
+
   it('keep the defaults of what can not be read', () => {
     const { tables: laid, problems } = lay('spelling: english\nlanguage: ??\noverdue: {result: 15}\n');
     assert.equal(laid.practice.spelling, 'american');

@@ -1,3 +1,4 @@
+import { safeJson } from '../../documents/safe-json.ts';
 import { maxDoseJson } from '../../dose/json.ts';
 import { maxDose, type Allowance, type DoseQuery, type MaxDose } from '../../dose/max.ts';
 import {
@@ -36,7 +37,7 @@ export const dose: Command = {
     if ('why' in max) throw new UsageError(`${max.why}; no maximum can be given`);
     console.write(
       format === 'json'
-        ? `${JSON.stringify(maxDoseJson(max, citation), null, 2)}\n`
+        ? `${safeJson(maxDoseJson(max, citation), 2)}\n`
         : textOf(query, max, practice, tables),
     );
     return Promise.resolve(0);

@@ -1,3 +1,4 @@
+import { safeJson } from '../../documents/safe-json.ts';
 import { summaryFormats, summaryOf, type NoSummary } from '../../documents/summary/index.ts';
 import { plain } from '../../documents/one-line.ts';
 import { dateOption, formatNames, formatOption, onlyPath, readArguments } from '../arguments.ts';
@@ -35,7 +36,7 @@ export const summary: Command = {
 
 /** There is no summary of what can't be read: only JSON has something to write, and nothing goes into a file. */
 function unreadable(model: NoSummary, path: string, format: string, console: Console): number {
-  if (format === 'json') console.write(`${JSON.stringify(model, null, 2)}\n`);
+  if (format === 'json') console.write(`${safeJson(model, 2)}\n`);
   console.error(`wheal: ${plain(path)} can't be summed up: ${plain(model.why)}\n`);
   return 1;
 }

@@ -1,3 +1,4 @@
+import { safeJson } from '../../documents/safe-json.ts';
 import { plain } from '../../documents/one-line.ts';
 import { listOfWords } from '../../documents/list-of-words.ts';
 import { readNote } from '../../note/read.ts';
@@ -32,7 +33,7 @@ export const verify: Command = {
       throw new UsageError('none of these notes is signed, so nothing was verified');
     if (format === 'json')
       console.write(
-        `${JSON.stringify({ wheal: 1, files: files.map(({ path, found }) => ({ path, ...asJson(found) })) }, null, 2)}\n`,
+        `${safeJson({ wheal: 1, files: files.map(({ path, found }) => ({ path, ...asJson(found) })) }, 2)}\n`,
       );
     else {
       for (const { path, found } of files) console.write(`${plain(path)}: ${plain(wordsOf(found))}\n`);

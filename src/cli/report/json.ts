@@ -1,3 +1,4 @@
+import { safeJson } from '../../documents/safe-json.ts';
 import { doseJson } from '../../dose/json.ts';
 import type { Checked, Reported } from '../judge.ts';
 import type { Report } from './report.ts';
@@ -10,7 +11,7 @@ export function jsonReport(): Report {
     file(checked) {
       const lead = first ? '\n' : ',\n';
       first = false;
-      return `${lead}${JSON.stringify(entryOf(checked), null, 2)}`;
+      return `${lead}${safeJson(entryOf(checked), 2)}`;
     },
     end: () => '\n]}\n',
   };

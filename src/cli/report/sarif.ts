@@ -1,3 +1,4 @@
+import { safeJson } from '../../documents/safe-json.ts';
 import { isAbsolute, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { catalogue } from '../../checks/index.ts';
@@ -53,7 +54,7 @@ export function sarifReport(): Report {
         .map((finding) => {
           const lead = first ? '\n' : ',\n';
           first = false;
-          return `${lead}${JSON.stringify(resultOf(checked.path, finding, indexes))}`;
+          return `${lead}${safeJson(resultOf(checked.path, finding, indexes))}`;
         })
         .join(''),
     end: () => '\n]}]}\n',

@@ -1,3 +1,4 @@
+import { safeJson } from '../safe-json.ts';
 import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
 import { dayWords } from '../../followup/due.ts';
 import type { IsoDate } from '../../note/values/values.ts';
@@ -129,7 +130,7 @@ const openListCsv = ({ items }: OpenList): string =>
 
 /** The list as data; lines count from 0. */
 const openListJson = ({ asOf, notes, items, notRead = [] }: OpenList): string =>
-  `${JSON.stringify({ wheal: 1, asOf, notes, items: items.map(entryOf), notRead: notReadJson(notRead) }, null, 2)}\n`;
+  `${safeJson({ wheal: 1, asOf, notes, items: items.map(entryOf), notRead: notReadJson(notRead) }, 2)}\n`;
 
 const entryOf = (item: OpenItem): object => ({
   note: item.path,

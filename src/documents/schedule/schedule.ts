@@ -1,3 +1,4 @@
+import { safeJson } from '../safe-json.ts';
 import { dayWords } from '../../followup/due.ts';
 import type { DueItem, Undated } from '../../followup/schedule.ts';
 import type { Note } from '../../note/generated/types.ts';
@@ -83,7 +84,7 @@ export function scheduleJson(
       ...{ procedure: procedure ?? null, kind, site: site ?? null, label: label ?? null, why },
     })),
   );
-  return `${JSON.stringify({ wheal: 1, asOf: today, items, undated, notRead: notReadJson(notRead) }, null, 2)}\n`;
+  return `${safeJson({ wheal: 1, asOf: today, items, undated, notRead: notReadJson(notRead) }, 2)}\n`;
 }
 
 /** What falls due, as entries of a calendar: each covers every day on which it is in order or planned. */

@@ -1,3 +1,4 @@
+import { safeJson } from '../safe-json.ts';
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -159,7 +160,7 @@ const logCsv = ({ rows }: SpecimenLog): string =>
 
 /** The log as data. */
 const logJson = (log: SpecimenLog): string =>
-  `${JSON.stringify(
+  `${safeJson(
     {
       wheal: 1,
       on: log.on,
@@ -175,7 +176,6 @@ const logJson = (log: SpecimenLog): string =>
         codes: Object.fromEntries(log.codes),
       },
     },
-    null,
     2,
   )}\n`;
 

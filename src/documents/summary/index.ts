@@ -1,3 +1,4 @@
+import { safeJson } from '../safe-json.ts';
 import type { Format } from '../format.ts';
 import { summaryHtml } from './html.ts';
 import { summaryMarkdown } from './markdown.ts';
@@ -14,5 +15,5 @@ export const summaryFormats: Readonly<Record<SummaryFormat, Format<[SummaryModel
   text: { write: summaryText, ending: 'txt', title: 'Text' },
   markdown: { write: summaryMarkdown, ending: 'md', title: 'Markdown' },
   html: { write: summaryHtml, ending: 'html', title: 'HTML' },
-  json: { write: (model) => `${JSON.stringify(model, null, 2)}\n`, ending: 'json', title: 'JSON' },
+  json: { write: (model) => `${safeJson(model, 2)}\n`, ending: 'json', title: 'JSON' },
 };

@@ -28,16 +28,33 @@ const options = {
 
 const mostFaults = 500;
 
+/** What the parser may have open at once: it calls itself for each when it closes them, as below a bracket that stays open. */
+const mostOpen = 400;
+
 type Source = number | readonly number[] | { readonly offset: number; readonly source?: string };
 
 /** The lexer's tokens of a text. */
 export const lexed = (text: string): readonly string[] => [...new Lexer().lex(text)];
 
-/** What the parser makes of tokens, as far as it is needed: up to a second document, or some hundred faults. */
-export function parsed(tokens: readonly string[]): readonly CST.Token[] {
+/** Parses and composes tokens of the lexer. A text that nests too deeply for the parser is one fault. Never throws. */
+export function composed(tokens: readonly string[], length: number): Composed {
+  const parser = new Parser();
+  const found = parsed(parser, tokens);
+  if (found !== undefined) return compose(found, length);
+  const [start, end] = [Math.max(0, Math.min(parser.offset, length) - 1), Math.min(parser.offset, length)];
+  const fault = { code: 'RESOURCE_EXHAUSTION', start, end };
+  return { contents: null, faults: [fault], directives: [], second: undefined, hopeless: true };
+}
+
+/**
+ * What the parser makes of tokens, as far as it is needed: up to a second document, or some hundred faults. Undefined
+ * where it would have too much open at once.
+ */
+function parsed(parser: Parser, tokens: readonly string[]): readonly CST.Token[] | undefined {
   const found: CST.Token[] = [];
   let [documents, faults] = [0, 0];
-  for (const token of steps(new Parser(), tokens)) {
+  for (const token of steps(parser, tokens)) {
+    if (token === tooDeep) return undefined;
     found.push(token);
     if (token.type === 'document' && ++documents > 1) break;
     if (token.type === 'error' && ++faults > mostFaults) break;
@@ -45,8 +62,13 @@ export function parsed(tokens: readonly string[]): readonly CST.Token[] {
   return found;
 }
 
-function* steps(parser: Parser, tokens: readonly string[]): Generator<CST.Token, void> {
-  for (const token of tokens) yield* parser.next(token);
+const tooDeep = Symbol('too deep');
+
+function* steps(parser: Parser, tokens: readonly string[]): Generator<CST.Token | typeof tooDeep, void> {
+  for (const token of tokens) {
+    yield* parser.next(token);
+    if (parser.stack.length > mostOpen) yield tooDeep;
+  }
   yield* parser.end();
 }
 
@@ -54,7 +76,7 @@ function* steps(parser: Parser, tokens: readonly string[]): Generator<CST.Token,
  * Composes YAML 1.2 from the tokens of a text. Gives up after some hundred faults, since the composer needs long for
  * each. Never throws.
  */
-export function compose(tokens: readonly CST.Token[], length: number): Composed {
+function compose(tokens: readonly CST.Token[], length: number): Composed {
   const faults: Fault[] = [];
   const directives: Range[] = [];
   const composer = new Composer(options);

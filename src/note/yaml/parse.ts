@@ -1,4 +1,4 @@
-import { compose, lexed, parsed, type Composed, type Fault } from './compose.ts';
+import { composed as composedOf, lexed, type Composed, type Fault } from './compose.ts';
 import type { Problem, TextEdit } from '../tree/finding.ts';
 import { refusalOf } from './limits.ts';
 import type { KeyNames } from '../tree/key-names.ts';
@@ -29,7 +29,7 @@ export function parseYaml(text: string, keys: KeyNames): Parsed {
   const tokens = lexed(text);
   const root = ordinaryTree(tokens);
   if (root !== undefined) return { root, problems: [], damage: [] };
-  const composed = compose(parsed(tokens), text.length);
+  const composed = composedOf(tokens, text.length);
   const [first] = composed.faults;
   if (first?.code === 'RESOURCE_EXHAUSTION') return alone(problemOf(first, text));
   if (first !== undefined && composed.hopeless) return alone(problemOf({ ...first, code: 'hopeless' }, text));
@@ -99,7 +99,7 @@ function again(text: string, keys: KeyNames, repairs: readonly Repair[]): { comp
   const marks = new Map<number, Range>();
   for (const { mark } of repairs) if (mark !== undefined) marks.set(mark.at, mark.meant);
   const covered = withCovers(text, repairs);
-  const composed = compose(parsed(lexed(covered)), covered.length);
+  const composed = composedOf(lexed(covered), covered.length);
   return { composed, tree: treeOf(composed, text, marks, keys) };
 }
 

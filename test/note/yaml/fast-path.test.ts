@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { compose, lexed, parsed } from '../../../src/note/yaml/compose.ts';
+import { composed as composedBy, lexed } from '../../../src/note/yaml/compose.ts';
 import { KeyNames } from '../../../src/note/tree/key-names.ts';
 import { ordinaryTree } from '../../../src/note/yaml/fast-path.ts';
 import { noteIndex } from '../../../src/note/read.ts';
@@ -14,7 +14,7 @@ const keys = new KeyNames(noteIndex);
 
 /** The tree that the composer makes of a text, with all that it finds wrong. */
 function composed(text: string): { faults: readonly unknown[]; tree: Tree } {
-  const found = compose(parsed(lexed(text)), text.length);
+  const found = composedBy(lexed(text), text.length);
   return { faults: [...found.faults, ...found.directives], tree: treeOf(found, text, new Map(), keys) };
 }
 
