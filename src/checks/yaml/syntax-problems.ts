@@ -16,6 +16,32 @@ function withoutTabs({ text }: { readonly text: string }): readonly Fix[] {
     : [{ title: 'Indent with blanks instead of tabs', kind: 'spelling', sure: false, edits }];
 }
 
+/** Moves a row that is too deep, and with it the rows below that are as deep or deeper, to where it belongs. */
+function shiftedBlock({ text }: { readonly text: string }, { data }: Finding): readonly Fix[] {
+  if (data === undefined) return [];
+  const first = data as TextEdit;
+  const depth = first.end - first.start;
+  const by = depth - first.text.length;
+  const edits: TextEdit[] = [];
+  for (let at = first.start; at >= 0 && at < text.length; at = startBehind(text, at)) {
+    const indent = indentAt(text, at);
+    if (indent === undefined) continue;
+    if (indent < depth) break;
+    edits.push({ start: at, end: at + by, text: '' });
+  }
+  return [{ title: 'Line it up with the row above', kind: 'spelling', sure: false, edits }];
+}
+
+/** Where the next row begins; -1 behind the last. */
+const startBehind = (text: string, at: number): number => text.indexOf('\n', at) + 1 || -1;
+
+/** The blanks before a row; undefined for one of blanks alone. */
+function indentAt(text: string, start: number): number | undefined {
+  let at = start;
+  while (text[at] === ' ') at += 1;
+  return at === text.length || text[at] === '\n' || text[at] === '\r' ? undefined : at - start;
+}
+
 function prepared(title: string, sure: boolean) {
   return (_place: unknown, { data }: Finding): readonly Fix[] =>
     data === undefined ? [] : [{ title, kind: 'spelling', sure, edits: [data as TextEdit] }];
@@ -53,7 +79,7 @@ const rows: readonly Row[] = [
       deeper:
         '`{key}` stands further in than the row above, whose key has its value already. Line it up with the row above.',
     },
-    fix: prepared('Line it up with the row above', false),
+    fix: shiftedBlock,
   },
   {
     code: 'yaml/tab',

@@ -303,7 +303,10 @@ function deeperRow({ text, fault, row }: Stumble): Repair | undefined {
       form: 'deeper',
       at: { start: below.first, end: below.first + below.key.length },
       args: { key: below.key },
-      data: { start: below.start, end: below.first, text: ' '.repeat(wanted) },
+      // A dash would be lost with the blanks before it.
+      ...(text.slice(below.start, below.first).trim() === ''
+        ? { data: { start: below.start, end: below.first, text: ' '.repeat(wanted) } }
+        : {}),
     },
     row: below.start,
   };

@@ -10,6 +10,7 @@ import { damagedParts } from './damage.ts';
 import { fills } from './missing-keys.ts';
 import { mapsOf } from '../../note/tree/maps.ts';
 import { nextStep } from './next-steps.ts';
+import { addsNoDamage, holds } from './holds.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import { isSigned, leavesSigned } from './signed.ts';
 
@@ -34,7 +35,7 @@ export function fixesAt(analysis: Analysis, start: number, end: number): readonl
     // Both stand in parts of the note that come after signing.
     ...open.flatMap((finding) => nextStep(analysis, finding, maps) ?? []),
     ...open.flatMap((finding) => acceptance(analysis, finding, maps) ?? []),
-  ]);
+  ]).filter((fix) => holds(analysis, fix));
 }
 
 /** The edits of all sure spelling fixes that do not overlap, in the order of the text; none in what is signed. */
@@ -46,8 +47,10 @@ export function fixAll(analysis: Analysis): readonly TextEdit[] {
     if (checkOf(finding.code)?.fix === undefined || !isOpen(finding, damaged)) continue;
     const fix = ownFixes(analysis, finding).find(({ kind, sure }) => kind === 'spelling' && sure);
     if (fix === undefined || !leaves(fix.edits)) continue;
+    if (!holds(analysis, mending(fix, finding))) continue;
     if (fix.edits.every((edit) => taken.every((other) => !overlap(edit, other)))) taken.push(...fix.edits);
   }
+  if (!addsNoDamage(analysis, taken)) return [];
   return taken.sort((a, b) => a.start - b.start);
 }
 

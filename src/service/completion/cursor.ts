@@ -2,7 +2,7 @@ import type { KeyIndex, KeyShape } from '../../note/tree/shape.ts';
 import { flowFrames, type FlowFrame } from './flow.ts';
 import { frameAt, type Frame } from './frames.ts';
 import { follow, keysOf, type Followed, type Shapes } from './key-path.ts';
-import { commentAt, tokensOf, type RowToken } from './lines-above.ts';
+import { commentAt, isIdle, tokensOf, type RowToken } from './lines-above.ts';
 
 /** What could be typed at a place of a note. */
 export interface Cursor {
@@ -78,6 +78,7 @@ function blockCursor(line: Line, shapes: Shapes, root: string): Cursor {
 
 function blockValue(line: Line, key: RowToken, shapes: Shapes, root: string): Cursor {
   const { parents } = frameAt(line.rows, line.row, key.column);
+  if (holdsRowsBelow(line, key)) return nowhere(line.start + line.column);
   const found = follow([...keysOf(parents), key.key], shapes, root);
   const comment = commentAt(line.text);
   const valueEnd = (comment < 0 ? line.text : line.text.slice(0, comment)).trimEnd().length;
@@ -92,6 +93,19 @@ function blockValue(line: Line, key: RowToken, shapes: Shapes, root: string): Cu
     start: line.start + Math.min(key.valueColumn, line.column),
     end: line.start + Math.max(valueEnd, line.column),
   };
+}
+
+/** Whether a list or a map belongs to a key already, below its row: a value beside it would damage both. */
+function holdsRowsBelow({ rows, row }: Line, { column }: RowToken): boolean {
+  for (let at = row + 1; at < rows.length; at++) {
+    const below = rows[at] ?? '';
+    if (isIdle(below)) continue;
+    const [first] = tokensOf(below);
+    return (
+      first !== undefined && (first.column > column || (first.column === column && first.kind === 'dash'))
+    );
+  }
+  return false;
 }
 
 function blockKey(

@@ -1,0 +1,112 @@
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { familyOf } from '../../../src/checks/danger.ts';
+import { applyEdits } from '../../../src/note/tree/edit.ts';
+import { fixAll, fixesAt, type Analysis } from '../../../src/service/index.ts';
+import { times } from '../../share.ts';
+import { analysed, samples } from '../notes.ts';
+
+const right = samples.filter(({ name }) => /^(?:ok|right)\//.test(name));
+
+interface Damage {
+  readonly text: string;
+  readonly at: number;
+  /** What is put there; nothing where a character is taken out. */
+  readonly put: string;
+}
+
+const damages: fc.Arbitrary<Damage> = fc.record({
+  text: fc.constantFrom(...right.map(({ text }) => text)),
+  at: fc.nat(),
+  put: fc.constantFrom(
+    '',
+    '',
+    ' ',
+    '  ',
+    ':',
+    '{',
+    '[',
+    ']',
+    '}',
+    '"',
+    "'",
+    ',',
+    '#',
+    '-',
+    '\n',
+    '?',
+    '\t',
+    'x',
+  ),
+});
+
+function damaged({ text, at, put }: Damage): string {
+  const place = at % text.length;
+  return text.slice(0, place) + put + text.slice(place + (put === '' ? 1 : 0));
+}
+
+/** How many findings of YAML there are of each code. */
+function yamlOf({ judgement }: Analysis): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { code } of judgement.findings)
+    if (familyOf(code) === 'yaml') counts.set(code, (counts.get(code) ?? 0) + 1);
+  return counts;
+}
+
+/** The errors that are dangers: of dose, allergy, device and medium. */
+const dangersOf = ({ judgement }: Analysis): readonly string[] =>
+  judgement.findings
+    .filter(
+      ({ code, severity }) =>
+        severity === 'error' && /^(?:dose|allergy|device)\/|^specimen\/wrong-medium$/.test(code),
+    )
+    .map(({ code }) => code);
+
+const doseOf = ({ judgement: { dose } }: Analysis): string | undefined =>
+  dose?.judged === true
+    ? JSON.stringify([dose, ...dose.later].map(({ given }) => given.map(({ mg }) => mg)))
+    : undefined;
+
+describe('on a text with one slip', function () {
+  this.timeout(120_000);
+
+  it('each fix takes its finding of YAML away, adds none and leaves a note that can be read', () => {
+    assert.ok(right.length > 20, `${right.length} notes`);
+    fc.assert(
+      fc.property(damages, (damage) => {
+        const before = analysed(damaged(damage));
+        if (before.damage.length === 0) return;
+        const were = yamlOf(before);
+        for (const { edits, code, does, title } of fixesAt(before, 0, before.text.length).slice(0, 12)) {
+          const after = analysed(applyEdits(before.text, edits));
+          const what = `${code}: ${title}\n${after.text}`;
+          assert.ok(before.root === null || after.root !== null, `can't be read: ${what}`);
+          const now = yamlOf(after);
+          for (const [one, count] of now) assert.ok(count <= (were.get(one) ?? 0), `${one} is new: ${what}`);
+          if (does === 'mend' && familyOf(code) === 'yaml')
+            assert.ok((now.get(code) ?? 0) < (were.get(code) ?? 0), `stays: ${what}`);
+        }
+      }),
+      { numRuns: times(300) },
+    );
+  });
+
+  it('"fix all" takes no danger away, changes no judged dose, and done twice changes nothing more', () => {
+    fc.assert(
+      fc.property(damages, (damage) => {
+        const before = analysed(damaged(damage));
+        const edits = fixAll(before);
+        if (edits.length === 0) return;
+        const after = analysed(applyEdits(before.text, edits));
+        const left = dangersOf(after);
+        // A dose that was unjudged only because of the damage is judged then.
+        const gone = dangersOf(before).filter((code) => code !== 'dose/cannot-judge' && !left.includes(code));
+        assert.deepEqual(gone, [], after.text);
+        const dose = doseOf(before);
+        if (dose !== undefined) assert.equal(doseOf(after), dose, after.text);
+        assert.deepEqual(fixAll(after), [], after.text);
+      }),
+      { numRuns: times(500) },
+    );
+  });
+});
