@@ -1,5 +1,5 @@
-import type { Args, Problem } from '../../note/tree/finding.ts';
-import type { Check, Report, Subject } from '../check.ts';
+import type { Args, Problem, Report } from '../../note/tree/finding.ts';
+import type { Check, Subject } from '../check.ts';
 import { format } from '../sources.ts';
 import { dangerUnder, type Hidden } from '../unread.ts';
 
@@ -18,11 +18,10 @@ function unknownKeys({ problems, source, tables }: Subject): readonly Report[] {
   if (found.length === 0) return [];
   const entries = new Map(source.unread.map((entry) => [entry.start, entry]));
   return found.map((problem): Report => {
-    const { start, end, ...rest } = problem;
-    const entry = isBare(problem) ? entries.get(start) : undefined;
+    const entry = isBare(problem) ? entries.get(problem.at.start) : undefined;
     const danger = entry === undefined ? undefined : dangerUnder(entry, tables);
-    if (danger === undefined) return { at: { start, end }, ...rest };
-    return { at: { start, end }, form: 'danger', args: { ...rest.args, ...belongs[danger] } };
+    if (danger === undefined) return problem;
+    return { at: problem.at, form: 'danger', args: { ...problem.args, ...belongs[danger] } };
   });
 }
 
