@@ -22,19 +22,23 @@ function stateOf(kind: Analysis['kind'], text: string): State {
   return { readable: root !== null, damage: damage.length, counts };
 }
 
+const isWorse = (was: State, now: State): boolean =>
+  (was.readable && !now.readable) ||
+  now.damage > was.damage ||
+  [...now.counts].some(([code, count]) => count > (was.counts.get(code) ?? 0));
+
 /**
  * Whether edits of a damaged text add no damage: what could be read can be read, and nothing new is wrong with its YAML.
- * Always true of a text without damage, where each fix is known to hold.
+ * Always true of a text whose YAML is right, where each fix is known to hold.
  * @param code of the finding that the edits take away, if it is one of YAML
  */
 export function addsNoDamage(analysis: Analysis, edits: readonly TextEdit[], code?: string): boolean {
-  if (analysis.damage.length === 0) return true;
-  const { kind, text } = analysis;
+  const { kind, text, damage, judgement } = analysis;
+  if (damage.length === 0 && !judgement.findings.some((one) => one.code.startsWith('yaml/'))) return true;
   let was = before.get(analysis);
   if (was === undefined) before.set(analysis, (was = stateOf(kind, text)));
   const now = stateOf(kind, applyEdits(text, edits));
-  if ((was.readable && !now.readable) || now.damage > was.damage) return false;
-  for (const [one, count] of now.counts) if (count > (was.counts.get(one) ?? 0)) return false;
+  if (isWorse(was, now)) return false;
   return code === undefined || (now.counts.get(code) ?? 0) < (was.counts.get(code) ?? 0);
 }
 
