@@ -46,6 +46,13 @@ describe('what YAML can do and notes do not', () => {
       `${before}    depth: mid dermis\n`,
     );
   });
+  it('a block that stands too far in, which is moved whole', () => {
+    const text = `${before}      depth: mid dermis\n\n      specimen:\n        medium: formalin\n    size: 4 mm\n`;
+    assert.equal(
+      fixed('yaml/indentation', text, 'Line'),
+      `${before}    depth: mid dermis\n\n    specimen:\n      medium: formalin\n    size: 4 mm\n`,
+    );
+  });
   it('a row that stands too far out', () => {
     only(`${before}   ⟦depth⟧: mid dermis\n`, 'yaml/indentation');
   });

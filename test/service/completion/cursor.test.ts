@@ -19,6 +19,13 @@ describe('the place of the caret', () => {
     ['a half-typed key', 'vis|', 'key - "vis" at 0'],
     ['a value', 'consent: wr|', 'value consent "wr"'],
     ['a value that is still missing', 'consent: |\nscribe: T', 'value consent ""'],
+    [
+      'a value beside a key with a list below',
+      'procedures:\n  - closure: |\n      - suture\n',
+      'nowhere - ""',
+    ],
+    ['a value beside a key with a list at its column', 'procedures: |\n- site: nose\n', 'nowhere - ""'],
+    ['a value beside a key with a map below', 'patient:|\n\n  id: C-1\n', 'nowhere - ""'],
     ['a key of a map', 'patient:\n  id: C-1\n  |', 'key patient "" at 2'],
     ['a first key of a map', 'patient:\n  |', 'key patient "" at 2'],
     ['a key before others', 'patient:\n  |\n  id: C-1', 'key patient "" at 2'],
