@@ -104,7 +104,8 @@ describe('on a text with one slip', function () {
         assert.deepEqual(gone, [], after.text);
         const dose = doseOf(before);
         if (dose !== undefined) assert.equal(doseOf(after), dose, after.text);
-        assert.deepEqual(fixAll(after), [], after.text);
+        // What a fault of YAML hid can be put right only when it is seen.
+        if (yamlOf(before).size === 0) assert.deepEqual(fixAll(after), [], after.text);
       }),
       { numRuns: times(500) },
     );
