@@ -52,8 +52,8 @@ describe('the tables of a practice', () => {
   });
 
   it('counts no term out of all proportion', () => {
-    const { tables: laid } = lay('overdue: {result: 99999999999, telling: 12}\n');
-    assert.deepEqual(laid.overdue, { ...referenceTables.overdue, telling: 12 });
+    const { tables: laid } = lay('overdue: {result: 99999999999, fungal-culture: 43}\n');
+    assert.deepEqual(laid.overdue, { ...referenceTables.overdue, fungalCulture: 43 });
   });
 
   it('keep the defaults of what can not be read', () => {
