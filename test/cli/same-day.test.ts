@@ -44,7 +44,7 @@ describe('notes of one patient and day', () => {
     const message = files[0]?.findings.find(({ code }) => code === 'dose/over-limit')?.message ?? '';
     assert.match(message, /together with another note of this patient on that day/);
     // 279 mg less the other 200 mg are 79 mg: 7.9 mL.
-    assert.match(message, /At most 7\.9 mL/);
+    assert.match(message, /at most 7\.9 mL/);
   });
 
   it('are found however the chart number is written', async () => {
