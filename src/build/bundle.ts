@@ -44,8 +44,12 @@ await buildCore('wheal-core', 'src/cli/main.ts', ['check', 'summary']);
 await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
 
 writeFileSync(join(root, 'dist', 'pages.json'), JSON.stringify(pagesOfChecks()));
+// The extension makes its index of sites when it is first asked, since the package is smaller without it.
+const { WHEAL_SITE_INDEX: _made, ...defined } = shared.define ?? {};
 await build({
   ...shared,
+  define: defined,
+  charset: 'utf8',
   entryPoints: ['src/editor/extension.ts'],
   target: 'es2022',
   outfile: 'dist/extension.cjs',

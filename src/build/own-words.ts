@@ -13,7 +13,7 @@ import { dressings } from '../reference/dressings.ts';
 import { cardiacConditions } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
 import { contacts, otherPersons, patientWords } from '../reference/contact-ways.ts';
-import { findingsToAct, scarRisks } from '../reference/follow-up.ts';
+import { findingsToAct, recalls, scarRisks } from '../reference/follow-up.ts';
 import { helpers } from '../reference/helpers.ts';
 import { hemostasis } from '../reference/hemostasis.ts';
 import { implants } from '../reference/implants.ts';
@@ -69,6 +69,7 @@ const tables: readonly (readonly WordRow[])[] = [
   otherMedicines,
   preparations,
   reactions,
+  recalls,
   relations,
   scarRisks,
   sites,
