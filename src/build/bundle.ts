@@ -14,17 +14,18 @@ const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
 
 generate();
 
+const versionOf = {
+  WHEAL_VERSION: JSON.stringify(version),
+  WHEAL_BUILD: JSON.stringify(await factsDigest()),
+};
+
 const shared: BuildOptions = {
   absWorkingDir: root,
   bundle: true,
   minify: true,
   legalComments: 'none',
   logLevel: 'warning',
-  define: {
-    WHEAL_VERSION: JSON.stringify(version),
-    WHEAL_BUILD: JSON.stringify(await factsDigest()),
-    WHEAL_SITE_INDEX: JSON.stringify(siteIndexText()),
-  },
+  define: { ...versionOf, WHEAL_SITE_INDEX: JSON.stringify(siteIndexText()) },
   // Neutral, so that packages give their ES modules and unused parts fall away.
   platform: 'neutral',
   mainFields: ['module', 'main'],
@@ -44,11 +45,10 @@ await buildCore('wheal-core', 'src/cli/main.ts', ['check', 'summary']);
 await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
 
 writeFileSync(join(root, 'dist', 'pages.json'), JSON.stringify(pagesOfChecks()));
-// The extension makes its index of sites when it is first asked, since the package is smaller without it.
-const { WHEAL_SITE_INDEX: _made, ...defined } = shared.define ?? {};
 await build({
   ...shared,
-  define: defined,
+  // The index of sites is made when it is first asked: the package is smaller without it.
+  define: { ...versionOf, WHEAL_SITE_INDEX: 'undefined' },
   charset: 'utf8',
   entryPoints: ['src/editor/extension.ts'],
   target: 'es2022',
@@ -100,7 +100,10 @@ async function buildCore(bundle: Bundle, entry: string, commands: readonly strin
   writeFileSync(join(dist, compiledFile(bundle)), script.createCachedData());
 }
 
-/** All pages by the codes of their checks: in one file they take half the room that they take one by one in a package. */
+/**
+ * All pages by the codes of their checks, as users read them: without the marks of what is generated and the place of the
+ * source. In one file they take half the room that they take one by one in a package.
+ */
 function pagesOfChecks(): Readonly<Record<string, string>> {
   const folder = join(root, 'src', 'checks');
   const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
@@ -109,7 +112,7 @@ function pagesOfChecks(): Readonly<Record<string, string>> {
   return Object.fromEntries(
     names.map((name) => [
       name.slice(0, -'.md'.length).replaceAll('\\', '/'),
-      readFileSync(join(folder, name), 'utf8'),
+      readFileSync(join(folder, name), 'utf8').replace(/^(?:<!-- .* -->|Source: .*)\n+/gm, ''),
     ]),
   );
 }

@@ -13,6 +13,7 @@ export async function pack(folder = join(root, 'dist')) {
     cwd: root,
     packagePath,
     dependencies: false, // all that runs is in the bundle
+    readmePath: 'src/editor/walkthrough/help.md', // README.md is for those who build it
     allowMissingRepository: true,
     rewriteRelativeLinks: false,
   });

@@ -9,7 +9,9 @@ import { launchChromium } from './window.mjs';
 installPackages();
 const icons = join(root, 'src', 'editor', 'icons');
 const browser = await launchChromium(scratch());
-const page = await browser.newPage({ viewport: { width: 256, height: 256 } });
-await page.setContent(`<body style="margin:0">${readFileSync(join(icons, 'wheal.svg'), 'utf8')}</body>`);
+const page = await browser.newPage({ viewport: { width: 128, height: 128 } });
+await page.setContent(
+  `<body style="margin:0;zoom:0.5">${readFileSync(join(icons, 'wheal.svg'), 'utf8')}</body>`,
+);
 await page.screenshot({ path: join(icons, 'wheal.png'), omitBackground: true });
 await browser.close();
