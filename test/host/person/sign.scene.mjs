@@ -39,7 +39,7 @@ export async function scene(person, folder) {
   await said.waitFor({ state: 'hidden' });
   await person.save();
   const signed = readFileSync(join(folder, file), 'utf8');
-  assert.ok(signed.startsWith(`${before}signed:\n  by: "K.O."\n`), signed.slice(before.length));
+  assert.ok(signed.startsWith(`${before}signed:\n  format: 2\n  by: "K.O."\n`), signed.slice(before.length));
 
   await person.goTo('volume: 1 mL');
   await person.type('volume: 2 mL');
