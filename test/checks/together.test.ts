@@ -20,7 +20,7 @@ const procedure = (site: string, more = ''): string => `  - site: ${site}
     question: nevus
     method: shave
     hemostasis: pressure
-    specimen: {label: ${site.slice(0, 1)}, medium: formalin, sent: 2026-03-02}
+    specimen: {label: ${site === 'forehead' ? 'B' : 'A'}, medium: formalin, sent: 2026-03-02}
 ${more}`;
 
 describe('what is missing', () => {
