@@ -1,10 +1,9 @@
 import type { Event, Note, Procedure } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
-import { phrasesOf } from '../note/words/phrases.ts';
-import { within } from '../note/tree/tree.ts';
 import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { HemostasisRow, Stops } from '../reference/hemostasis.ts';
+import { usedIn } from './patient-texts.ts';
 import { rowsIn } from './words.ts';
 
 /** A word of a procedure that says that current, heat or one of both was used. */
@@ -69,20 +68,14 @@ export function currentsOf(note: Note, tables: Tables): readonly Current[] {
   return found;
 }
 
-const avoided = /\b(?:avoid(?:ed|ing)?|instead of|contraindicated|declined|refused|if)\b[^.;]*$/i;
-
 /** The first word of free texts that tells of current that was used. */
 function toldIn(leaves: readonly (Leaf<string> | undefined)[], { hemostasis }: Tables): Energy | undefined {
-  for (const leaf of leaves) {
-    const text = leaf?.value;
-    if (leaf === undefined || text === undefined || text === 'none') continue;
-    for (const { row, from, to, standing } of phrasesOf(hemostasis).mentionsIn(text)) {
-      if (standing !== 'asserted' || !isEnergy(row) || avoided.test(text.slice(0, from))) continue;
-      const word = { ...leaf, ...within(leaf.node, from, to), text: text.slice(from, to) };
+  for (const leaf of leaves)
+    for (const { row, leaf: word } of leaf === undefined ? [] : usedIn(leaf, hemostasis)) {
+      if (!isEnergy(row)) continue;
       const energy = { leaf: word, stops: row.stops, hemostasis: false };
       if (isCurrent(energy)) return energy;
     }
-  }
   return undefined;
 }
 

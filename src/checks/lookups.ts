@@ -1,5 +1,6 @@
 import { Lookup } from '../note/words/mentions/lookup.ts';
 import { wordsRead } from '../note/words/word-table.ts';
+import type { WordTable } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { AllergenRow } from '../reference/allergens.ts';
@@ -103,3 +104,18 @@ export const medicineNames = once(
       kin: otherMedicines.rows,
     }),
 );
+
+const usedNames = new WeakMap<WordTable<WordRow>, Lookup<WordRow>>();
+
+/** The things of a table that a text may say were used; made once for each table. */
+export function namesUsed<Row extends WordRow>(table: WordTable<Row>): Lookup<Row> {
+  const known = usedNames.get(table) as Lookup<Row> | undefined;
+  if (known !== undefined) return known;
+  const made = new Lookup<Row>('use', {
+    rows: table.rows,
+    says: ({ name }) => (name === 'none' ? 'none' : undefined),
+    lasts: never,
+  });
+  usedNames.set(table, made as unknown as Lookup<WordRow>);
+  return made;
+}

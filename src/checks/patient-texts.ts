@@ -1,9 +1,11 @@
 import type { Note } from '../note/generated/types.ts';
 import { readMentions, type Answer, type Why } from '../note/words/mentions/read.ts';
 import type { Lookup } from '../note/words/mentions/lookup.ts';
+import type { WordTable } from '../note/words/word-table.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { within, type Range } from '../note/tree/tree.ts';
 import type { WordRow } from '../reference/types.ts';
+import { namesUsed } from './lookups.ts';
 import { shared } from './shared.ts';
 
 /** A danger that a text of the note names, and what the text says of it; what is denied is left out. */
@@ -72,3 +74,27 @@ class Texts {
 
 /** What the texts of a note tell of the patient. */
 export const patientTexts = shared((subject) => new Texts(textsOf(subject)));
+
+/**
+ * The things that a text says were used on the patient, with their words as texts of their own. What is avoided,
+ * planned, past or the cause of a reaction was not.
+ */
+export const usedIn = <Row extends WordRow>(
+  leaf: Leaf<string>,
+  table: WordTable<Row>,
+): readonly Used<Row>[] =>
+  toldIn(leaf, namesUsed(table)).flatMap(({ row, at, from, to, answer, why }) => {
+    const text = leaf.value ?? '';
+    const isUsed = answer === 'said' || why === 'not sure' || switched.test(text.slice(0, from));
+    if (!isUsed) return [];
+    const word = text.slice(from, to);
+    return [{ row, leaf: { ...leaf, ...at, text: word, value: word } }];
+  });
+
+/** "Switched from petrolatum to bacitracin". */
+const switched = /\b(?:switch|chang)\w* from [^.;]{1,60} to $/i;
+
+interface Used<Row> {
+  readonly row: Row;
+  readonly leaf: Leaf<string>;
+}

@@ -449,6 +449,12 @@ export const implants: readonly ImplantRow[] = [
   {
     name: 'metal implant',
     synonyms: [
+      'hip',
+      'hips',
+      'knee',
+      'knees',
+      'bilateral knees',
+      'bilateral hips',
       'metal',
       'metalwork',
       'hardware',

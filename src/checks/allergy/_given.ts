@@ -1,5 +1,6 @@
 import { agentOf, productOf } from '../../dose/injections.ts';
-import type { Injection } from '../../note/generated/types.ts';
+import type { InjectedDrug, Injection } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import type { StockProduct } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
@@ -22,8 +23,20 @@ export const givenAgents = shared((subject: Subject): readonly GivenAgent[] => {
   const found: GivenAgent[] = [];
   addGiven(note.anesthetic, tables, found);
   for (const { anesthetic } of note.procedures ?? []) addGiven(anesthetic, tables, found);
-  for (const { anesthetic } of note.events ?? []) addGiven(anesthetic, tables, found);
+  for (const { anesthetic, injected } of note.events ?? []) {
+    addGiven(anesthetic, tables, found);
+    // What is under `injected` counts as what it is.
+    if (injected?.drug !== undefined) addGiven([asInjection(injected, injected.drug)], tables, found);
+  }
   return found;
+});
+
+const asInjection = ({ start, end, head, keys }: InjectedDrug, agent: Leaf<string>): Injection => ({
+  start,
+  end,
+  head,
+  keys,
+  agent,
 });
 
 function addGiven(

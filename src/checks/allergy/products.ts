@@ -1,13 +1,12 @@
 import type { Report, Severity } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
-import type { Procedure } from '../../note/generated/types.ts';
+import type { Note, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
-import { within } from '../../note/tree/tree.ts';
 import type { WordTable } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Sourced, WordRow } from '../../reference/types.ts';
-import type { Check, Subject } from '../check.ts';
+import type { Check } from '../check.ts';
+import { usedIn } from '../patient-texts.ts';
 import { rowsIn } from '../words.ts';
 import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
 import { format } from '../sources.ts';
@@ -172,7 +171,10 @@ const rows: readonly Row[] = [
       const found: Thing[] = [];
       for (const { how, material } of closure) {
         if (how !== undefined) found.push({ leaf: how, table: tables.closures });
-        if (material !== undefined) found.push({ leaf: material, table: tables.materials });
+        if (material === undefined) continue;
+        // Glue is written as a material too.
+        const isMaterial = rowsIn(tables.materials, material).length > 0;
+        found.push({ leaf: material, table: isMaterial ? tables.materials : tables.closures });
       }
       return found;
     },
@@ -180,27 +182,19 @@ const rows: readonly Row[] = [
   },
 ];
 
-/** What says of a thing in the story of an event that it was taken away, or that it did the harm. */
-const takenAway =
-  /\b(?:stop\w*|discontinu\w*|avoid\w*|allerg\w*|reacti\w*|react\w*|remov\w*|switch\w*|chang\w*|instead|because|due to|from|under|told not|left off)\b[^.;]*$/i;
-const afterwards = /^[^.;]{0,12}\b(?:stopped|discontinued|removed|changed|switched|left off|replaced)\b/i;
-
-/** What events say that was put on, with their exact words. */
-function toldOf(events: Subject['note']['events'], table: WordTable<Product & Sourced>): readonly Thing[] {
-  return (events ?? []).flatMap(({ action }) => {
-    const text = action?.value;
-    if (action === undefined || text === undefined) return [];
-    return phrasesOf(table)
-      .mentionsIn(text)
-      .flatMap(({ from, to, standing }): Thing[] => {
-        const put =
-          standing === 'asserted' && !takenAway.test(text.slice(0, from)) && !afterwards.test(text.slice(to));
-        const word = text.slice(from, to);
-        return put
-          ? [{ leaf: { ...action, ...within(action.node, from, to), text: word, value: word }, table }]
-          : [];
-      });
-  });
+/** What remarks and events say was put on, with their exact words. */
+function toldOf(
+  { procedures = [], events = [], remarks = [] }: Note,
+  table: WordTable<Product & Sourced>,
+): readonly Thing[] {
+  const leaves = [
+    ...procedures.flatMap((one) => [one.complications, ...(one.remarks ?? [])]),
+    ...remarks,
+    ...events.map(({ action }) => action),
+  ];
+  return leaves.flatMap((leaf) =>
+    leaf === undefined ? [] : usedIn(leaf, table).map((used) => ({ leaf: used.leaf, table })),
+  );
 }
 
 const checkOf = ({ things, later, ...row }: Row): Check => ({
@@ -228,9 +222,7 @@ const checkOf = ({ things, later, ...row }: Row): Check => ({
     const found: Report[] = [];
     for (const procedure of note.procedures ?? [])
       for (const report of conflicts(things(procedure, tables), allergies)) found.push(report);
-    return note.events === undefined
-      ? found
-      : [...found, ...conflicts(toldOf(note.events, later(tables)), allergies)];
+    return [...found, ...conflicts(toldOf(note, later(tables)), allergies)];
   },
 });
 

@@ -1,7 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
-import { readMentions, type Mention } from '../../note/words/mentions/read.ts';
+import { isAllDenied, readMentions, type Mention } from '../../note/words/mentions/read.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -30,7 +30,8 @@ function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
   if (text === undefined || tables.allergens.find(text) !== undefined) return undefined;
   const mentions = readMentions(text, allergyNames(tables));
   const [first] = mentions;
-  if (first === undefined) return unknown(leaf, text, tables);
+  if (first === undefined)
+    return isAllDenied(text, allergyNames(tables)) ? undefined : unknown(leaf, text, tables);
   const order = mentions.find(({ row, why }) => why === 'order' && !isIrrelevant(row));
   if (order !== undefined) return { at: leaf, form: 'denied', args: { text, word: order.row.name } };
   return unknownPart(leaf, text, mentions, tables);

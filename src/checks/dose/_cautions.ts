@@ -26,8 +26,13 @@ function isOnTheSkin({ row, leaf, from, to }: Told<CautionRow>): boolean {
   return onTheSkinOnly.test(text.slice(start, rest < 0 ? text.length : to + rest));
 }
 
+/** What is before "pad" that says that it is no disease of arteries. */
+const padOf =
+  /\b(?:heating|ground(?:ing)?|return|gauze|eye|nail|foot|toe|finger|sterile|prep|alcohol|knee|thumb) $/i;
+
 const isAside = (told: Told<CautionRow>): boolean => {
   const text = told.leaf.value ?? '';
+  if (text.slice(told.from, told.to) === 'pad' && padOf.test(text.slice(0, told.from))) return true;
   const isPart = told.to - told.from < text.trim().length;
   return isPart && onlyAlone.has(text.slice(told.from, told.to).toLowerCase());
 };

@@ -247,6 +247,12 @@ describe('what events tell of', () => {
     flags('allergy/closure', event('silk', 'resutured with ⟦silk⟧'));
   });
 
+  it('is found in remarks, and where it took the place of another', () => {
+    flags('allergy/dressing', event('bacitracin', 'switched from petrolatum to ⟦bacitracin⟧'));
+    const remark = note('bacitracin', 'dressing: gauze\n    remarks: ⟦bacitracin⟧ under the bandage');
+    flags('allergy/dressing', remark, { severity: 'error' });
+  });
+
   it('is silent where it was stopped, or did the harm', () => {
     for (const action of [
       'bacitracin stopped, petrolatum instead',

@@ -189,7 +189,7 @@ class Cutter<Row> {
   /** Whether what follows a name says something of it: "lidocaine: yes", "lidocaine, documented 2015". */
   private isTold(at: number): boolean {
     const mark = this.parts[at]?.mark;
-    if (mark !== 'comma') return mark === 'answer';
+    if (mark !== 'comma') return mark === 'answer' && (rolesOf(this.current.parts) & role.asked) === 0;
     const next = this.segment(at + 1);
     return (
       next.some(({ number }) => number === 'year') && !next.some(({ name }) => name) && !answersBefore(next)

@@ -5,7 +5,7 @@
  */
 
 /** Kinds of danger that are spoken of in the same words. */
-export type Kind = 'allergy' | 'implant' | 'condition' | 'medicine';
+export type Kind = 'allergy' | 'implant' | 'condition' | 'medicine' | 'use';
 
 /** What a word does for the names in its clause. */
 export type Does =
@@ -63,6 +63,7 @@ export interface CueWords {
 }
 
 const relatives =
+  "husband's|wife's|father's|mother's|brother's|sister's|son's|daughter's|technician|" +
   'father|mother|dad|mom|mum|brother|sister|son|daughter|aunt|uncle|grandmother|grandfather|grandma|grandpa|grandparent|' +
   'cousin|niece|nephew|wife|husband|spouse|parent|sibling|twin|fiance|boyfriend|girlfriend|roommate|relative|' +
   'stepfather|stepmother|maternal|paternal|in family|caregiver|guardian';
@@ -72,7 +73,7 @@ export const cueWords: readonly CueWords[] = [
     does: 'denies',
     answers: true,
     words:
-      'denies|denied|denies any|negative|neg|none|nil|never|absent|ruled out|excluded|not present|no sign|not found|not there',
+      'denies|denied|denies any|n/a|negative|neg|none|nil|never|absent|ruled out|excluded|not present|no sign|not found|not there',
   },
   { does: 'denies', answers: true, words: 'no|not any' },
   { does: 'denies', kinds: ['allergy'], orders: true, words: 'no|not any' },
@@ -113,6 +114,19 @@ export const cueWords: readonly CueWords[] = [
     answers: true,
     words:
       'never placed|not placed|never implanted|not implanted|never inserted|not inserted|declined|no longer in place|no longer present',
+  },
+  {
+    does: 'denies',
+    kinds: ['use'],
+    words:
+      'avoid|avoiding|avoids|instead of|rather than|in place of|told not to use|told not to|told to avoid|do not use|did not use|not using|no need for|no need of|no longer|if',
+  },
+  {
+    does: 'denies',
+    kinds: ['use'],
+    answers: true,
+    words:
+      'not used|not needed|not done|not necessary|not applied|not required|not available|unit not used|avoided|declined|refused|stopped|discontinued|removed|contraindicated|held|left off|replaced',
   },
   {
     does: 'none',
@@ -165,6 +179,18 @@ export const cueWords: readonly CueWords[] = [
       'not necessarily|concern for|concerned for|concern about|concerned about|workup pending|work up pending|pending|results pending|unknown|not known|unclear|query|vs|versus|' +
       "does not know|doesn't know|not documented|cannot recall|can't recall|cannot remember|can't remember|does not recall|does not remember|doesn't remember|no one knows|" +
       'presumed|presumptive|borderline|equivocal|inconclusive|indeterminate|rule-out|ask again|to be clarified|not tested|never tested|needs testing|low suspicion for|no treatment for|no new symptoms of|not clear',
+  },
+  {
+    does: 'doubt',
+    kinds: ['use'],
+    words:
+      'allergy|allergic|allergies|reaction|reacted|reacts|rash|hives|because of|due to|next time|would|will|plan|planned|future|switched from|changed from|changing from',
+  },
+  {
+    does: 'verb',
+    kinds: ['use'],
+    words:
+      'put|put on|covered|covered with|dressed|dressed with|cleaned|coated|changed to|switched to|reapplied',
   },
   { does: 'doubt', kinds: ['allergy'], words: 'outgrew|outgrown|has outgrown|grew out of' },
   {
@@ -248,6 +274,11 @@ export const cueWords: readonly CueWords[] = [
   { does: 'auxiliary', words: 'is|was|were|are|be|been|has been|have been|had been|being|came back as' },
   {
     does: 'auxiliary',
+    kinds: ['implant'],
+    words: 'offered|recommended|discussed|considered',
+  },
+  {
+    does: 'auxiliary',
     kinds: ['condition'],
     words:
       'resected|excised|removed|treated|resection|resection of|excision of|s/p resection|s/p resection of|status post resection of|s/p excision of|ablated|operated',
@@ -270,7 +301,7 @@ export const cueWords: readonly CueWords[] = [
   {
     does: 'filler',
     words:
-      "the|a|an|any|his|her|their|my|this|that|these|those|also|too|again|all|really|just|so|to|of|as|it|well|very|patient's|pt's|there|" +
+      "yrs|years|year|yr|months|month|mo|weeks|week|wks|days|the|a|an|any|his|her|their|my|this|that|these|those|also|too|again|all|really|just|so|to|of|as|it|well|very|patient's|pt's|there|" +
       'implanted|implantable|cardiac|permanent|severe|serious|significant|major|known|other|drug|medication|food|local|electronic|internal|current|currently|recent|recently|real|true|further|additional|documented|' +
       'diagnosed|formal|definite|definitely|kind of|type of|sort of|kind|type|medical|anything|absolutely|certainly|previously|personal|using|having|taking|use of|ever|actually|per pt|per patient|per record|by report|self|at|specifically',
   },
@@ -283,13 +314,24 @@ export const cueWords: readonly CueWords[] = [
     does: 'tail',
     kinds: ['allergy'],
     words:
-      'allergy|allergies|allergic|allergic reaction|allergic reactions|reaction|reactions|sensitivity|sensitivities|intolerance|intolerances|adr|rxn|hypersensitivity',
+      'allergy|allergies|allergic reaction|allergic reactions|reaction|reactions|sensitivity|sensitivities|intolerance|intolerances|trouble|problem|issue|adr|rxn|hypersensitivity',
   },
   {
     does: 'tail',
     kinds: ['implant'],
     words:
       'placement|placed|implant|implants|implanted|implantation|device|devices|inserted|in place|present|put in|ever placed|in situ',
+  },
+  {
+    does: 'tail',
+    kinds: ['use'],
+    words: 'used|applied|given|needed|required|done|necessary|on hand|available',
+  },
+  {
+    does: 'denies',
+    kinds: ['condition'],
+    answers: true,
+    words: 'normal|tested normal|wnl|within normal limits',
   },
   { does: 'tail', kinds: ['condition'], words: 'disease|syndrome|disorder|phenomenon|diagnosis|symptoms' },
   { does: 'tail', kinds: ['medicine'], words: 'use|therapy|currently|now|usage|anymore' },

@@ -114,7 +114,7 @@ const newItem = (by: Item['by']): Item => ({ names: [], words: 0, reaction: fals
 const isTail = <Row>(part: Part<Row>): boolean => !part.name && hasRole(part, role.tail);
 
 const isTrail = <Row>(part: Part<Row>, { names }: Item): boolean =>
-  !part.name && names.length > 0 && hasRole(part, role.trail) && !hasRole(part, role.filler | role.tail);
+  !part.name && names.length > 0 && hasRole(part, role.trail);
 
 /** Takes a name, a reaction, or a word that means nothing here into an item; false where the part is neither. */
 function addTo<Row>(item: Item, part: Part<Row>, place: number): boolean {

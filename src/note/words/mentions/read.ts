@@ -109,11 +109,16 @@ class ClauseReader<Row> {
     if (this.has(role.keeps)) return this.kept(why);
     if (this.clause.asked || this.has(role.doubt)) return unclear('doubt');
     if (why !== undefined) return this.denial(why, lasts);
-    if (this.has(role.asked)) return askedVerdict(this.clause);
+    if (this.has(role.asked)) return this.isAnswered() ? denied('denial') : askedVerdict(this.clause);
     if (this.governed.open !== 0) return unclear(this.governed.order ? 'order' : 'not sure');
     // "History of" beside a place is a device that was put in.
     const over = this.has(role.past) && !lasts && !this.has(role.place | role.yes);
     return over ? unclear('in the past') : said;
+  }
+
+  /** "Asked about latex and tape: none": one answer for all that was asked about. */
+  private isAnswered(): boolean {
+    return this.governed.denied.size > 0;
   }
 
   /** "Explanted 2012 and reimplanted": what is over and then is not is said; a denial beside it leaves it open. */

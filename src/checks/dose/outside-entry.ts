@@ -1,0 +1,169 @@
+import type { Event, Injection, Note, Procedure } from '../../note/generated/types.ts';
+import type { Report, TextEdit } from '../../note/tree/finding.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import { within } from '../../note/tree/tree.ts';
+import { asMeant } from '../../note/words/as-meant.ts';
+import { readInjectionLine } from '../../note/words/dictated.ts';
+import { phrasesOf } from '../../note/words/phrases.ts';
+import type { Tables } from '../../practice/tables.ts';
+import type { Check, Subject } from '../check.ts';
+import { format } from '../sources.ts';
+import { rowsIn } from '../words.ts';
+import { beginEntry, type Place } from './_begin-entry.ts';
+
+/** A free text with the part of the note to which an injection told there belongs. */
+interface Told extends Place {
+  readonly leaf: Leaf<string>;
+  /** Whether it is of an event, so that only the entries of the event are the same injection. */
+  readonly later?: true;
+}
+
+function* textsOf({ procedures = [], events = [], remarks = [], addenda = [] }: Note): Generator<Told> {
+  for (const procedure of procedures) yield* textsOfProcedure(procedure);
+  for (const event of events) yield* textsOfEvent(event);
+  for (const leaf of remarks) yield { leaf };
+  for (const { text } of addenda) if (text !== undefined) yield { leaf: text };
+}
+
+function* textsOfProcedure(part: Procedure): Generator<Told> {
+  const { lesion, complications, remarks = [] } = part;
+  for (const leaf of [lesion, complications, ...remarks])
+    if (leaf !== undefined) yield { leaf, beside: leaf, entries: part.anesthetic ?? [] };
+}
+
+function* textsOfEvent(part: Event): Generator<Told> {
+  for (const leaf of [part.signs, part.action, part.outcome])
+    if (leaf !== undefined) yield { leaf, later: true, beside: leaf, entries: part.anesthetic ?? [] };
+}
+
+const amount =
+  /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten) ?(?:(?:more|extra|additional) )?(ml|cc|g|grams?)s?\b/gi;
+/** Most texts measure nothing so. */
+const worthALook = /(?:ml|cc|g|gram)s?\b/i;
+const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** Words that mean a local anesthetic without naming one. */
+const unnamed =
+  /\b(?:local|numb\w*|an(?:a)?esthe(?:tic|tics|tized|tised|sia)|re-?inject\w*|(?:nerve|field|ring) block|topped up)\b/i;
+/** What else is measured so, straight after the amount. */
+const other = /^(?: of)?(?: [a-z]+){0,2} (?:saline|water|blood|fluid|pus|bicarb\w*|triamcinolone|steroid)\b/i;
+const notGiven = /\b(?:wasted?|discarded?|thrown away|left ?over|unused|not (?:given|used|injected))\b/i;
+/** What says that it came on top of what is written. */
+const further =
+  /\b(?:more|another|extra|additional|added|also|again|further|second|re-?\w*inject\w*|re-?anesthe\w*|topped|omitted|not charted|late entry|supplemental)\b/i;
+
+/** The amounts of anesthetic that entries give, one by one and together, in mL or g. */
+function amountsOf(entries: readonly Injection[]): ReadonlySet<number> {
+  const each = entries.flatMap((one) => [one.volume?.value?.amount, one.amount?.value?.amount]);
+  const known = each.filter((one) => one !== undefined);
+  return new Set([...known, known.reduce((sum, one) => sum + one, 0)]);
+}
+
+/** Every entry of a note. */
+const entriesOf = ({ anesthetic = [], procedures = [], events = [] }: Note): readonly Injection[] => [
+  ...anesthetic,
+  ...[...procedures, ...events].flatMap((one) => one.anesthetic ?? []),
+];
+
+/** The stretch between stops that holds a place: a decimal point is none. */
+function sentenceAt(text: string, from: number, to: number): readonly [number, number] {
+  let start = from;
+  while (start > 0 && !isStop(text, start - 1)) start -= 1;
+  let end = to;
+  while (end < text.length && !isStop(text, end)) end += 1;
+  return [start, end];
+}
+
+const isStop = (text: string, at: number): boolean =>
+  /[;\n]/.test(text[at]!) || (text[at] === '.' && !/\d/.test(text[at + 1] ?? ' '));
+
+/** The first amount of a local anesthetic that a free text tells of, and the words about it. */
+function anestheticIn(
+  text: string,
+  known: ReadonlySet<number>,
+  tables: Tables,
+): readonly [number, number] | undefined {
+  for (const match of text.matchAll(amount)) {
+    const [from, to] = [match.index, match.index + match[0].length];
+    const [start, end] = sentenceAt(text, from, to);
+    const sentence = text.slice(start, end);
+    const comma = text.indexOf(',', to);
+    const near = text.slice(text.lastIndexOf(',', from) + 1, comma < 0 ? end : Math.min(comma, end));
+    if (other.test(text.slice(to)) || notGiven.test(sentence)) continue;
+    if (!isAnesthetic(sentence, near, /^g/i.test(match[2]!), tables)) continue;
+    const typed = match[1]!.toLowerCase();
+    const told = numbers.includes(typed) ? numbers.indexOf(typed) + 1 : Number(typed);
+    if (!known.has(told) || further.test(sentence)) return [start, end];
+  }
+  return undefined;
+}
+
+function isAnesthetic(sentence: string, near: string, isGrams: boolean, { agents }: Tables): boolean {
+  const named = phrasesOf(agents).mentionsIn(asMeant(sentence, agents));
+  if (isGrams) return named.length > 0 && /\b(?:cream|gel|ointment|topical)\b/i.test(sentence);
+  return named.some(({ row }) => row.class !== 'none') || unnamed.test(near);
+}
+
+/** The words of a sentence that the reader of dictated lines takes for an injection; undefined where it does not. */
+function wordsOf(sentence: string): string | undefined {
+  const { fields } = readInjectionLine(sentence);
+  if (!fields.some(({ key }) => key === 'agent') || !fields.some(({ key }) => key === 'volume'))
+    return undefined;
+  const from = Math.min(...fields.map((field) => field.from));
+  return sentence.slice(from, Math.max(...fields.map((field) => field.to)));
+}
+
+function outside({ note, tables, source }: Subject): readonly Report[] {
+  const found: Report[] = [];
+  for (const { leaf, later, ...place } of textsOf(note)) {
+    const text = leaf.value;
+    if (text === undefined || !worthALook.test(text)) continue;
+    const known = amountsOf(later ? (place.entries ?? []) : entriesOf(note));
+    const told = anestheticIn(text, known, tables);
+    if (told === undefined) continue;
+    const [from, to] = told;
+    const sentence = text.slice(from, to);
+    const lead = sentence.length - sentence.trimStart().length;
+    const words = wordsOf(sentence);
+    const data = words === undefined ? undefined : beginEntry(source.text, place, words);
+    found.push({
+      at: within(leaf.node, from + lead, from + sentence.trimEnd().length),
+      args: { text: sentence.trim() },
+      ...(data === undefined ? {} : { data }),
+    });
+  }
+  return [...found, ...injectedIn(note, tables)];
+}
+
+/** A local anesthetic under `injected`, which is for other drugs. */
+const injectedIn = ({ events = [] }: Note, tables: Tables): readonly Report[] =>
+  events.flatMap(({ injected }) => {
+    const drug = injected?.drug;
+    const isGiven = rowsIn(tables.agents, drug).some((row) => row.class !== 'none');
+    return drug === undefined || !isGiven ? [] : [{ at: drug, form: 'injected', args: { text: drug.text } }];
+  });
+
+export const check: Check = {
+  code: 'dose/outside-entry',
+  severity: 'error',
+  title: 'A local anesthetic that is in no entry',
+  why: 'Only what is under `anesthetic` is added up. An injection that is told in free words, or under `injected`, is missing from the sum, and the dose looks lower than it was. Amounts that an entry has already are passed over, unless the words say that they came on top.',
+  sources: [format],
+  messages: {
+    main: '`{text}` tells of a local anesthetic in free words, which is not in the sum of the dose. Write it under `anesthetic` too.',
+    injected:
+      '`{text}` is a local anesthetic, and under `injected` it is not in the sum of the dose. Write it under `anesthetic`.',
+  },
+  find: outside,
+  fix: (_, { data }) =>
+    data === undefined
+      ? []
+      : [
+          {
+            title: 'Begin an entry with these words',
+            kind: 'record',
+            sure: false,
+            edits: data as readonly TextEdit[],
+          },
+        ],
+};

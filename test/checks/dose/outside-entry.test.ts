@@ -1,0 +1,80 @@
+import assert from 'node:assert/strict';
+import { check } from '../../../src/checks/dose/outside-entry.ts';
+import { applyEdits } from '../../../src/note/tree/edit.ts';
+import { referenceTables } from '../../../src/practice/tables.ts';
+import { flags, judgeBy, silent } from '../tester.ts';
+
+const code = 'dose/outside-entry';
+const entry = '{agent: lidocaine, concentration: 1%, volume: 1.5 mL}';
+const note = (remarks: string, more = '', anesthetic = entry): string =>
+  `visit: 2026-03-02\npatient: {id: C-20417, born: 1961-08-09, weight: 62 kg}\nprocedures:\n  - site: left upper back\n    method: punch\n    anesthetic: ${anesthetic}\n    remarks: ${remarks}\n${more}`;
+const event = (line: string): string => `events:\n  - on: 2026-03-03\n    kind: bleeding\n    ${line}\n`;
+
+describe(code, () => {
+  for (const text of [
+    '⟦2 mL more of 1% lidocaine⟧',
+    '⟦needed extra 3 mL lidocaine⟧',
+    'no epi; ⟦2 extra mL plain lido⟧',
+    '⟦topped up w 2cc⟧',
+    '⟦1 mL bupivacaine .5% added at end⟧',
+    '⟦numbing cream (lidocaine 4%, 5 g) put on by patient⟧',
+    '⟦another 1.5 mL of lidocaine⟧',
+    '⟦gave 2 ml more lidocane⟧',
+  ])
+    it(`finds ${text}`, () => {
+      flags(code, note(`"${text}"`), { severity: 'error' });
+    });
+
+  for (const text of [
+    'cleaned with 10 mL saline',
+    'blood loss 1 mL',
+    'lidocaine 1.5 mL as charted',
+    'no additional local needed',
+    '2 mL lidocaine wasted',
+    'wound 3 mm',
+    'EBL < 2 cc, local worked well',
+  ])
+    it(`is silent on ${text}`, () => {
+      silent(code, note(`"${text}"`));
+    });
+
+  it('finds what was given later, also where it is as much as at the visit', () => {
+    flags(code, note('none', event('action: "⟦anesthetized w/ 1.5 mL lidocaine 1%⟧"')), {
+      severity: 'error',
+    });
+    flags(code, note('none', event('injected: {drug: ⟦lidocaine⟧, volume: 3 mL}')), { severity: 'error' });
+    silent(code, note('none', event('injected: {drug: triamcinolone, volume: 0.2 mL}')));
+    flags(code, `${note('none')}remarks: [⟦3 mL lidocaine by the resident⟧]\n`);
+  });
+
+  it('begins an entry with the words, and only where its place is sure', () => {
+    const fixed = (text: string): string | undefined => {
+      const [finding] = judgeBy(code, text);
+      assert.ok(finding);
+      const [fix] = check.fix!({ text, tables: referenceTables }, finding);
+      return fix && applyEdits(text, fix.edits);
+    };
+    const remark = '2 mL lidocaine 1% more';
+    assert.equal(fixed(note(remark)), note(remark, '', `[${entry}, "2 mL lidocaine 1%"]`));
+    assert.equal(
+      fixed(note(remark, '', `\n      - ${entry}`)),
+      note(remark, '', `\n      - ${entry}\n      - "2 mL lidocaine 1%"`),
+    );
+    const later = event('action: 2 mL lidocaine 1%');
+    assert.equal(
+      fixed(note('none', later)),
+      note('none', `${later.trimEnd()}\n    anesthetic: "2 mL lidocaine 1%"\n`),
+    );
+    assert.equal(fixed(`${note('none')}remarks: 3 mL lidocaine\n`), undefined);
+  });
+});
+
+describe('a drug under injected', () => {
+  it('counts as what it is for the allergies', () => {
+    const text = note('none', event('injected: {drug: ⟦lidocaine⟧, volume: 3 mL}'), 'none').replace(
+      'weight: 62 kg',
+      'weight: 62 kg, allergies: [lidocaine]',
+    );
+    flags('allergy/agent', text, { severity: 'error' });
+  });
+});
