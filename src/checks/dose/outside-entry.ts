@@ -53,10 +53,22 @@ const further =
   /\b(?:more|another|extra|additional|added|also|again|further|second|re-?\w*inject\w*|re-?anesthe\w*|topped|omitted|not charted|late entry|supplemental)\b/i;
 
 /** The amounts of anesthetic that entries give, one by one and together, in mL or g. */
-function amountsOf(entries: readonly Injection[]): ReadonlySet<number> {
-  const each = entries.flatMap((one) => [one.volume?.value?.amount, one.amount?.value?.amount]);
-  const known = each.filter((one) => one !== undefined);
-  return new Set([...known, known.reduce((sum, one) => sum + one, 0)]);
+interface Amounts {
+  readonly each: readonly number[];
+  readonly sum: number;
+  /** Whether one of them may be what the words say came on top. */
+  readonly further: boolean;
+}
+
+function amountsOf(entries: readonly Injection[], further: boolean): Amounts {
+  const all = entries.flatMap((one) => [one.volume?.value?.amount, one.amount?.value?.amount]);
+  const each = all.filter((one) => one !== undefined);
+  return { each, sum: each.reduce((sum, one) => sum + one, 0), further };
+}
+
+/** Whether an amount that a sentence tells is one of the entries. */
+function isEntered(told: number, sentence: string, { each, sum, further: mayBe }: Amounts): boolean {
+  return further.test(sentence) ? mayBe && each.includes(told) : each.includes(told) || told === sum;
 }
 
 /** Every entry of a note. */
@@ -78,11 +90,7 @@ const isStop = (text: string, at: number): boolean =>
   /[;\n]/.test(text[at]!) || (text[at] === '.' && !/\d/.test(text[at + 1] ?? ' '));
 
 /** The first amount of a local anesthetic that a free text tells of, and the words about it. */
-function anestheticIn(
-  text: string,
-  known: ReadonlySet<number>,
-  tables: Tables,
-): readonly [number, number] | undefined {
+function anestheticIn(text: string, known: Amounts, tables: Tables): readonly [number, number] | undefined {
   for (const match of text.matchAll(amount)) {
     const [from, to] = [match.index, match.index + match[0].length];
     const [start, end] = sentenceAt(text, from, to);
@@ -93,7 +101,7 @@ function anestheticIn(
     if (!isAnesthetic(sentence, near, /^g/i.test(match[2]!), tables)) continue;
     const typed = match[1]!.toLowerCase();
     const told = numbers.includes(typed) ? numbers.indexOf(typed) + 1 : Number(typed);
-    if (!known.has(told) || further.test(sentence)) return [start, end];
+    if (!isEntered(told, sentence, known)) return [start, end];
   }
   return undefined;
 }
@@ -118,7 +126,8 @@ function outside({ note, tables, source }: Subject): readonly Report[] {
   for (const { leaf, later, ...place } of textsOf(note)) {
     const text = leaf.value;
     if (text === undefined || !worthALook.test(text)) continue;
-    const known = amountsOf(later ? (place.entries ?? []) : entriesOf(note));
+    const entries = later ? (place.entries ?? []) : entriesOf(note);
+    const known = amountsOf(entries, later === true || entries.length > 1);
     const told = anestheticIn(text, known, tables);
     if (told === undefined) continue;
     const [from, to] = told;
