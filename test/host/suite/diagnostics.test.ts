@@ -72,7 +72,7 @@ describe('diagnostics', () => {
     const practice = inWorkspace('with-practice/practice.wheal.yaml');
     const { document } = await open('with-practice/above-own-limit.wheal.yaml');
     await finding(document.uri, code);
-    const asked = await finding(document.uri, 'record/missing-depth');
+    const asked = await finding(document.uri, 'record/not-recorded');
     equal(asked.severity, vscode.DiagnosticSeverity.Information);
     const before = await vscode.workspace.fs.readFile(practice);
     const other = `${new TextDecoder().decode(before)}severities: {record/missing-depth: warning, ${code}: off}\n`;

@@ -15,7 +15,6 @@ import {
   type Done,
   type Question,
 } from '../../../src/service/follow-up/record-done.ts';
-import { times } from '../../share.ts';
 
 const today = '2026-03-20';
 const analysed = (text: string): Analysis => analyse(text, { tables: referenceTables, today });
@@ -499,7 +498,7 @@ describe('whatever is open in a note, and however it is written', () => {
         assert.ok(gap === '' || gap === '??');
         tried.set(asking.title, (tried.get(asking.title) ?? 0) + 1);
       }),
-      { numRuns: times(400) },
+      { numRuns: 400 },
     );
     assert.ok(tried.size >= 8, [...tried.keys()].join(', '));
   });
