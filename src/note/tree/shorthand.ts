@@ -23,8 +23,11 @@ export const isShorthand = (node: MapNode, { named }: KeyShape, index: KeyIndex 
     ({ key }) =>
       !index.byName.has(key) &&
       !asking.has(key.toLowerCase()) &&
-      nearestKey(key, index.byName)?.meant !== true,
+      (isShort(key) || nearestKey(key, index.byName)?.meant !== true),
   );
+
+/** An abbreviation in capitals is no slip of `to`. */
+const isShort = (key: string): boolean => key.length > 2 && key.length < 5 && key === key.toUpperCase();
 
 /** The key of an entry as a text. */
 export const keyText = ({ key, start, end }: Entry): TextNode => ({

@@ -189,11 +189,19 @@ class Cutter<Row> {
   /** Whether what follows a name says something of it: "lidocaine: yes", "lidocaine, documented 2015". */
   private isTold(at: number): boolean {
     const mark = this.parts[at]?.mark;
+    if (mark === 'open') return this.isToldInBracket(at + 1);
     if (mark !== 'comma') return mark === 'answer' && (rolesOf(this.current.parts) & role.asked) === 0;
     const next = this.segment(at + 1);
     return (
       next.some(({ number }) => number === 'year') && !next.some(({ name }) => name) && !answersBefore(next)
     );
+  }
+
+  /** Whether a bracket says what happened, or when: "(hives 2014)". */
+  private isToldInBracket(at: number): boolean {
+    const inner = this.segment(at);
+    const says = inner.some((part) => part.number === 'year' || hasRole(part, role.reaction | role.verb));
+    return says && !answersBefore(inner);
   }
 
   /** The parts up to the next mark or cue that ends a clause. */

@@ -103,10 +103,16 @@ function readList<Row>(parts: readonly Part<Row>[], at: number): List | undefine
     const by = joinOf(part);
     if (by !== undefined) items.push(newItem(by));
     else if (isTrail(part, item)) return isHarmless(parts, place, dated) ? listOf(items, tail) : undefined;
-    else if (isTail(part)) tail = true;
-    else if (!addTo(item, part, place) && !isPassedOver(part, cue, dated)) return undefined;
+    else if (isTail(part)) {
+      tail = true;
+      // "Denies food allergies" is whole: what is after its comma is no more of the list.
+      item.reaction ||= item.names.length === 0;
+    } else if (!addTo(item, part, place) && !isPassedOver(part, cue, dated)) return undefined;
   }
-  return listOf(items, tail);
+  return listOf(
+    items,
+    tail || parts.some((part, place) => place > at && part.name && hasRole(part, role.tail)),
+  );
 }
 
 const newItem = (by: Item['by']): Item => ({ names: [], words: 0, reaction: false, by });

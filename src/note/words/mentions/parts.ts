@@ -94,11 +94,25 @@ function nameAt<Row extends WordRow>(
   cueEnd: number,
 ): { readonly part: Part<Row>; readonly end: number } | undefined {
   const term = lookup.termAt(tokens, at);
-  if (term !== undefined && term.end >= cueEnd)
-    return { part: partOf(tokens, at, term.end, { rows: term.value, name: true }), end: term.end };
+  if (term !== undefined && term.end >= cueEnd && !isTwo(tokens, at, term.end, lookup)) {
+    // "Red meat allergy" says what it is.
+    const roles = tokens[term.end - 1]!.text.startsWith('allerg') ? role.tail : 0;
+    return { part: partOf(tokens, at, term.end, { rows: term.value, name: true, roles }), end: term.end };
+  }
   const kin = lookup.kinAt(tokens, at);
   if (kin === undefined || kin.end <= cueEnd) return undefined;
   return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
+}
+
+/** Whether a name with a comma in it is none: what is after the comma begins a longer name of its own. */
+function isTwo<Row extends WordRow>(
+  tokens: readonly Token[],
+  at: number,
+  end: number,
+  lookup: Lookup<Row>,
+): boolean {
+  const comma = tokens.slice(at, end).findIndex(({ text }) => text === ',') + at;
+  return comma > at && (lookup.termAt(tokens, comma + 1)?.end ?? 0) > end;
 }
 
 type Told<Row> = Partial<Omit<Part<Row>, 'from' | 'to'>>;

@@ -46,6 +46,10 @@ const cases: Readonly<Record<string, readonly (readonly [text: string, ...answer
     ['forgot to mention lidocaine allergy', 'lidocaine said'],
     ['h/o lidocaine allergy', 'lidocaine said'],
     ['no hives after lidocaine', 'lidocaine denied'],
+    ['denies food allergies, silk (blisters 2018)', 'food allergies denied', 'silk said'],
+    ['not allergic to penicillin, colophony (itching 2021)', 'penicillin denied', 'colophony said'],
+    ['no latex allergy, no red meat allergy', 'latex denied', 'gelatin denied'],
+    ['asked about latex, tape: none', 'latex denied', 'adhesive denied'],
     ['no hives, lidocaine', 'lidocaine said'],
     ['denies rash from latex or tape', 'latex denied', 'adhesive denied'],
   ],
@@ -82,6 +86,11 @@ const cases: Readonly<Record<string, readonly (readonly [text: string, ...answer
     ['pheochromocytoma resected 2015', 'pheochromocytoma said'],
     ['FHx: CAD, pheochromocytoma', 'pheochromocytoma denied'],
     ['G6PD deficiency ruled out 2019', 'G6PD deficiency denied'],
+    [
+      'G6PD deficiency normal, hypertension, uncontrolled',
+      'G6PD deficiency denied',
+      'uncontrolled hypertension said',
+    ],
     ['G6PD deficiency not ruled out', 'G6PD deficiency unclear'],
   ],
   medications: [
