@@ -189,7 +189,11 @@ class Reader {
   /** Whether all that an entry says to have happened was no allergy, in whatever key it says so. */
   private isIntolerance({ to, reaction }: Allergy): boolean {
     const kinds = new Set([...this.reactionsIn(to), ...this.reactionsIn(reaction)]);
-    return kinds.has('intolerance') && !kinds.has('allergy') && !/allerg|\breact|\brxn|tolerat/i.test(to?.value ?? '');
+    return (
+      kinds.has('intolerance') &&
+      !kinds.has('allergy') &&
+      !/allerg|\breact|\brxn|tolerat/i.test(to?.value ?? '')
+    );
   }
 
   private reactionsIn(leaf: Leaf<string> | undefined): readonly string[] {

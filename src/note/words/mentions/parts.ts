@@ -43,8 +43,8 @@ const digit = /^\d/;
 export function partsOf<Row extends WordRow>(
   text: string,
   lookup: Lookup<Row>,
+  tokens: readonly Token[],
 ): readonly Part<Row>[] | undefined {
-  const tokens = tokensOf(text);
   if (!lookup.isNamedIn(tokens)) return undefined;
   const parts = read(text, tokens, lookup);
   return parts.some(({ rows }) => rows.length > 0) ? parts : undefined;

@@ -1,4 +1,5 @@
 import type { WordRow } from '../../../reference/types.ts';
+import { tokensOf, type Token } from '../phrase-tokens.ts';
 import { clausesOf, hasRole, rolesOf, type Clause } from './clauses.ts';
 import { role, turns, type Roles } from './cue-index.ts';
 import { governedIn, type Denial, type Governed } from './governed.ts';
@@ -35,13 +36,18 @@ const unclear = (why: Why): Verdict => ({ answer: 'unclear', why });
 export function readMentions<Row extends WordRow>(
   text: string,
   lookup: Lookup<Row>,
+  tokens: readonly Token[] = wordsOf(text),
 ): readonly Mention<Row>[] {
-  const parts = partsOf(text.includes('’') ? text.replaceAll('’', "'") : text, lookup);
+  const parts = partsOf(text, lookup, tokens);
   if (parts === undefined) return [];
   return clausesOf(parts)
     .flatMap((clause) => mentionsIn(clause, lookup))
     .sort((one, other) => one.from - other.from);
 }
+
+/** The words and marks of a text, taken apart once for several lookups. */
+export const wordsOf = (text: string): readonly Token[] =>
+  tokensOf(text.includes('’') ? text.replaceAll('’', "'") : text);
 
 /** Whether a text denies all that it names, known or not: "no device of any kind", "flux capacitor removed". */
 export function isAllDenied<Row extends WordRow>(text: string, lookup: Lookup<Row>): boolean {
