@@ -1,5 +1,6 @@
 import type { Note } from '../note/generated/types.ts';
-import { readMentions, type Answer, type Why } from '../note/words/mentions/read.ts';
+import { readMentions, wordsOf, type Answer, type Why } from '../note/words/mentions/read.ts';
+import type { Token } from '../note/words/phrase-tokens.ts';
 import type { Lookup } from '../note/words/mentions/lookup.ts';
 import type { WordTable } from '../note/words/word-table.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
@@ -22,10 +23,14 @@ export interface Told<Row> {
 }
 
 /** What a text names and does not deny. */
-export function toldIn<Row extends WordRow>(leaf: Leaf<string>, lookup: Lookup<Row>): readonly Told<Row>[] {
+export function toldIn<Row extends WordRow>(
+  leaf: Leaf<string>,
+  lookup: Lookup<Row>,
+  tokens?: readonly Token[],
+): readonly Told<Row>[] {
   const text = leaf.value;
   if (text === undefined || text === 'none') return [];
-  return readMentions(text, lookup).flatMap(({ row, from, to, answer, why }) =>
+  return readMentions(text, lookup, tokens).flatMap(({ row, from, to, answer, why }) =>
     answer === 'denied' ? [] : [{ row, leaf, at: within(leaf.node, from, to), from, to, answer, why }],
   );
 }
@@ -60,12 +65,16 @@ function* laterTexts({ events, addenda }: Note): Generator<Leaf<string> | undefi
 class Texts {
   private readonly read = new Map<unknown, readonly Told<never>[]>();
 
-  constructor(readonly leaves: readonly Leaf<string>[]) {}
+  private readonly tokens: readonly (readonly Token[])[];
+
+  constructor(readonly leaves: readonly Leaf<string>[]) {
+    this.tokens = leaves.map(({ value }) => wordsOf(value ?? ''));
+  }
 
   told<Row extends WordRow>(lookup: Lookup<Row>): readonly Told<Row>[] {
     let told = this.read.get(lookup) as readonly Told<Row>[] | undefined;
     if (told === undefined) {
-      told = this.leaves.flatMap((leaf) => toldIn(leaf, lookup));
+      told = this.leaves.flatMap((leaf, at) => toldIn(leaf, lookup, this.tokens[at]));
       this.read.set(lookup, told as readonly Told<never>[]);
     }
     return told;

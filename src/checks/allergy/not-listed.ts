@@ -38,7 +38,14 @@ const isListed = (names: readonly string[], allergies: Allergies, listed: Readon
 const matters = ({ row }: Told<AllergyRow>): boolean =>
   row.of === 'agents' || row.allergen.kind === 'substance' || row.allergen.kind === 'class';
 
+/** Whether any text of a note can tell of a reaction: most have no word of one. */
+const isAnyTold = (subject: Subject): boolean =>
+  [...patientTexts(subject).leaves, ...(subject.note.patient?.skin ?? [])].some(
+    ({ value = '' }) => tells.test(value) || sign.test(value),
+  );
+
 function notListed(subject: Subject): readonly Report[] {
+  if (!isAnyTold(subject)) return [];
   const lookup = allergyNames(subject.tables);
   const skin = (subject.note.patient?.skin ?? []).flatMap((leaf) => toldIn(leaf, lookup));
   const told = [...patientTexts(subject).told(lookup), ...skin].filter(
