@@ -52,6 +52,9 @@ const notGiven = /\b(?:wasted?|discarded?|thrown away|left ?over|unused|not (?:g
 const further =
   /\b(?:more|another|extra|additional|added|also|again|further|second|re-?\w*inject\w*|re-?anesthe\w*|topped|omitted|not charted|late entry|supplemental)\b/i;
 
+/** In an entry of its own an amount is no longer more than another. */
+const onTop = /\b(ml|cc) (?:more|extra|additional)\b/i;
+
 /** The amounts of anesthetic that entries give, one by one and together, in mL or g. */
 interface Amounts {
   readonly each: readonly number[];
@@ -118,7 +121,8 @@ function wordsOf(sentence: string): string | undefined {
   if (!fields.some(({ key }) => key === 'agent') || !fields.some(({ key }) => key === 'volume'))
     return undefined;
   const from = Math.min(...fields.map((field) => field.from));
-  return sentence.slice(from, Math.max(...fields.map((field) => field.to)));
+  const words = sentence.slice(from, Math.max(...fields.map((field) => field.to)));
+  return words.replace(onTop, '$1');
 }
 
 function outside({ note, tables, source }: Subject): readonly Report[] {
@@ -169,7 +173,7 @@ export const check: Check = {
       ? []
       : [
           {
-            title: 'Begin an entry with these words',
+            title: 'correct the record: begin an entry with these words',
             kind: 'record',
             sure: false,
             edits: data as readonly TextEdit[],

@@ -264,24 +264,28 @@ function innerColon({ text, fault, row, keys }: Stumble): Repair | undefined {
     : undefined;
 }
 
-/** `allergies: none  implants: pacemaker`: a key behind a value was a line of its own, and in quotes it would vanish. */
+/**
+ * `allergies: none  implants: pacemaker`, `remarks: consent: given`: a key in a value was a line of its own, and in quotes it
+ * would vanish. Where a bracket closes that never opened, as in `anesthetic: agent: lidocaine}`, nobody knows what was meant.
+ */
 function lostBreak(row: Row, text: string, keys: KeyNames): Repair | undefined {
   const { start, end } = row.value;
   const value = text.slice(start, end);
-  const inner = Array.from(value.matchAll(/(?<=\S)[ \t]+(?=([\w-]+):(?:\s|$))/g)).find(([, key = '']) =>
+  const inner = Array.from(value.matchAll(/(?:^|(?<=\S)[ \t]+)(?=([\w-]+):(?:\s|$))/g)).find(([, key = '']) =>
     keys.has(key),
   );
   if (inner === undefined || row.key === undefined) return undefined;
   const [{ length }, key = ''] = inner;
   const at = start + inner.index;
   const lineBreak = text[row.end] === '\r' ? '\r\n' : '\n';
+  const opens = /^[^[{]*[\]}]/.test(value) ? undefined : lineBreak + ' '.repeat(row.first - row.start);
   return {
     problem: {
       code: 'yaml/syntax',
       form: 'line',
       at: { start: at + length, end: at + length + key.length },
       args: { key },
-      data: { start: at, end: at + length, text: lineBreak + ' '.repeat(row.first - row.start) },
+      ...(opens === undefined ? {} : { data: { start: at, end: at + length, text: opens } }),
     },
     row: row.start,
     cover: covered(row.value),

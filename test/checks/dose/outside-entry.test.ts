@@ -60,6 +60,8 @@ describe(code, () => {
       fixed(note(remark, '', `\n      - ${entry}`)),
       note(remark, '', `\n      - ${entry}\n      - "2 mL lidocaine 1%"`),
     );
+    const onTop = '2 mL more of 1% lidocaine';
+    assert.equal(fixed(note(onTop)), note(onTop, '', `[${entry}, "2 mL of 1% lidocaine"]`));
     const later = event('action: 2 mL lidocaine 1%');
     assert.equal(
       fixed(note('none', later)),

@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
+import { checkOf } from '../../../src/checks/index.ts';
 import { readNote } from '../../../src/note/read.ts';
-import { fixed, flags, judge, silent } from '../tester.ts';
+import { referenceTables } from '../../../src/practice/tables.ts';
+import { fixed, flags, judge, judgeBy, silent } from '../tester.ts';
 
 const before =
   'visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n  - site: left upper back\n    method: punch\n';
@@ -41,6 +43,28 @@ describe('a line break that was lost', () => {
       fixed('yaml/syntax', lost.replaceAll('\n', '\r\n'), 'line of its own'),
       note('  allergies: none\n  implants: pacemaker').replaceAll('\n', '\r\n'),
     );
+  });
+
+  it('puts no key at the beginning of a value into quotes', () => {
+    assert.equal(
+      fixed('yaml/syntax', 'visit: 2026-03-02\nremarks: consent: written\n', 'line of its own'),
+      'visit: 2026-03-02\nremarks: \nconsent: written\n',
+    );
+  });
+
+  it('has no fix where an opening bracket was lost, and leaves the dose unjudged', () => {
+    const text =
+      'visit: 2026-03-02\nprocedures:\n  - site: chin\n    anesthetic: agent: lidocaine, volume: 60 mL}\n';
+    const [finding] = judgeBy('yaml/syntax', text);
+    assert.ok(
+      finding !== undefined &&
+        checkOf('yaml/syntax')?.fix?.({ text, tables: referenceTables }, finding).length === 0,
+    );
+    assert.deepEqual(
+      codes(text).filter((code) => code === 'yaml/needs-quotes'),
+      [],
+    );
+    assert.equal(judge(text).dose?.judged, false);
   });
 
   it('leaves the dose unjudged until it is put right', () => {
