@@ -21,7 +21,8 @@ const number =
   /(?:(?:\d+\s?)?[½¼¾](?!\d)|\d(?:[\d.,]*\d)?|[.,]\d+)(?:\s?[-–/]\s?(?:\d(?:[\d.,]*\d)?|[.,]\d+))?/y;
 const unit = /\s?(%|[a-zµμ]+(?:\s?\/\s?|\s+per\s+)[a-z]+|(?:sq|square)\s+[a-z]+|per\s?cent|[a-zµμ]+[2²]?)/iy;
 const shortUnit = /\s?([a-zµμ]+)/iy;
-const word = /[wW]\/(?:[oO]\b)?|[\p{L}][\p{L}\d]*(?:['’-]\p{L}+)*\d*/uy;
+/** Digits that follow letters are no amount, nor are their decimals: of `x1.5 mL` nobody knows the volume. */
+const word = /[wW]\/(?:[oO]\b)?|[\p{L}][\p{L}\d]*(?:['’-]\p{L}+)*\d*(?:(?<=\d)[.,]\d+)*/uy;
 /** Names such as 2-chloroprocaine. */
 const wordWithLocant = /\d-[A-Za-z]{3,}/y;
 

@@ -10,7 +10,7 @@ import { damagedParts } from './damage.ts';
 import { fills } from './missing-keys.ts';
 import { mapsOf } from '../../note/tree/maps.ts';
 import { nextStep } from './next-steps.ts';
-import { addsNoDamage, holds } from './holds.ts';
+import { addsNoDamage, holds, keepsDangers } from './holds.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import { isSigned, leavesSigned } from './signed.ts';
 
@@ -47,10 +47,10 @@ export function fixAll(analysis: Analysis): readonly TextEdit[] {
     if (checkOf(finding.code)?.fix === undefined || !isOpen(finding, damaged)) continue;
     const fix = ownFixes(analysis, finding).find(({ kind, sure }) => kind === 'spelling' && sure);
     if (fix === undefined || !leaves(fix.edits)) continue;
-    if (!holds(analysis, mending(fix, finding))) continue;
+    if (!holds(analysis, mending(fix, finding)) || !keepsDangers(analysis, fix.edits)) continue;
     if (fix.edits.every((edit) => taken.every((other) => !overlap(edit, other)))) taken.push(...fix.edits);
   }
-  if (!addsNoDamage(analysis, taken)) return [];
+  if (!addsNoDamage(analysis, taken) || !keepsDangers(analysis, taken)) return [];
   return taken.sort((a, b) => a.start - b.start);
 }
 

@@ -119,6 +119,14 @@ describe('a dictated injection', () => {
     }
   });
 
+  it('takes no amount out of digits that follow letters', () => {
+    for (const line of ['x1.5 mL lidocaine 1%', 'x0.4 mL lidocaine 1%', 'vial2,5 mL lidocaine 1%']) {
+      const { fields, problems } = readInjectionLine(line);
+      assert.ok(!fields.some(({ key }) => key === 'volume'), line);
+      assert.ok(problems.length > 0, line);
+    }
+  });
+
   it('is loud about words that can multiply the dose', () => {
     const after = (words: string): readonly string[] => said(`lidocaine 1% 1.5 mL${words}`);
     assert.deepEqual(after(' x 2'), ['quantity/not-understood/amount [x 2]']);
