@@ -1,5 +1,5 @@
 // `npm run package`: the extension as one file, dist/wheal-<version>.vsix.
-import { mkdirSync, readFileSync, statSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { install, root, tsx } from './setup.mjs';
 
@@ -9,11 +9,14 @@ export async function pack(folder = join(root, 'dist')) {
   const { name, version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   mkdirSync(folder, { recursive: true });
   const packagePath = join(folder, `${name}-${version}.vsix`);
+  // README.md is for those who build it. A copy, since what is named as the readme is moved.
+  const readmePath = 'dist/readme.md';
+  copyFileSync(join(root, 'src/editor/walkthrough/help.md'), join(root, readmePath));
   await createVSIX({
     cwd: root,
     packagePath,
+    readmePath,
     dependencies: false, // all that runs is in the bundle
-    readmePath: 'src/editor/walkthrough/help.md', // README.md is for those who build it
     allowMissingRepository: true,
     rewriteRelativeLinks: false,
   });
