@@ -178,7 +178,6 @@ class Asking implements Subject {
   readonly tables: Tables;
   readonly today: IsoDate | undefined;
   readonly answers = new Map<unknown, object>();
-  private readonly sites = new Map<string, SiteReading | undefined>();
   private judged: DoseJudgement | undefined;
 
   constructor(
@@ -202,12 +201,7 @@ class Asking implements Subject {
   }
 
   readonly siteOf = ({ site }: Procedure): SiteReading | undefined => {
-    const text = site?.value;
-    if (text === undefined) return undefined;
-    let reading = this.sites.get(text);
-    if (reading === undefined && !this.sites.has(text))
-      this.sites.set(text, (reading = readSite(text, this.tables.sites)));
-    return reading;
+    return site?.value === undefined ? undefined : readSite(site.value, this.tables.sites);
   };
 
   readonly problems = (code: string): readonly Problem[] => this.byCode.get(code) ?? noProblems;

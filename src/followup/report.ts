@@ -1,3 +1,5 @@
+import { once } from '../note/text/once.ts';
+import { remembered } from '../note/text/remembered.ts';
 import { phrasesOf } from '../note/words/phrases.ts';
 import { tokensOf, type Token } from '../note/words/phrase-tokens.ts';
 import type { Tables } from '../practice/tables.ts';
@@ -45,7 +47,11 @@ const question =
 const knownAsk = (name: string, from: number, to: number): Ask => ({ name, urgent: false, from, to });
 
 /** What a report asks for: grave findings, atypia of high degree, margins, advice, and a sample that can't be judged. */
-export function asksOf(text: string, tables: Tables): readonly Ask[] {
+export const asksOf = (text: string, tables: Tables): readonly Ask[] => asksIn(tables)(text);
+
+const asksIn = once((tables: Tables) => remembered((text) => readAsks(text, tables)));
+
+function readAsks(text: string, tables: Tables): readonly Ask[] {
   const asks: Ask[] = [];
   for (const { row, from, to, standing } of phrasesOf(tables.followUp.findings).mentionsIn(text)) {
     if ((standing !== 'asserted' && standing !== 'asked') || isUnit(text, from, to) || isQuestion(text, from))

@@ -1,4 +1,6 @@
 import type { Attempt, Result, Told } from '../note/generated/types.ts';
+import { once } from '../note/text/once.ts';
+import { remembered } from '../note/text/remembered.ts';
 import { phrasesOf, type Mention } from '../note/words/phrases.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { ContactKind, ContactRow } from '../reference/contact-ways.ts';
@@ -16,7 +18,11 @@ const order: readonly (Way | 'channel')[] = ['told', 'other-person', 'attempt', 
 const clauseEnd = /[;.,:()\n]|->|→|\s[-–—/]\s|\s(?:and|then|but|when|later|until|after which|who|&)\s/gi;
 
 /** What words about how a result was told say, read clause by clause. */
-export function wayOf(how: string, tables: Tables): Way {
+export const wayOf = (how: string, tables: Tables): Way => waysIn(tables)(how);
+
+const waysIn = once((tables: Tables) => remembered((how) => readWay(how, tables)));
+
+function readWay(how: string, tables: Tables): Way {
   const said = new Set(how.split(clauseEnd).flatMap((clause) => clauseWay(clause, tables) ?? []));
   const first = order.find((way) => said.has(way)) ?? 'unclear';
   return first === 'channel' ? 'told' : first;

@@ -38,10 +38,12 @@ const isListed = (names: readonly string[], allergies: Allergies, listed: Readon
 const matters = ({ row }: Told<AllergyRow>): boolean =>
   row.of === 'agents' || row.allergen.kind === 'substance' || row.allergen.kind === 'class';
 
+const tellsOrSign = new RegExp(`${tells.source}|${sign.source}`, 'i');
+
 /** Whether any text of a note can tell of a reaction: most have no word of one. */
 const isAnyTold = (subject: Subject): boolean =>
-  [...patientTexts(subject).leaves, ...(subject.note.patient?.skin ?? [])].some(
-    ({ value = '' }) => tells.test(value) || sign.test(value),
+  [...patientTexts(subject).leaves, ...(subject.note.patient?.skin ?? [])].some(({ value = '' }) =>
+    tellsOrSign.test(value),
   );
 
 function notListed(subject: Subject): readonly Report[] {

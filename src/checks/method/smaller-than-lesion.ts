@@ -17,10 +17,10 @@ const isWhole = ({ lesion, method, question, remarks = [] }: Procedure, { method
 
 function smaller(procedure: Procedure, tables: Tables): Report | undefined {
   const { size, lesion } = procedure;
-  const taken = Math.max(0, ...(size?.value?.mm ?? []));
+  if (size === undefined || lesion === undefined || !isWhole(procedure, tables)) return undefined;
+  const taken = Math.max(0, ...(size.value?.mm ?? []));
   const wide = surelyMm(procedure);
-  if (size === undefined || lesion === undefined || wide === undefined) return undefined;
-  if (taken === 0 || taken >= wide || !isWhole(procedure, tables)) return undefined;
+  if (wide === undefined || taken === 0 || taken >= wide) return undefined;
   const related = [{ start: lesion.start, end: lesion.end, form: 'lesion', args: {} }];
   return { at: size, args: { size: size.text, lesion: wide }, related };
 }

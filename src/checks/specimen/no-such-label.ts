@@ -27,6 +27,10 @@ function pointed(text: string): readonly string[] | undefined {
   return names.every((name) => /^(?:[a-z]\d{0,2}|\d{1,2}[a-z]?)$/.test(name)) ? names : undefined;
 }
 
+const isAnyPointing = ({ procedures = [], events = [] }: Note): boolean =>
+  events.some(({ procedure }) => procedure !== undefined) ||
+  procedures.some(({ sameAs }) => sameAs !== undefined);
+
 /** What of a note points to a part of it. Of a label that is open or missing nobody can say that it is not meant. */
 function pointersOf({ procedures = [], events = [] }: Note): readonly Pointer[] {
   const known = new Set(procedures.flatMap(labelsOf));
@@ -79,5 +83,8 @@ export const check: Check = {
       'This event concerns {text}, and no specimen or procedure of this visit is called so; no specimen has a label.',
   },
   alternatives: { readAs: [] },
-  find: ({ note }) => (isAnyOpen(note) ? [] : pointersOf(note).flatMap((pointer) => unnamed(pointer, note))),
+  find: ({ note }) =>
+    isAnyPointing(note) && !isAnyOpen(note)
+      ? pointersOf(note).flatMap((pointer) => unnamed(pointer, note))
+      : [],
 };

@@ -1,4 +1,5 @@
 import type { WordRow } from '../../reference/types.ts';
+import { remembered } from '../text/remembered.ts';
 import { added, begins, longest, type Phrases } from './phrase-index.ts';
 import { tokensOf, type Token } from './phrase-tokens.ts';
 import { wordsRead, type WordTable } from './word-table.ts';
@@ -138,7 +139,9 @@ export class PhraseTable<Row extends WordRow> {
   }
 
   /** In the order of the text; where words overlap, the longest from the left. Takes time linear in the text. */
-  mentionsIn(text: string): readonly Mention<Row>[] {
+  readonly mentionsIn = remembered((text: string) => this.scanned(text));
+
+  private scanned(text: string): readonly Mention<Row>[] {
     // Most texts name nothing of most tables, and then nothing has to be known of how they say it.
     if (oneWord.test(text) && !begins(this.terms, text)) return [];
     const tokens = tokensOf(text);

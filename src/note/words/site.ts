@@ -1,3 +1,5 @@
+import { once } from '../text/once.ts';
+import { remembered } from '../text/remembered.ts';
 import type { SiteRegion, SiteRow } from '../../reference/sites.ts';
 import {
   fillers,
@@ -89,7 +91,12 @@ const middled: ReadonlySet<SiteRegion> = new Set(['neck', 'chest', 'abdomen', 'b
  * Reads a body site from free words in any order: "left upper back", "R nasal ala", "dorsum of right 3rd finger".
  * Undefined where no base site is known in it.
  */
-export function readSite(text: string, sites: WordTable<SiteRow>): SiteReading | undefined {
+export const readSite = (text: string, sites: WordTable<SiteRow>): SiteReading | undefined =>
+  readings(sites)(text);
+
+const readings = once((sites: WordTable<SiteRow>) => remembered((text) => read(text, sites)));
+
+function read(text: string, sites: WordTable<SiteRow>): SiteReading | undefined {
   if (text.length > longestSite) return undefined;
   const index = indexOf(sites);
   const parts = partsOf(tokensOf(text), index);
