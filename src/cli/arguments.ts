@@ -1,6 +1,8 @@
-import { parseArgs } from 'node:util';
+import { parseArgs, type ParseArgsConfig } from 'node:util';
 import { readMoment } from '../note/values/dates.ts';
 import type { IsoDate } from '../note/values/values.ts';
+import { nearestKey } from '../note/text/nearest.ts';
+import type { Option } from './options.ts';
 
 /** The command line can't be understood, or names nothing that can be judged: exit code 2 with one line. */
 export class UsageError extends Error {}
@@ -8,36 +10,57 @@ export class UsageError extends Error {}
 export interface Arguments {
   readonly paths: readonly string[];
   readonly options: ReadonlyMap<string, string>;
+  /** The options without a value that were given. */
+  readonly flags: ReadonlySet<string>;
 }
 
 /**
- * Reads options that each take a value, and everything else as paths.
- * @throws UsageError for an unknown option or one without its value
+ * Reads the options of a table, and everything else as paths.
+ * @throws UsageError for an unknown option, one without its value, or one with a value that takes none
  */
-export function readArguments(argv: readonly string[], names: readonly string[]): Arguments {
+export function readArguments(argv: readonly string[], table: readonly Option[]): Arguments {
   try {
     const { values, positionals } = parseArgs({
       args: [...argv],
-      options: Object.fromEntries(names.map((name) => [name, { type: 'string' as const }])),
+      options: Object.fromEntries(table.map((option) => [option.name, parsing(option)])),
       allowPositionals: true,
     });
+    const given = Object.entries(values);
     return {
       paths: positionals,
-      options: new Map(
-        Object.entries(values).flatMap(([key, value]) => (typeof value === 'string' ? [[key, value]] : [])),
-      ),
+      options: new Map(given.flatMap(([key, value]) => (typeof value === 'string' ? [[key, value]] : []))),
+      flags: new Set(given.flatMap(([key, value]) => (value === true ? [key] : []))),
     };
   } catch (error) {
     const [said = ''] = (error instanceof Error ? error.message : String(error)).split(/\n|\. /);
-    throw new UsageError(said.replace(/^Option '(--[\w-]+).*' argument .*/, '$1 needs a value'));
+    throw new UsageError(inOurWords(said, table));
   }
 }
 
-/** Whether a word without a value is among the words of a command, and the other words. */
-export const flagAmong = (argv: readonly string[], flag: string): readonly [boolean, readonly string[]] => [
-  argv.includes(flag),
-  argv.filter((word) => word !== flag),
-];
+const parsing = ({ value, words, short }: Option): ParseArgsOption => ({
+  type: value === undefined && words === undefined ? 'boolean' : 'string',
+  ...(short === undefined ? {} : { short }),
+});
+
+type ParseArgsOption = NonNullable<ParseArgsConfig['options']>[string];
+
+/** What Node says of words that can't be read, in ours. */
+function inOurWords(said: string, table: readonly Option[]): string {
+  const unknown = /^Unknown option '(-[^']*)'/.exec(said)?.[1];
+  if (unknown !== undefined) {
+    const names = table.map(({ name }) => `--${name}`);
+    return `there is no option ${unknown}${didYouMean(unknown, names)}`;
+  }
+  return said
+    .replace(/^Option '(?:-\w, )?(--[\w-]+).*' argument .*/, '$1 needs a value')
+    .replace(/^Option '(?:-\w, )?(--[\w-]+)' does not take an argument/, '$1 takes no value');
+}
+
+/** Names the known word nearest to one that is not known; empty where none is near. */
+export function didYouMean(word: string, known: readonly string[]): string {
+  const near = nearestKey(word, new Map(known.map((one) => [one, one])));
+  return near === undefined ? '' : `; did you mean ${near.word}?`;
+}
 
 /** The value of an option that allows only certain words, the first of them being the default. @throws UsageError */
 export function choice<Word extends string>(
@@ -48,12 +71,11 @@ export function choice<Word extends string>(
   const value = options.get(name) ?? words[0];
   const word = words.find((one) => one === value);
   if (word === undefined)
-    throw new UsageError(`--${name} is ${words.join(', ')}; "${value}" is none of them`);
+    throw new UsageError(
+      `--${name} is ${words.join(', ')}; "${value}" is none of them${didYouMean(value, words)}`,
+    );
   return word;
 }
-
-/** The forms of a document as a usage line names them. */
-export const formatNames = (formats: object): string => `[--format ${Object.keys(formats).join('|')}]`;
 
 /** The form that is asked for, the first of them where none is. @throws UsageError */
 export const formatOption = <Name extends string>(

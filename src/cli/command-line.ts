@@ -1,13 +1,14 @@
 import type { Command } from './commands/command.ts';
-import { UsageError } from './arguments.ts';
+import { didYouMean, readArguments, UsageError } from './arguments.ts';
 import { exit } from './exit.ts';
 import type { Console } from './console.ts';
 import { plain } from '../documents/one-line.ts';
+import { helpOf, helpOfAll, optionsOf } from './help.ts';
 import { version } from './version.ts';
 
 /**
- * Runs one command line and answers its exit code.
- * @param argv the words behind the program's name
+ * Runs one command line and returns its exit code.
+ * @param argv the words after the program's name
  */
 export type Main = (argv: readonly string[], console: Console) => Promise<number>;
 
@@ -24,14 +25,13 @@ async function run(
 ): Promise<number> {
   const [name, ...rest] = argv;
   try {
-    if (name === '--version') return said(console, `${version}\n`);
     if (name === undefined) throw new UsageError('nothing to do; try wheal --help');
-    if (name === '--help' || name === 'help') return said(console, help(commands));
+    if (isVersion(name)) return said(console, `${version}\n`);
+    if (name === 'help' && rest.length > 0) return await run(commands, [...rest, '--help'], console);
+    if (isHelp(name) || name === 'help') return said(console, helpOfAll(commands));
     const command = commands.get(name);
-    if (command === undefined) throw new UsageError(`there is no command "${name}"; try wheal --help`);
-    if (rest.includes('--help')) return said(console, `${command.usage}\n\n${command.about}\n`);
-    if (rest.includes('--version')) return said(console, `${version}\n`);
-    return await command.run(rest, console);
+    if (command === undefined) throw new UsageError(unknown(name, [...commands.keys()]));
+    return await runOne(name, command, rest, console);
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
     console.error(`wheal: ${plain(error.message)}\n`);
@@ -39,12 +39,27 @@ async function run(
   }
 }
 
+async function runOne(
+  name: string,
+  command: Command,
+  words: readonly string[],
+  console: Console,
+): Promise<number> {
+  const before = words.slice(0, words.includes('--') ? words.indexOf('--') : words.length);
+  if (before.some(isHelp)) return said(console, helpOf(name, command));
+  if (before.some(isVersion)) return said(console, `${version}\n`);
+  return await command.run(readArguments(words, optionsOf(command)), console);
+}
+
+const isHelp = (word: string): boolean => word === '--help' || word === '-h';
+const isVersion = (word: string): boolean => word === '--version' || word === '-V';
+
+function unknown(name: string, known: readonly string[]): string {
+  if (name.startsWith('-')) return `there is no option ${name}; a command comes first, try wheal --help`;
+  return `there is no command "${name}"${didYouMean(name, known) || '; try wheal --help'}`;
+}
+
 function said(console: Console, text: string): number {
   console.write(text);
   return exit.clean;
-}
-
-function help(commands: ReadonlyMap<string, Command>): string {
-  const rows = [...commands.values()].map((command) => `  ${command.usage}\n      ${command.about}`);
-  return `wheal checks procedure notes of skin biopsies (*.wheal.yaml).\n\n${rows.join('\n')}\n\n  --help and --version work with every command.\n`;
 }

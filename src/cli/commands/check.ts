@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { choice, dateOption, readArguments, UsageError } from '../arguments.ts';
+import { dateOption, formatOption, UsageError } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
 import { dayDosesOf } from '../same-day.ts';
@@ -9,6 +9,7 @@ import { jsonReport } from '../report/json.ts';
 import type { Report } from '../report/report.ts';
 import { sarifReport } from '../report/sarif.ts';
 import { textReport } from '../report/text.ts';
+import { asOf, formatOf } from '../options.ts';
 import type { Command } from './command.ts';
 
 const forms: Readonly<Record<'text' | 'json' | 'sarif', (color: boolean) => Report>> = {
@@ -18,11 +19,11 @@ const forms: Readonly<Record<'text' | 'json' | 'sarif', (color: boolean) => Repo
 };
 
 export const check: Command = {
-  usage: 'wheal check PATH… [--format text|json|sarif] [--as-of DATE]',
+  takes: 'PATH…',
+  options: [formatOf(Object.keys(forms)), asOf],
   about: 'Checks notes; a folder means every *.wheal.yaml below it, - reads one note from standard input.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'as-of']);
-    const format = choice(given, 'format', ['text', 'json', 'sarif']);
+  async run(given, console) {
+    const format = formatOption(given, forms);
     const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('check needs a path');
     const paths = filesOf(given.paths, console.cwd);

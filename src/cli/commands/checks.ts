@@ -1,6 +1,7 @@
 import { catalogue, type Check } from '../../checks/index.ts';
 import { citation } from '../../reference/sources/index.ts';
-import { choice, readArguments, UsageError } from '../arguments.ts';
+import { choice, UsageError } from '../arguments.ts';
+import { formatOf } from '../options.ts';
 import type { Command } from './command.ts';
 
 /** How sure a source is, in words. */
@@ -13,10 +14,10 @@ const verification: Readonly<Record<Check['sources'][number]['mark'], string>> =
 };
 
 export const checks: Command = {
-  usage: 'wheal checks [--format text|json]',
+  takes: '',
+  options: [formatOf(['text', 'json'])],
   about: 'Lists the catalogue: each check with its severity, what it finds, and its sources.',
-  run(argv, console) {
-    const given = readArguments(argv, ['format']);
+  run(given, console) {
     const format = choice(given, 'format', ['text', 'json']);
     if (given.paths.length > 0) throw new UsageError('checks takes no path');
     const sorted = [...catalogue].sort((a, b) => (a.code < b.code ? -1 : 1));

@@ -1,11 +1,14 @@
+import type { Arguments } from '../arguments.ts';
 import type { Console } from '../console.ts';
+import type { Option } from '../options.ts';
 
 /** One command of the command line. */
 export interface Command {
-  /** How it is typed. */
-  readonly usage: string;
-  /** What it does, in one sentence. */
+  /** What is named beside the options: PATH… or NOTE; empty for nothing. */
+  readonly takes: '' | 'NOTE' | 'PATH…';
+  readonly options: readonly Option[];
+  /** What it does, in one or two sentences. */
   readonly about: string;
-  /** Runs it with the words behind its name and answers the exit code. @throws UsageError */
-  readonly run: (argv: readonly string[], console: Console) => Promise<number>;
+  /** Runs it with what was typed and returns the exit code. @throws UsageError */
+  readonly run: (given: Arguments, console: Console) => Promise<number>;
 }

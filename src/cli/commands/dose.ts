@@ -17,16 +17,31 @@ import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { caution } from '../../documents/caution.ts';
-import { choice, readArguments, UsageError, type Arguments } from '../arguments.ts';
+import { choice, UsageError, type Arguments } from '../arguments.ts';
 import { Practices, type PracticeFile } from '../practices.ts';
+import { formatOf } from '../options.ts';
 import type { Command } from './command.ts';
 
 export const dose: Command = {
-  usage:
-    'wheal dose --agent lidocaine --concentration 1% [--epinephrine 1:100,000] --weight 62kg [--age 64|7mo] [--format text|json]',
+  takes: '',
+  options: [
+    { name: 'agent', value: 'NAME', needed: true, about: 'The anesthetic, such as lidocaine.' },
+    { name: 'concentration', value: 'STRENGTH', needed: true, about: 'Its strength: 1% or "10 mg/mL".' },
+    { name: 'weight', value: 'WEIGHT', needed: true, about: 'Of the patient: 62kg or 137lb.' },
+    {
+      name: 'epinephrine',
+      value: 'RATIO',
+      about: 'Epinephrine in it, such as 1:100,000; none where nothing is said.',
+    },
+    {
+      name: 'age',
+      value: 'AGE',
+      about: 'Of the patient: 64 (years) or 7mo; an adult where nothing is said.',
+    },
+    formatOf(['text', 'json']),
+  ],
   about: 'Says how much of an anesthetic may be injected, by which limit, and from which source.',
-  run(argv, console) {
-    const given = readArguments(argv, ['agent', 'concentration', 'epinephrine', 'weight', 'age', 'format']);
+  run(given, console) {
     const format = choice(given, 'format', ['text', 'json']);
     const [stray] = given.paths;
     if (stray !== undefined) throw new UsageError(`dose takes options only; "${stray}" is none`);

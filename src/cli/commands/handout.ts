@@ -1,26 +1,23 @@
 import { handoutFormats, handoutOf, type Language } from '../../documents/handout/index.ts';
 import { plain } from '../../documents/one-line.ts';
-import {
-  formatNames,
-  formatOption,
-  onlyPath,
-  readArguments,
-  UsageError,
-  type Arguments,
-} from '../arguments.ts';
+import { formatOption, onlyPath, UsageError, type Arguments } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
+import { formatOf, out } from '../options.ts';
 import type { Command } from './command.ts';
 
 export const handout: Command = {
-  usage: `wheal handout NOTE ${formatNames(handoutFormats)} [--language en|es] [--out FILE]`,
-  about:
-    'Writes what the patient takes home: care of the wound, when to call, stitches, result. --out never replaces a file without asking.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'language', 'out']);
+  takes: 'NOTE',
+  options: [
+    formatOf(Object.keys(handoutFormats)),
+    { name: 'language', words: ['en', 'es'], about: 'Writes in this language, and not in that of the note.' },
+    out,
+  ],
+  about: 'Writes what the patient takes home: care of the wound, when to call, stitches, result.',
+  async run(given, console) {
     const format = formatOption(given, handoutFormats);
     const language = languageIn(given);
     const path = onlyPath(given, 'handout');

@@ -2,11 +2,12 @@ import { openListFormats } from '../../documents/open-list/open-list.ts';
 import type { NotRead } from '../../documents/not-read.ts';
 import { Caseload, type NoteFacts } from '../../followup/caseload.ts';
 import { inSlices } from '../../followup/slices.ts';
-import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
+import { dateOption, formatOption, UsageError } from '../arguments.ts';
 import { FactsReader } from '../facts.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
+import { asOf, formatOf } from '../options.ts';
 import type { Command } from './command.ts';
 
 const pace = {
@@ -15,16 +16,16 @@ const pace = {
 };
 
 export const open: Command = {
-  usage: `wheal open PATH… ${formatNames(openListFormats)} [--as-of DATE]`,
+  takes: 'PATH…',
+  options: [formatOf(Object.keys(openListFormats)), asOf],
   about:
     'Lists what is still open over many notes, by what is to be done. With WHEAL_CACHE=FOLDER it keeps what it read there, health data, and the next run is quick.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'as-of']);
+  async run(given, console) {
     const format = formatOption(given, openListFormats);
-    const asOf = dateOption(given, 'as-of', console.today);
+    const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('open needs a path');
     const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
-    const reader = await FactsReader.for(given.paths, asOf, console, new Practices(console.cwd));
+    const reader = await FactsReader.for(given.paths, today, console, new Practices(console.cwd));
     const progress = new Progress(console, paths.length);
     const caseload = new Caseload();
     const notRead: NotRead[] = [];
@@ -47,8 +48,8 @@ export const open: Command = {
       pace,
     );
     progress.clear();
-    const items = caseload.openOn(asOf);
-    console.write(openListFormats[format].write({ asOf, notes: caseload.size, items, notRead }));
+    const items = caseload.openOn(today);
+    console.write(openListFormats[format].write({ asOf: today, notes: caseload.size, items, notRead }));
     await reader.keep();
     return items.some(({ group }) => group === 'look') ? 1 : 0;
   },

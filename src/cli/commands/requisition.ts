@@ -1,19 +1,20 @@
 import { requisitionFormats } from '../../documents/requisition/forms.ts';
 import { requisitionOf } from '../../documents/requisition/requisition.ts';
 import { plain } from '../../documents/one-line.ts';
-import { formatNames, formatOption, onlyPath, readArguments, UsageError } from '../arguments.ts';
+import { formatOption, onlyPath, UsageError } from '../arguments.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
+import { formatOf, out } from '../options.ts';
 import type { Command } from './command.ts';
 
 export const requisition: Command = {
-  usage: `wheal requisition NOTE ${formatNames(requisitionFormats)} [--out FILE]`,
+  takes: 'NOTE',
+  options: [formatOf(Object.keys(requisitionFormats)), out],
   about:
     'Writes the request for the laboratory and the container label of each specimen. What the note lacks is left open.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'out']);
+  async run(given, console) {
     const format = formatOption(given, requisitionFormats);
     const path = onlyPath(given, 'requisition');
     needNote(path, console.cwd);

@@ -2,20 +2,30 @@ import { resolve } from 'node:path';
 import { scheduleFormats } from '../../documents/schedule/index.ts';
 import { scheduleOf } from '../../followup/schedule.ts';
 import { referenceTables } from '../../practice/tables.ts';
-import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
+import { dateOption, formatOption, UsageError } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { filesOf, load } from '../files.ts';
 import { readNotes } from '../notes.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
+import { asOf, formatOf, out } from '../options.ts';
 import type { Command } from './command.ts';
 
 export const schedule: Command = {
-  usage: `wheal schedule PATH… ${formatNames(scheduleFormats)} [--as-of DATE] [--replaces OLD.ics] [--out FILE]`,
+  takes: 'PATH…',
+  options: [
+    formatOf(Object.keys(scheduleFormats)),
+    asOf,
+    {
+      name: 'replaces',
+      value: 'OLD.ics',
+      about: 'Takes out of the calendar of before what is done or gone; for --format ics.',
+    },
+    out,
+  ],
   about:
     'Says what falls due after each visit and when: stitches, results, telling, next steps, care at home.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'as-of', 'replaces', 'out']);
+  async run(given, console) {
     const format = formatOption(given, scheduleFormats);
     const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('schedule needs a path');

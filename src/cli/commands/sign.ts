@@ -1,14 +1,14 @@
 import { plain } from '../../documents/one-line.ts';
 import { applyEdits } from '../../note/tree/edit.ts';
 import { signatureEdit, type NotSigned } from '../../note/signature/sign.ts';
-import { flagAmong, onlyPath, readArguments, UsageError } from '../arguments.ts';
+import { onlyPath, UsageError } from '../arguments.ts';
 import { needNote, standardInput } from '../files.ts';
 import { openNote } from '../judge.ts';
 import { replaceWhole } from '../output.ts';
 import { Practices } from '../practices.ts';
 import type { Command } from './command.ts';
 
-const despite = '--despite-errors';
+const despite = 'despite-errors';
 
 const whyNot: Readonly<Record<NotSigned, string>> = {
   unreadable: 'a part of it cannot be read, or an addendum has no author or time; fix it first',
@@ -18,12 +18,15 @@ const whyNot: Readonly<Record<NotSigned, string>> = {
 };
 
 export const sign: Command = {
-  usage: `wheal sign NOTE --by NAME [${despite}]`,
+  takes: 'NOTE',
+  options: [
+    { name: 'by', value: 'NAME', needed: true, about: 'Who signs.' },
+    { name: despite, about: 'Signs a note that has errors, too.' },
+  ],
   about:
     'Signs the visit part of a note: writes the digests by which later change shows. Refuses a draft, and a note with errors.',
-  async run(argv, console) {
-    const [signsErrors, words] = flagAmong(argv, despite);
-    const given = readArguments(words, ['by']);
+  async run(given, console) {
+    const signsErrors = given.flags.has(despite);
     const path = onlyPath(given, 'sign');
     const by = plain(given.options.get('by') ?? '').trim();
     if (by === '') throw new UsageError(whyNot['no name']);
@@ -41,7 +44,7 @@ export const sign: Command = {
     const errors = judgement.findings.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !signsErrors)
       return refused(
-        `it has ${errors === 1 ? 'an error' : `${errors} errors`}; wheal check shows ${errors === 1 ? 'it' : 'them'}, and ${despite} signs all the same`,
+        `it has ${errors === 1 ? 'an error' : `${errors} errors`}; wheal check shows ${errors === 1 ? 'it' : 'them'}, and --${despite} signs all the same`,
       );
     await replaceWhole(path, source.text, applyEdits(source.text, [edit]), console);
     console.write(`${plain(path)}: signed by ${by}. This shows later change, not who signed.\n`);

@@ -1,16 +1,20 @@
 import { logFormats, specimenLog } from '../../documents/specimens/log.ts';
-import { dateOption, formatNames, formatOption, readArguments, UsageError } from '../arguments.ts';
+import { dateOption, formatOption, UsageError } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { readNotes } from '../notes.ts';
 import { Practices } from '../practices.ts';
+import { formatOf } from '../options.ts';
 import type { Command } from './command.ts';
 
 export const specimens: Command = {
-  usage: `wheal specimens PATH… ${formatNames(logFormats)} [--on DATE]`,
+  takes: 'PATH…',
+  options: [
+    formatOf(Object.keys(logFormats)),
+    { name: 'on', value: 'DATE', about: 'The day of the log, and not today.' },
+  ],
   about:
     'Lists the specimens taken on a day, today where none is named, against what was sent, and counts methods and codes.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'on']);
+  async run(given, console) {
     const format = formatOption(given, logFormats);
     const on = dateOption(given, 'on', console.today);
     if (given.paths.length === 0) throw new UsageError('specimens needs a path');

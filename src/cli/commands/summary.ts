@@ -1,19 +1,20 @@
 import { safeJson } from '../../documents/safe-json.ts';
 import { summaryFormats, summaryOf, type NoSummary } from '../../documents/summary/index.ts';
 import { plain } from '../../documents/one-line.ts';
-import { dateOption, formatNames, formatOption, onlyPath, readArguments } from '../arguments.ts';
+import { dateOption, formatOption, onlyPath } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
+import { asOf, formatOf, out } from '../options.ts';
 import type { Command } from './command.ts';
 
 export const summary: Command = {
-  usage: `wheal summary NOTE ${formatNames(summaryFormats)} [--as-of DATE] [--out FILE]`,
-  about: 'Writes what a chart needs to know of one note. --out never replaces a file without asking.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format', 'as-of', 'out']);
+  takes: 'NOTE',
+  options: [formatOf(Object.keys(summaryFormats)), asOf, out],
+  about: 'Writes what a chart needs to know of one note.',
+  async run(given, console) {
     const format = formatOption(given, summaryFormats);
     const today = dateOption(given, 'as-of', console.today);
     const path = onlyPath(given, 'summary');

@@ -3,10 +3,11 @@ import { plain } from '../../documents/one-line.ts';
 import { listOfWords } from '../../documents/list-of-words.ts';
 import { readNote } from '../../note/read.ts';
 import { verify as verification, type Verification } from '../../note/signature/verify.ts';
-import { choice, readArguments, UsageError } from '../arguments.ts';
+import { choice, UsageError } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { loadFrom } from '../notes.ts';
+import { formatOf } from '../options.ts';
 import type { Command } from './command.ts';
 
 const caution =
@@ -20,10 +21,10 @@ const olderLeavesOut =
 type Verified = Verification | { readonly kind: 'no note'; readonly why: string };
 
 export const verify: Command = {
-  usage: 'wheal verify PATH… [--format text|json]',
+  takes: 'PATH…',
+  options: [formatOf(['text', 'json'])],
   about: 'Says of signed notes what has changed since they were signed. It shows change, not identity.',
-  async run(argv, console) {
-    const given = readArguments(argv, ['format']);
+  async run(given, console) {
     const format = choice(given, 'format', ['text', 'json']);
     if (given.paths.length === 0) throw new UsageError('verify needs a path');
     const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
