@@ -1,6 +1,9 @@
 /** Relative room for the last digits of binary arithmetic: exactly the limit is not over it. */
 const tolerance = 1e-9;
 
+/** From this share of its limit on a dose is near it. */
+export const nearLimit = 0.8;
+
 /** Whether an amount is over its limit. */
 export function isOver(amount: number, limit: number): boolean {
   return amount > limit * (1 + tolerance);

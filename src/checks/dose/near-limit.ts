@@ -1,12 +1,9 @@
 import type { Report } from '../../note/tree/finding.ts';
-import { isAtLeast } from '../../dose/arithmetic.ts';
+import { isAtLeast, nearLimit } from '../../dose/arithmetic.ts';
 import { overLimit } from '../../dose/judge.ts';
 import type { Check } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
-
-/** From here on a dose is near its limit. */
-const near = 0.8;
 
 export const check: Check = {
   code: 'dose/near-limit',
@@ -23,8 +20,8 @@ export const check: Check = {
   find({ dose, tables }) {
     const reports: Report[] = [];
     for (const day of daysOf(dose)) {
-      if (day.facts.kg === undefined || overLimit(day) || !isAtLeast(day.atLeast, near)) continue;
-      const found = report(day, dose, near, tables);
+      if (day.facts.kg === undefined || overLimit(day) || !isAtLeast(day.atLeast, nearLimit)) continue;
+      const found = report(day, dose, nearLimit, tables);
       if (found !== undefined)
         reports.push({ ...found, form: isAtLeast(day.atLeast, 1) ? 'nothing-left' : 'main' });
     }
