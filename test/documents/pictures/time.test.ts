@@ -90,7 +90,7 @@ describe('the picture of time', () => {
   });
 
   it('names what has no day below it', () => {
-    const picture = there(pictureOf(text.replace(/    specimen.*\n/, ''), '2026-03-05'));
+    const picture = there(pictureOf(text.replace(/ {4}specimen.*\n/, ''), '2026-03-05'));
     assert.match(picture.notDrawn.join(' '), /specimen to send, left upper back/);
     assert.ok(picture.alternative.includes(picture.notDrawn.join(' ')));
   });
