@@ -3,6 +3,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { sourceFiles } from '../checks/generated/source-files.ts';
 import { catalogue, type Check } from '../checks/index.ts';
+import { caution } from '../documents/caution.ts';
 import { citation } from '../reference/sources/index.ts';
 
 const checks = join(import.meta.dirname, '..', 'checks');
@@ -59,7 +60,7 @@ export function headOf(check: Check): string {
     '',
     `Source: \`${sourceFileOf(check.code)}\``,
     '',
-    'Decision support for trained staff: verify; the treating clinician, local protocol and the current label decide.',
+    caution,
     '',
     '<!-- /head -->',
   ].join('\n');

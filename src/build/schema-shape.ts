@@ -1,30 +1,12 @@
 /** Reads the two schemas into the plain form that the generators write out. */
+import type { KeyShape, MapShape } from '../note/tree/shape.ts';
 
-export interface KeySchema {
-  readonly key: string;
-  readonly description: string;
-  /** Name of the reader for texts, undefined for maps. */
-  readonly reads?: string;
-  readonly words?: string;
-  /** Name of the definition of a map. */
-  readonly map?: string;
-  readonly list: boolean;
-  /** The key that a bare text stands for where a map may stand; `(dictated)` for a dictated line. */
-  readonly text?: string;
-  /** The key for what is said of a thing that a map's own key names. */
-  readonly named?: string;
-  /** What a bare text may say in one line, of one map or several. */
-  readonly line?: string;
-  readonly open: boolean;
-  readonly unsigned?: true;
-  readonly aliases: readonly string[];
-}
+/** A key as the schema lists it; the generator adds the property that its value is read into. */
+export type KeySchema = Omit<KeyShape, 'prop'>;
 
-export interface MapSchema {
+export interface MapSchema extends Omit<MapShape, 'keys'> {
   readonly name: string;
-  readonly title: string;
   readonly keys: readonly KeySchema[];
-  readonly required: readonly string[];
 }
 
 export interface JsonSchema {

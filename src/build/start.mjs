@@ -26,5 +26,6 @@ What to try next:
   npx wheal check samples/over-the-limit.wheal.yaml
   npx wheal summary samples/melanocytic-deep-shave.wheal.yaml --format markdown
   npx wheal --help
-The samples are invented. Wheal is decision support for trained staff: verify every value; the treating
-clinician, local protocol and the current label decide.`);
+The samples are invented.
+Decision support for trained staff: verify every value; the treating clinician, local protocol and the current
+label decide.`);
