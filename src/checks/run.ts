@@ -12,6 +12,7 @@ import { shapeProblems } from '../schema/validate.ts';
 import { bounded } from './bounded.ts';
 import { acceptancesOf, withAcceptance } from './acceptance.ts';
 import type { Check, Subject } from './check.ts';
+import { oncePerValue } from './for-all.ts';
 import { familyOf, isFixed, refusals } from './danger.ts';
 import { withMissingParts } from './missing-part.ts';
 import { checkFailed, moreFindings } from './record/judging.ts';
@@ -69,7 +70,7 @@ export function runChecks(
   }
   for (const { check } of failures)
     findings.push(findingOf(checkFailed, { at: { start: 0, end: 0 }, args: { check } }));
-  const shown = capped(findings.sort(inOrder));
+  const shown = capped(oncePerValue(findings.sort(inOrder), subject.note));
   const note = { root: source.root, shapes: noteIndex, kind: 'note' } as const;
   return { findings: withMissingParts(shown, askedOf(catalogue).byCode, note), dose, failures };
 }

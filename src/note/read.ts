@@ -1,5 +1,6 @@
 import { Binder, type WordLeaf } from './bind.ts';
 import type { Problem } from './tree/finding.ts';
+import { withForAll } from './for-all.ts';
 import { noteShapes, practiceShapes } from './generated/shapes.ts';
 import type { Note, Practice } from './generated/types.ts';
 import { KeyNames } from './tree/key-names.ts';
@@ -46,22 +47,25 @@ const ownVersion = 1;
 
 /** Reads a note. Any text is answered: what is wrong with it stands in `problems`. */
 export function readNote(text: string): Source<Note> {
-  return read<Note>(text, noteKind);
+  return bound(text, parseYaml(text, noteKind.names), noteKind, withForAll);
 }
 
 /** Reads a practice file, in the same way. */
 export function readPractice(text: string): Source<Practice> {
-  return read<Practice>(text, practiceKind);
+  return bound<Practice>(text, parseYaml(text, practiceKind.names), practiceKind, (value) => value);
 }
 
 /** Reads a note of whose YAML the tree is known, and nothing is wrong with it. */
 export function readTree(text: string, root: MapNode): Source<Note> {
-  return bound<Note>(text, { root, problems: [], damage: [] }, noteKind);
+  return bound(text, { root, problems: [], damage: [] }, noteKind, withForAll);
 }
 
-const read = <T>(text: string, kind: Kind): Source<T> => bound<T>(text, parseYaml(text, kind.names), kind);
-
-function bound<T>(text: string, { root, problems, damage }: Parsed, { name, index }: Kind): Source<T> {
+function bound<T>(
+  text: string,
+  { root, problems, damage }: Parsed,
+  { name, index }: Kind,
+  complete: (value: T) => T,
+): Source<T> {
   const binder = new Binder(index);
   const { respelled, said, unread } = binder;
   const sound = problems.length === 0 && damage.length === 0;
@@ -70,7 +74,8 @@ function bound<T>(text: string, { root, problems, damage }: Parsed, { name, inde
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };
   // The binder follows the shapes that the types were generated from.
-  const value = binder.map(root, name, { start: root.start, end: root.start }) as unknown as T;
+  const bare = binder.map(root, name, { start: root.start, end: root.start }) as unknown as T;
+  const value = complete(bare);
   const { words, fits } = binder;
   return { ...nothing, value, problems: problems.concat(binder.problems), words, fits };
 }

@@ -1,13 +1,7 @@
 import type { Check } from '../check.ts';
-import type { Procedure } from '../../note/generated/types.ts';
+import { isDone } from '../../note/for-all.ts';
 import { rowsIn } from '../words.ts';
 import { format } from '../sources.ts';
-
-/** A procedure counts as done once its method, an anesthetic or a specimen stands in the note. */
-const done = ({ method, anesthetic = [], specimen = [] }: Procedure): boolean =>
-  method?.value !== undefined ||
-  anesthetic.length > 0 ||
-  specimen.some(({ notSent }) => notSent === undefined);
 
 export const check: Check = {
   code: 'record/consent-declined',
@@ -25,7 +19,7 @@ export const check: Check = {
     if (consent === undefined || rows.length === 0) return [];
     if (!rows.every(({ name }) => name === 'declined')) return [];
     const related = procedures
-      .filter(done)
+      .filter(isDone)
       .map(({ head }) => ({ start: head.start, end: head.end, form: 'procedure', args: {} }));
     return related.length === 0 ? [] : [{ at: consent, related }];
   },

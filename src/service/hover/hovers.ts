@@ -8,6 +8,7 @@ import type { Range } from '../../note/tree/tree.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { daySection } from './days.ts';
 import { doseSection } from './dose.ts';
+import { forAllSections, takenOver } from './for-all.ts';
 import { markdownOf, someOf, type Row, type Section } from './section.ts';
 import { siteSections, windowOf } from './site.ts';
 import { checkSections, hemostasisSections, implantSections, thinnerSections } from './words.ts';
@@ -38,12 +39,14 @@ export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
     return { start: entry.start, end: (entry.value ?? entry).end, markdown: markdownOf(free) };
   if (entry === undefined || key === undefined) return undefined;
   const help = helpSection(key, analysis);
-  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([help]) };
+  const shared = forAllSections(analysis.note, place.path);
+  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([...shared, help]) };
   if (node?.kind !== 'text') return undefined;
   const own = valueKey(key, analysis);
   const sections = node.text.trim() === '??' ? [] : valueSections({ text: node.text, offset, analysis }, own);
   const caution = sections.length > 0 && canHurt.has(own.key);
-  return { start: node.start, end: node.end, markdown: markdownOf(sections, { caution, help }) };
+  const markdown = markdownOf([...shared, ...sections], { caution, help });
+  return { start: node.start, end: node.end, markdown };
 }
 
 /** What a row of the practice file says whose key is free: a check with its severity, or a sentence that is replaced. */
@@ -109,7 +112,11 @@ const procedureAt = ({ analysis: { note }, offset }: Said): Procedure | undefine
 
 function site(said: Said): readonly Section[] {
   const { note, context } = said.analysis;
-  return siteSections(said.text, note, procedureAt(said), context.tables);
+  const procedure = procedureAt(said);
+  return [
+    ...siteSections(said.text, note, procedure, context.tables),
+    ...takenOver(said.analysis, procedure),
+  ];
 }
 
 function stitchesDue(said: Said): readonly Section[] {

@@ -6,6 +6,7 @@ import type { MapNode, Range } from '../../note/tree/tree.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { locate, type Place } from '../analysis/locate.ts';
+import { takenOverAt } from './for-all.ts';
 import { entryOf, mapsOf } from '../../note/tree/maps.ts';
 
 /** Words of the note that lead to the page of a check. */
@@ -34,7 +35,7 @@ export function linksOf({ root, shapes, kind }: Analysis): readonly Link[] {
   });
 }
 
-/** From what is accepted to its finding, from `same-as` to the label, from an event's procedure to the procedure. */
+/** From what is accepted to its finding, from what holds for all to the procedures, from `same-as` to the label, from an event's procedure to the procedure. */
 export function definitionAt(analysis: Analysis, offset: number): Definition | undefined {
   const { note } = analysis;
   const place = locate(analysis.root, offset, analysis.shapes, analysis.kind);
@@ -42,9 +43,16 @@ export function definitionAt(analysis: Analysis, offset: number): Definition | u
   if (note === null || entry === undefined) return undefined;
   const accepted = acceptedAt(place);
   if (accepted !== undefined) return definition(entry, acceptedFindings(accepted, analysis));
-  if (place.onKey || node?.kind !== 'text') return undefined;
-  return definition(node, byKey.get(place.key?.key ?? '')?.(node.text.trim(), note) ?? []);
+  const origin = place.onKey ? entry : (node ?? entry);
+  const taken = definition(origin, takenOverAt(note, place.path));
+  return taken ?? (place.onKey ? undefined : meantBy(place, note));
 }
+
+/** The places that a word of the note means. */
+const meantBy = ({ node, key }: Place, note: Note): Definition | undefined =>
+  node?.kind === 'text'
+    ? definition(node, byKey.get(key?.key ?? '')?.(node.text.trim(), note) ?? [])
+    : undefined;
 
 const definition = ({ start, end }: Range, targets: readonly Range[]): Definition | undefined =>
   targets.length === 0 ? undefined : { origin: { start, end }, targets };
