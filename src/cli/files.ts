@@ -1,13 +1,10 @@
 import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
-import { largest, noteEnding, practiceName } from '../note/text/files.ts';
+import { isSkippedFolder, largest, noteEnding, practiceName } from '../note/text/files.ts';
 import { UsageError } from './arguments.ts';
 
 /** Stands for standard input on the command line and in reports. */
 export const standardInput = '-';
-
-/** Folders that hold no notes of the practice: packages, and copies of what a folder was before. */
-const isSkipped = (name: string): boolean => name === 'node_modules' || name.startsWith('.');
 
 /** The code under which a file that can't be read is reported, where the reader has none. */
 export const unreadable = 'yaml/unreadable';
@@ -78,7 +75,7 @@ function below(folder: string, cwd: string, entered: Set<string>): readonly stri
   for (const name of names.sort()) {
     const path = `${prefix}${name}`;
     if (name.endsWith(noteEnding)) found.push(path);
-    else if (!isSkipped(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
+    else if (!isSkippedFolder(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
   }
   return found;
 }

@@ -1,7 +1,7 @@
 import type { Note } from '../note/generated/types.ts';
+import { chartKey } from '../note/chart-numbers.ts';
 import { readNote } from '../note/read.ts';
 import type { IsoDate } from '../note/values/values.ts';
-import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Given } from './injections.ts';
 import { judgeDose } from './judge.ts';
@@ -10,10 +10,14 @@ import type { DoseJudgement, Elsewhere, KindSum, OthersOn } from './types.ts';
 /** What many notes say was given, by patient and day, so that notes of one day count together. */
 export class DayDoses {
   private readonly byPatient = new Map<string, Map<IsoDate, Day>>();
+  /** The first note with a text, by the text: a copy of it is no second visit. */
+  private readonly byText = new Map<string, string>();
+  /** Copies, by the path of the note whose text they have. */
+  private readonly copies = new Map<string, string>();
 
   /** Adds the visit of a note and the later days on which its events tell of more. */
   add(path: string, patient: string, dose: DoseJudgement): void {
-    const key = plainWord(patient);
+    const key = chartKey(patient);
     let days = this.byPatient.get(key);
     if (days === undefined) this.byPatient.set(key, (days = new Map<IsoDate, Day>()));
     for (const one of [dose, ...dose.later]) {
@@ -24,8 +28,17 @@ export class DayDoses {
     }
   }
 
-  /** Reads a note and adds what it says was given. One without a patient, or that can't be read, adds nothing. */
+  /**
+   * Reads a note and adds what it says was given. One without a patient, or that can't be read, adds nothing, nor does
+   * one with the text of another, byte for byte.
+   */
   read(path: string, text: string, tables: Tables): void {
+    const first = this.byText.get(text);
+    if (first !== undefined) {
+      if (first !== path) this.copies.set(path, first);
+      return;
+    }
+    this.byText.set(text, path);
     const note = readNote(text).value;
     const patient = note?.patient?.id?.value;
     if (note !== null && patient !== undefined) this.add(path, patient, judgeDose(note, tables));
@@ -33,8 +46,8 @@ export class DayDoses {
 
   /** What the other notes of a patient say of a day. */
   besides(path: string, patient: string | undefined, day: IsoDate): OthersOn {
-    const days = patient === undefined ? undefined : this.byPatient.get(plainWord(patient));
-    return days?.get(day)?.besides(path) ?? nobody;
+    const days = patient === undefined ? undefined : this.byPatient.get(chartKey(patient));
+    return days?.get(day)?.besides(this.copies.get(path) ?? path) ?? nobody;
   }
 
   /** The same for one note, whatever the day. */

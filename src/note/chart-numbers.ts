@@ -4,13 +4,22 @@ import { plainWord } from './words/word-table.ts';
 const identifier = /(?:^|[\s{,"'])(?:id|mrn|chart|chart-number)["']?[ \t]*:[ \t]*([^\n\r,}#]*)/gi;
 
 /**
+ * The form under which chart numbers are compared where a dose could be missed: X7701 and X-7701 are one patient. Never
+ * asked where a result or a step is taken for that of another note.
+ */
+export function chartKey(number: string): string {
+  const plain = plainWord(number);
+  return plain.replace(/[ _\u2010-\u2015-]/g, '') || plain;
+}
+
+/**
  * What may be the chart number of a note, in plain form: every word behind such a key, without reading the note, and
  * its patient's where it takes reading to know. More than its own may be among them, never less.
  */
 function chartNumbersIn(text: string): readonly string[] {
   const found = new Set<string>();
   for (const [, typed = ''] of text.matchAll(identifier)) {
-    const word = plainWord(typed.replace(/^\s*(["'])(.*)\1\s*$/, '$2'));
+    const word = chartKey(typed.replace(/^\s*(["'])(.*)\1\s*$/, '$2'));
     if (word === '' || /^[|>&*!?"']|\\/.test(word)) return numberRead(text);
     found.add(word);
   }
@@ -19,7 +28,7 @@ function chartNumbersIn(text: string): readonly string[] {
 
 function numberRead(text: string): readonly string[] {
   const patient = readNote(text).value?.patient?.id?.value;
-  return patient === undefined ? [] : [plainWord(patient)];
+  return patient === undefined ? [] : [chartKey(patient)];
 }
 
 /** Which of many notes may tell of one patient. */
@@ -48,7 +57,7 @@ export class ByPatient {
 
   /** The notes that may be of a patient. */
   of(patient: string): ReadonlySet<string> {
-    return this.paths.get(plainWord(patient)) ?? none;
+    return this.paths.get(chartKey(patient)) ?? none;
   }
 
   /** Every note that may share its patient with another. */

@@ -217,7 +217,18 @@ export const preparations = marked<PreparationRow>(meaning, [
   },
   {
     name: 'alcohol-free preparation',
-    synonyms: ['alcohol-free', 'no alcohol', 'without alcohol', 'nonalcoholic'],
+    synonyms: [
+      'alcohol-free',
+      'no alcohol',
+      'without alcohol',
+      'nonalcoholic',
+      'non-alcoholic',
+      'non-alcohol',
+      'nonalcohol',
+      'free of alcohol',
+      'does not contain alcohol',
+      'contains no alcohol',
+    ],
   },
   {
     name: 'benzalkonium chloride',

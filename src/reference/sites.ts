@@ -526,10 +526,8 @@ const leg = rows({ region: 'leg', group: 'leg' }, [
   [
     'popliteal fossa',
     'popliteal, back of knee, behind the knee, posterior knee, flexor knee',
-    {
-      group: 'joint flexor',
-      dressable: 'fold',
-    },
+    // Stitched as a leg is: the sources' shorter window for flexor joints is that of the elbow and the wrist.
+    { dressable: 'fold' },
   ],
   ['lower leg', '', belowKnee],
   ['shin', 'pretibial, pretibial leg, tibial, anterior lower leg, anterior leg, tibia', belowKnee],

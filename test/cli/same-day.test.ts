@@ -59,6 +59,28 @@ describe('notes of one patient and day', () => {
     assert.equal(over(await checked({ 'a.wheal.yaml': note('C-1'), 'b.wheal.yaml': block })).length, 2);
   });
 
+  it('are those of one patient with or without the hyphen of the number', async () => {
+    for (const id of ['C1', 'C 1', 'c-1', 'C_1', 'C–1']) {
+      const files = await checked({ 'a.wheal.yaml': note('C-1'), 'b.wheal.yaml': note(id) });
+      assert.equal(over(files).length, 2, id);
+    }
+  });
+
+  it('are not a note and its copy, byte for byte', async () => {
+    const copies = await checked({ 'a.wheal.yaml': note('C-1'), 'copy/a.wheal.yaml': note('C-1') });
+    assert.deepEqual(over(copies), []);
+    const third = await checked({
+      'a.wheal.yaml': note('C-1'),
+      'copy/a.wheal.yaml': note('C-1'),
+      'b.wheal.yaml': note('C-1', '2026-03-02 15:00'),
+    });
+    assert.equal(over(third).length, 3);
+    assert.deepEqual(
+      third.map(({ dose }) => dose.fraction?.toFixed(3)),
+      ['1.434', '1.434', '1.434'],
+    );
+  });
+
   it('count apart where patient or day differ', async () => {
     assert.deepEqual(over(await checked({ 'a.wheal.yaml': note('C-1'), 'b.wheal.yaml': note('C-2') })), []);
     assert.deepEqual(

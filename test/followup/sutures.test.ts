@@ -97,7 +97,8 @@ describe('suture windows', () => {
       ['right elbow', 10, 14],
       ['left knee', 10, 14],
       ['left antecubital fossa', 8, 10],
-      ['right popliteal fossa', 8, 10],
+      ['right popliteal fossa', 10, 14],
+      ['behind the left knee', 10, 14],
       ['scrotum', 7, 10],
     ] as const)
       assert.deepEqual([site, ...days(site)], [site, from, to]);

@@ -34,12 +34,22 @@ const rows: readonly Row[] = [
       numbers: '“{typed}” holds more than one number. Write the one amount that it was, with its unit.',
       about:
         '“{typed}” is an estimate, and a dose is not reckoned from one. Write the one amount that it was.',
-      'about-weight':
-        '“{typed}” is an estimate. Write the number with its unit, and beside it how it was learned, such as `weighed: stated`.',
+      strengths: '“{typed}”: {ratio} is not {strength}. Write the one strength that the vial bears.',
       length: '“{typed}” cannot be read as {wanted}. Write it like this: {example}.',
       range: '“{typed}” holds more than one number. Write the one length that it was, with its unit.',
       yesno: '“{typed}” is neither yes nor no. Write yes or no for {key}.',
     },
+  },
+  {
+    code: 'quantity/estimate',
+    severity: 'information',
+    title: 'A weight that is an estimate',
+    why: 'A dose by weight is as sure as the weight. Who reads the chart later sees from the key that nobody weighed the patient.',
+    messages: {
+      main: '“{typed}” is an estimate; doses are judged by {read}. Say so beside it: `weighed: estimated`.',
+    },
+    find: ({ note, problems }) =>
+      note.patient?.weighed?.value?.how === 'estimated' ? [] : problems('quantity/estimate'),
   },
   {
     code: 'quantity/not-understood',

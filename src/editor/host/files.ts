@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { largest, noteEnding, practiceName } from '../../note/text/files.ts';
+import { isSkippedFolder, largest, noteEnding, practiceName } from '../../note/text/files.ts';
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 
@@ -29,7 +29,7 @@ export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri
     const uri = vscode.Uri.joinPath(folder, name);
     // A link to a folder may lead back here.
     if (type === vscode.FileType.Directory) {
-      if (!skipped.has(name)) yield* filesBelow(uri);
+      if (!isSkippedFolder(name)) yield* filesBelow(uri);
     } else if (name.endsWith(noteEnding)) yield uri;
   }
 }
@@ -45,8 +45,6 @@ export function watched(name: string, tell: (uri: vscode.Uri) => void): readonly
   const watcher = vscode.workspace.createFileSystemWatcher(`**/${name}`);
   return [watcher, watcher.onDidChange(tell), watcher.onDidCreate(tell), watcher.onDidDelete(tell)];
 }
-
-const skipped = new Set(['node_modules', '.git']);
 
 function decoded(bytes: Uint8Array): Loaded {
   const refused = { code: 'yaml/not-text' };

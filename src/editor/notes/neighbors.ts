@@ -1,8 +1,7 @@
 import * as vscode from 'vscode';
 import { DayDoses } from '../../dose/day-doses.ts';
 import { inSlices } from '../../followup/slices.ts';
-import { ByPatient } from '../../note/chart-numbers.ts';
-import { plainWord } from '../../note/words/word-table.ts';
+import { ByPatient, chartKey } from '../../note/chart-numbers.ts';
 import { pace } from '../host/clock.ts';
 import { isNoteFile, isPractice, load, notesIn, watched } from '../host/files.ts';
 import type { Practices } from '../host/practices.ts';
@@ -87,7 +86,7 @@ class Folder {
     if (!this.isKnown) return undefined;
     const paths = [...this.byPatient.of(patient)];
     if (paths.every((path) => path === note)) return nobody;
-    const key = plainWord(patient);
+    const key = chartKey(patient);
     if (!this.doses.has(key)) {
       this.doses.set(key, undefined);
       this.next(() => this.readDoses([key]));

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { Timer } from '../host/clock.ts';
 import { isNoteFile } from '../host/files.ts';
+import { isSkippedFolder } from '../../note/text/files.ts';
 import type { OpenList } from './list.ts';
 import type { Practices } from '../host/practices.ts';
 
@@ -102,8 +103,7 @@ const documentEvents = ({ changed }: Answers): readonly vscode.Disposable[] => [
   }),
 ];
 
-const skipped = /\/(?:node_modules|\.git)\//;
-
 /** Whether a file is one of the workspace's, and in none of the folders that are left out. */
 const isOurs = (uri: vscode.Uri): boolean =>
-  vscode.workspace.getWorkspaceFolder(uri) !== undefined && !skipped.test(uri.path);
+  vscode.workspace.getWorkspaceFolder(uri) !== undefined &&
+  !vscode.workspace.asRelativePath(uri, false).split('/').slice(0, -1).some(isSkippedFolder);

@@ -20,6 +20,8 @@ export type { Kind } from './units.ts';
 /** What says that a number is only about right. */
 const estimate = /^(?:[~≈]|(?:about|around|approx(?:\.|imately)?|circa|ca?\.)\s)\s*(?=\d)/i;
 
+const estimateAfter = /(?:,? ?\b|,? ?\()(?:est\b\.?|estimated?|approx(?:\b\.?|imately))\)?$/i;
+
 /** How a weight was learned, which has a key of its own. */
 const weighing =
   /^\(?(?:measured|weighed|stated|(?:self-)?reported|(?:by|per) (?:patient|parent)|(?:from |in )?chart)\b/i;
@@ -92,13 +94,26 @@ function readUnusual(text: string, kind: Kind, key: string): Reading<Quantity> {
   if (typed.typed.length > longestRead) return unread(unreadable(typed, kind));
   const sign = /^[-−–]\s*(?=[\d.,])/.exec(typed.typed);
   if (sign) return unread(problemAt(typed, 'quantity/not-positive', { form: 'negative' }));
-  if (kind !== 'length' && estimate.test(typed.typed))
-    return unread(
-      problemAt(typed, 'quantity/unreadable', { form: kind === 'weight' ? 'about-weight' : 'about' }),
-    );
+  const about = kind === 'length' ? null : estimate.exec(typed.typed);
+  if (about !== null && kind !== 'weight')
+    return unread(problemAt(typed, 'quantity/unreadable', { form: 'about' }));
+  if (about !== null) return estimated(part(typed, about[0].length), typed, key);
+  const after = kind === 'weight' ? estimateAfter.exec(typed.typed) : null;
+  if (after !== null) return estimated(part(typed, 0, after.index), typed, key);
   const pieces = readPieces(typed, kind, rulesOf(kind, key));
   if ('code' in pieces) return unread(pieces);
   return judged(pieces.value, rulesOf(kind, key), typed, pieces.problems);
+}
+
+/** A weight that is only about right: it is used, and said to be an estimate. */
+function estimated(amount: Stretch, whole: Stretch, key: string): Reading<Quantity> {
+  const pieces = readPieces(amount, 'weight', rulesOf('weight', key));
+  if ('code' in pieces) return unread(pieces);
+  const problems = [
+    ...pieces.problems,
+    problemAt(whole, 'quantity/estimate', { args: { read: amount.typed } }),
+  ];
+  return judged(pieces.value, rulesOf('weight', key), amount, problems);
 }
 
 /** Pairs of units that are typed together, the second being less than one of the first: `8 lb 4 oz`, `5 ft 6 in`. */

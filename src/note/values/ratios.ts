@@ -43,10 +43,37 @@ export function readDilution(text: string): Reading<Dilution> {
   if (presentWords.has(word)) return unread(problemAt(typed, 'quantity/strength-unsaid'));
   const other = otherDilution.exec(typed.typed);
   if (other) return ratioReading(typed, ratioOf(other));
+  const both = ratioAndStrength(typed);
+  if (both !== undefined) return both;
   const bare = /^\d{1,3},?000$/.test(word) ? [`1:${typed.typed}`] : [];
   if (bare.length > 0 || !/[a-zµμ%]/.test(word)) return unread(unreadableDilution(typed, bare));
   return strengthReading(text, typed);
 }
+
+/** A ratio and the strength that it means, in either order: `1:100,000 (10 mcg/mL)`. */
+const ratioFirst = /^(1\s?[:/].*?)\s?(?:[(=,;]|\s)\s?(\d[\d.,]*\s?(?:[µμu]|mc|m)g\s?\/\s?m[lL])\)?$/;
+const strengthFirst = /^(\d[\d.,]*\s?(?:[µμu]|mc|m)g\s?\/\s?m[lL])\s?[(=,;]?\s?(1\s?[:/].*?)\)?$/;
+
+/** Undefined where a text does not say the strength in both ways. */
+function ratioAndStrength(typed: Stretch): Reading<Dilution> | undefined {
+  const first = ratioFirst.exec(typed.typed);
+  const [, ratioText, strengthText] = first ?? swapped(strengthFirst.exec(typed.typed));
+  if (ratioText === undefined || strengthText === undefined) return undefined;
+  const ratio = readDilution(ratioText);
+  const strength = readDilution(strengthText);
+  if (ratio.value?.ratio === undefined || strength.value === undefined) return undefined;
+  const [meant, said] = [ratio.value.microgramsPerMl, strength.value.microgramsPerMl];
+  if (Math.abs(meant - said) <= 0.01 * meant) return { value: ratio.value, problems: [] };
+  return unread(
+    problemAt(typed, 'quantity/unreadable', {
+      form: 'strengths',
+      args: { ratio: ratioText, strength: strengthText },
+    }),
+  );
+}
+
+const swapped = (match: RegExpExecArray | null): readonly (string | undefined)[] =>
+  match === null ? [] : [match[0], match[2], match[1]];
 
 function ratioOf([, grouped, digits, thousands]: RegExpExecArray): number {
   if (grouped !== undefined) return Number(grouped.replace(/\D/g, ''));
@@ -103,13 +130,30 @@ const mixtureWords: ReadonlyMap<string, Mixture> = new Map([
 
 const mixtureForm = /^(\d{1,3}(?:\.\d{1,2})?)\s?(?::|\/|\bto\b)\s?(\d{1,3}(?:\.\d{1,2})?)$/;
 
+/** The strengths in which bicarbonate is sold: how much of it there is makes no difference to the anesthetic. */
+export const isBicarbonateStrength = (text: string): boolean => /^(?:8\.4|7\.5|4\.2)\s?%$/.test(text);
+
+/** Words about the bicarbonate beside the parts of a mixture, and its strength. */
+const aboutBicarbonate =
+  /(?:8\.4|7\.5|4\.2)\s?%|\bw\/|\b(?:with|using|of|in|sodium|bicarb(?:onate)?|nahco3|buffered)\b|[(),]/gi;
+
+/** The parts of a mixture without the strength of the bicarbonate: `9:1 with 8.4% sodium bicarbonate`. */
+function withoutStrength(typed: Stretch): Stretch {
+  if (!/%|bicarb|nahco3/i.test(typed.typed)) return typed;
+  const left = typed.typed.replace(aboutBicarbonate, (words) => ' '.repeat(words.length));
+  const { typed: parts, from } = trimmed(left);
+  return parts === '' ? { ...typed, typed: 'buffered' } : { typed: parts, from: typed.from + from };
+}
+
 /** Reads parts of anesthetic to parts of bicarbonate, 9:1, or whether it is buffered at all. */
 export function readMixture(text: string): Reading<Mixture> {
-  const typed = trimmed(text);
+  const whole = trimmed(text);
+  if (whole.typed.length > longestRead) return unread(unreadableMixture(whole));
+  const typed = withoutStrength(whole);
   const match = mixtureForm.exec(typed.typed);
   if (!match) {
-    const value = typed.typed.length > longestRead ? undefined : mixtureWords.get(typed.typed.toLowerCase());
-    return value === undefined ? unread(unreadableMixture(typed)) : { value, problems: noProblems };
+    const value = mixtureWords.get(typed.typed.toLowerCase());
+    return value === undefined ? unread(unreadableMixture(whole)) : { value, problems: noProblems };
   }
   const [, first = '', second = ''] = match;
   const anesthetic = Number(first);

@@ -57,6 +57,6 @@ export interface Mixture {
 }
 
 export interface Weighed {
-  readonly how: 'measured' | 'stated' | 'chart';
+  readonly how: 'measured' | 'stated' | 'chart' | 'estimated';
   readonly on: IsoDate | undefined;
 }

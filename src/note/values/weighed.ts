@@ -44,9 +44,16 @@ const waysOfWeighing: ReadonlyMap<string, Weighed['how']> = new Map([
   ['chart', 'chart'],
   ['from chart', 'chart'],
   ['in chart', 'chart'],
+  ['estimated', 'estimated'],
+  ['estimate', 'estimated'],
+  ['est', 'estimated'],
+  ['est.', 'estimated'],
+  ['approximate', 'estimated'],
+  ['estimated by parent', 'estimated'],
+  ['estimated by patient', 'estimated'],
 ]);
 
-/** Reads how a weight was learned, measured, stated or from the chart, with or without the date. A date alone is that of measuring. */
+/** Reads how a weight was learned, measured, stated, from the chart or estimated, with or without the date. A date alone is that of measuring. */
 export function readWeighed(text: string): Reading<Weighed> {
   const typed = trimmed(text);
   if (typed.typed.length > longestRead) return unread(unreadableWeighing(typed));
@@ -70,6 +77,6 @@ const unreadableWeighing = (typed: Stretch): Problem =>
   problemAt(typed, 'quantity/unreadable', {
     args: {
       wanted: 'how the weight was learned',
-      example: 'measured, stated or chart, with the date if known',
+      example: 'measured, stated, chart or estimated, with the date if known',
     },
   });

@@ -3,6 +3,7 @@ import { agents, type AgentRow } from '../../reference/agents.ts';
 import { withTradeNames } from '../../reference/trade-names.ts';
 import { tokensOf, type Token } from './dictated-tokens.ts';
 import { nearest } from '../text/nearest.ts';
+import { isBicarbonateStrength } from '../values/ratios.ts';
 import { problemAt, trimmed } from '../values/reading.ts';
 import { WordTable } from './word-table.ts';
 
@@ -150,7 +151,7 @@ class Line {
   private take(at: number): number {
     const token = this.tokens[at]!;
     if (token.kind === 'quantity') return this.takeQuantity(token, at);
-    if (token.kind === 'ratio') return this.put(this.keyOfRatio(token, at), token);
+    if (token.kind === 'ratio') return this.takeRatio(token, at);
     if (token.kind === 'word') return this.takeName(at) || this.takeWord(token, at);
     if (token.kind === 'number' || !this.isSeparator(token, at)) this.left.push(at);
     return 1;
@@ -168,11 +169,39 @@ class Line {
   private takeQuantity(token: Token, at: number): number {
     if (token.of !== 'concentration') return this.put(token.of ?? 'volume', token, token, token.says);
     const strong = /(?:%|cent|pct)$/i.test(token.text);
+    if (strong && this.isMixed && isBicarbonateStrength(token.text)) return 1;
+    if (!strong && this.isSameStrength(at, 'ratio')) return this.widen('epinephrine', at);
     const ofEpinephrine =
       !strong &&
       (this.roleAt(at - 1) === 'epinephrine' ||
         (this.roleAt(at + 1) === 'epinephrine' && /(?:[µμu]|mc)g/i.test(token.text)));
     return this.put(ofEpinephrine ? 'epinephrine' : 'concentration', token, token, token.says);
+  }
+
+  private takeRatio(token: Token, at: number): number {
+    const key = this.keyOfRatio(token, at);
+    const isSame = key === 'epinephrine' && this.isSameStrength(at, 'quantity');
+    return isSame ? this.widen(key, at) : this.put(key, token);
+  }
+
+  /** Whether what is before a strength of epinephrine is the same in another form: `1:100,000 (10 mcg/mL)`. */
+  private isSameStrength(at: number, kind: Token['kind']): boolean {
+    const before = this.tokens[at - 1];
+    const other = before?.kind === 'mark' && /[(=,]/.test(before.text) ? this.tokens[at - 2] : before;
+    return other?.kind === kind && other.to === this.fields.get('epinephrine')?.to;
+  }
+
+  /** Lets the words of a key reach to a token, and over a bracket that closes there; answers how many tokens. */
+  private widen(key: string, at: number): number {
+    const closes = this.tokens[at + 1]?.text === ')';
+    if (this.left.at(-1) === at - 1) this.left.pop();
+    const last = this.tokens[closes ? at + 1 : at]!;
+    this.fields.set(key, { ...this.fields.get(key)!, to: last.to });
+    return closes ? 2 : 1;
+  }
+
+  private get isMixed(): boolean {
+    return this.tokens.some(({ text }) => roles.get(text.toLowerCase()) === 'buffer');
   }
 
   private keyOfRatio(token: Token, at: number): string {
@@ -181,8 +210,7 @@ class Line {
     if (before === 'on' || before === 'off') return before;
     if (before === 'at') return 'time';
     if (second.replace(/\D/g, '').length > 2 || /k/i.test(second)) return 'epinephrine';
-    const mixed = this.tokens.some((one) => roles.get(one.text.toLowerCase()) === 'buffer');
-    const isTime = /^\s?[0-5]\d/.test(second) && (!mixed || this.fields.has('buffered'));
+    const isTime = /^\s?[0-5]\d/.test(second) && (!this.isMixed || this.fields.has('buffered'));
     return isTime ? 'time' : 'buffered';
   }
 

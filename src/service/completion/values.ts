@@ -274,7 +274,7 @@ const byReader: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['dilution', fixed('1:100,000', '1:200,000', 'none')],
   ['mixture', fixed('9:1', 'no')],
   ['sutureSize', fixed('6-0', '5-0', '4-0', '3-0')],
-  ['weighed', fixed('measured', 'stated', 'chart')],
+  ['weighed', fixed('measured', 'stated', 'chart', 'estimated')],
   ['date', dates],
   ['moment', dates],
   ['word', words],

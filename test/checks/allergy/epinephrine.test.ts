@@ -14,9 +14,24 @@ describe('allergy/epinephrine', () => {
       '{to: epinephrine, reaction: my heart was racing}',
       '{to: epinephrine, reaction: rapid heart rate}',
       '{to: epinephrine, reaction: racing pulse and shaky}',
+      '{to: epinephrine, reaction: made heart race}',
+      '{to: epinephrine, reaction: tachy}',
+      '{to: epinephrine, reaction: pulse went up}',
+      '{to: epinephrine, reaction: increased HR}',
+      '{to: epinephrine, reaction: heart thumping}',
+      'epi makes heart race',
+      'palpitations from epinephrine',
       '{to: epinephrine, tolerates: dilute epinephrine}',
     ])
       flags('allergy/epinephrine', note(`[${entry}]`, anesthetic), { severity: 'warning' });
+  });
+
+  it('stays an error where the reaction was more than that', () => {
+    for (const entry of [
+      '{to: epinephrine, reaction: "racing heart, hives"}',
+      '{to: epinephrine, reaction: racing heart and swelling of the lips}',
+    ])
+      flags('allergy/epinephrine', note(`[${entry}]`, anesthetic), { severity: 'error' });
   });
 
   it('counts what is typed and can not be read', () => {

@@ -21,6 +21,9 @@ describe('hemostasis/fire', () => {
       'alcohol-free wipe',
       'alcohol-free antiseptic wipe',
       'chlorhexidine, alcohol-free',
+      'non-alcoholic chlorhexidine',
+      'nonalcohol wipe',
+      'chlorhexidine (contains no alcohol)',
     ])
       silent('hemostasis/fire', burnt(preparation, 'no', '[pressure, electrosurgery]'));
   });

@@ -42,10 +42,6 @@ describe('quantity/unreadable', () => {
   });
 
   it('says of an estimate what is missing', () => {
-    for (const weight of ['~62 kg', 'ca. 62 kg', 'approx. 62 kg', 'about 62 kg']) {
-      const [finding] = flags('quantity/unreadable', patient(`weight: ⟦${weight}⟧`), { severity: 'error' });
-      assert.match(messageOf(finding!), /an estimate.*`weighed: stated`/);
-    }
     const [finding] = flags('quantity/unreadable', injected('volume: ⟦~1 mL⟧'), { severity: 'error' });
     assert.match(messageOf(finding!), /“~1 mL” is an estimate.*the one amount/);
   });
@@ -53,6 +49,38 @@ describe('quantity/unreadable', () => {
   it('is silent where nothing is known yet', () => {
     silent('quantity/unreadable', injected('volume: ??'));
     silent('quantity/unreadable', injected('volume:'));
+  });
+});
+
+describe('quantity/estimate', () => {
+  const code = 'quantity/estimate';
+
+  it('says that a weight is used which is only about right', () => {
+    for (const weight of [
+      '~62 kg',
+      'ca. 62 kg',
+      'about 62 kg',
+      '62 kg est.',
+      '62 kg (estimated)',
+      '62 kg approx',
+    ]) {
+      const [finding] = flags(code, patient(`weight: ⟦${weight}⟧`), { severity: 'information' });
+      assert.match(messageOf(finding!), /judged by 62 kg.*`weighed: estimated`/);
+      silent('quantity/unreadable', patient(`weight: ${weight}`));
+    }
+  });
+
+  it('judges by that weight what a weight is judged by', () => {
+    flags('quantity/implausible', patient('weight: ~⟦620 kg⟧'));
+    silent(code, patient('weight: ~62'));
+    flags('quantity/unit-missing', patient('weight: ~⟦62⟧'));
+  });
+
+  it('is silent where the note says it beside the weight, and of a weight that was measured', () => {
+    for (const words of ['estimated', 'est.', 'estimated 2026-03-02'])
+      silent(code, patient(`weight: ~62 kg, weighed: ${words}`));
+    silent(code, patient('weight: 62 kg, weighed: measured'));
+    silent('quantity/unreadable', patient('weight: 62 kg, weighed: estimated'));
   });
 });
 

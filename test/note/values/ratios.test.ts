@@ -46,6 +46,27 @@ describe('reading how much epinephrine there is', () => {
       );
   });
 
+  it('takes a ratio with its strength for the ratio, where both say the same', () => {
+    for (const text of [
+      '1:100,000 (10 mcg/mL)',
+      '1:100,000 = 10 mcg/mL',
+      '1:100,000, 10 µg/mL',
+      '1:100,000 10 mcg/mL',
+      '1:100000 (0.01 mg/mL)',
+      '10 mcg/mL (1:100,000)',
+    ])
+      assert.deepEqual(
+        readDilution(text),
+        { value: { microgramsPerMl: 10, ratio: 100000 }, problems: [] },
+        text,
+      );
+    assert.equal(readDilution('1:80,000 (12.5 mcg/mL)').value?.microgramsPerMl, 12.5);
+    for (const text of ['1:100,000 (5 mcg/mL)', '5 mcg/mL (1:100,000)', '1:200,000 = 10 mcg/mL']) {
+      assert.deepEqual(problemsOf(text, readDilution(text)), [`quantity/unreadable/strengths [${text}]`]);
+      assert.equal(readDilution(text).value, undefined);
+    }
+  });
+
   it('reads that there is none', () => {
     for (const text of ['none', 'no', 'plain', 'without', 'None'])
       assert.deepEqual(readDilution(text), { value: { microgramsPerMl: 0, ratio: undefined }, problems: [] });
@@ -96,6 +117,29 @@ describe('reading a buffered mixture', () => {
     assert.deepEqual(readMixture('9:1').value, { buffered: true, parts: { anesthetic: 9, bicarbonate: 1 } });
     assert.deepEqual(readMixture('10:1').value?.parts, { anesthetic: 10, bicarbonate: 1 });
     assert.deepEqual(readMixture('3 to 1').value?.parts, { anesthetic: 3, bicarbonate: 1 });
+  });
+
+  it('reads the parts beside the strength of the bicarbonate', () => {
+    for (const text of [
+      '9:1 with 8.4%',
+      '9:1 with 8.4% sodium bicarbonate',
+      '9:1 (8.4% bicarb)',
+      '8.4% sodium bicarbonate, 9:1',
+      '9:1 w/ sodium bicarbonate 4.2%',
+      '9:1 with bicarbonate',
+    ])
+      assert.deepEqual(readMixture(text), {
+        value: { buffered: true, parts: { anesthetic: 9, bicarbonate: 1 } },
+        problems: [],
+      });
+    for (const text of ['8.4%', 'with 8.4% bicarbonate', 'sodium bicarbonate'])
+      assert.deepEqual(readMixture(text).value, { buffered: true, parts: undefined }, text);
+    assert.equal(readMixture('no bicarb').value?.buffered, false);
+    assert.deepEqual(problemsOf('1:9 with 8.4%', readMixture('1:9 with 8.4%')), [
+      'quantity/mixture-order [1:9] -> 9:1',
+    ]);
+    for (const text of ['9:1 with 1%', '9:1 with 8.4% bicarb, fresh', '1 mL 8.4% bicarb', '84%'])
+      assert.equal(readMixture(text).value, undefined, text);
   });
 
   it('has no parts where none are given', () => {

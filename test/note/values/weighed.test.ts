@@ -7,6 +7,8 @@ describe('reading how a weight was learned', () => {
     assert.deepEqual(readWeighed('measured').value, { how: 'measured', on: undefined });
     for (const text of ['Stated', 'per patient', 'patient-reported', 'by parent'])
       assert.deepEqual(readWeighed(text).value, { how: 'stated', on: undefined }, text);
+    for (const text of ['estimated', 'est.', 'Estimate', 'estimated by parent'])
+      assert.deepEqual(readWeighed(text).value, { how: 'estimated', on: undefined }, text);
     for (const text of ['measured today', 'today on our scale', 'on the clinic scale', 'in clinic'])
       assert.deepEqual(readWeighed(text).value, { how: 'measured', on: undefined }, text);
     for (const text of [

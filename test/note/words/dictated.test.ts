@@ -52,6 +52,17 @@ describe('a dictated injection', () => {
       ['1.5 mL lidocaine 1% no epi', { ...standard, epinephrine: 'no epi = none' }],
       ['1.5 mL lidocaine 1% buffered', { ...standard, buffered: 'buffered = yes' }],
       ['1.5 mL lidocaine 1% buffered with sodium bicarbonate 10:1', { ...standard, buffered: '10:1' }],
+      ['1.5 mL lidocaine 1% buffered 9:1 with 8.4% bicarb', { ...standard, buffered: '9:1' }],
+      ['1.5 mL lidocaine 1% (8.4% sodium bicarbonate 9:1)', { ...standard, buffered: '9:1' }],
+      ['1.5 mL lidocaine 1% buffered with 8.4% bicarbonate', { ...standard, buffered: 'buffered = yes' }],
+      [
+        '1.5 mL lidocaine 1% with epinephrine 1:100,000 (10 mcg/mL)',
+        { ...standard, epinephrine: '1:100,000 (10 mcg/mL)' },
+      ],
+      [
+        'lidocaine 1% 1.5 mL, epi 10 mcg/mL = 1:100,000, buffered 9:1',
+        { ...standard, epinephrine: '10 mcg/mL = 1:100,000', buffered: '9:1' },
+      ],
       ['1.5 mL lidocaine 1% not buffered', { ...standard, buffered: 'not buffered = no' }],
       ['1.5 mL lidocaine 1% at 10:13', { ...standard, time: '10:13' }],
       [
