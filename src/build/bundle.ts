@@ -8,6 +8,7 @@ import { siteIndexText } from '../note/words/site-words.ts';
 import { buildCoreFile } from './core-file.ts';
 import { factsDigest } from './facts-digest.ts';
 import { generate } from './generate.ts';
+import { byHand } from './pages.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
@@ -101,8 +102,8 @@ async function buildCore(bundle: Bundle, entry: string, commands: readonly strin
 }
 
 /**
- * All pages by the codes of their checks, as users read them: without the marks of what is generated and the place of the
- * source. In one file they take half the room that they take one by one in a package.
+ * What is written by hand on each page, by the code of its check; what is above it, the extension writes from the check.
+ * In one file they take half the room that they take one by one in a package.
  */
 function pagesOfChecks(): Readonly<Record<string, string>> {
   const folder = join(root, 'src', 'checks');
@@ -112,7 +113,7 @@ function pagesOfChecks(): Readonly<Record<string, string>> {
   return Object.fromEntries(
     names.map((name) => [
       name.slice(0, -'.md'.length).replaceAll('\\', '/'),
-      readFileSync(join(folder, name), 'utf8').replace(/^(?:<!-- .* -->|Source: .*)\n+/gm, ''),
+      byHand(readFileSync(join(folder, name), 'utf8')),
     ]),
   );
 }

@@ -70,10 +70,10 @@ describe('the package', () => {
     assert.deepEqual(files.get('extension/dist/extension.cjs'), readFileSync(bundle));
   });
 
-  it('holds the page of every check', () => {
+  it('holds the examples of every check', () => {
     const pages = JSON.parse(files.get('extension/dist/pages.json')!.toString()) as Record<string, string>;
     assert.deepEqual(Object.keys(pages).sort(), catalogue.map(({ code }) => code).sort());
-    for (const [code, page] of Object.entries(pages)) assert.ok(page.includes(`# ${code}`), code);
+    for (const [code, page] of Object.entries(pages)) assert.notEqual(page.trim(), '', code);
   });
 
   it('has an icon of at least 128 by 128 pixels', () => {

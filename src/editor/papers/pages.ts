@@ -1,4 +1,6 @@
 import * as vscode from 'vscode';
+import { catalogue } from '../../checks/index.ts';
+import { checkHead } from '../../documents/check-page.ts';
 import type { Language } from '../../documents/handout/index.ts';
 import { plain } from '../../documents/one-line.ts';
 import { escaped } from '../../documents/summary/markdown.ts';
@@ -60,10 +62,12 @@ export class Pages implements vscode.Disposable, vscode.TextDocumentContentProvi
     return code === undefined ? await this.own('src', uri.path) : await this.page(code);
   }
 
-  /** The page of a check; all of them stand in one file. */
+  /** The page of a check: what the check says of itself, and the examples, which are all in one file. */
   private async page(code: string): Promise<string> {
-    const pages = JSON.parse(await this.own('dist', 'pages.json')) as Readonly<Record<string, string>>;
-    return pages[code] ?? '';
+    const check = catalogue.find((one) => one.code === code);
+    if (check === undefined) return '';
+    const examples = JSON.parse(await this.own('dist', 'pages.json')) as Readonly<Record<string, string>>;
+    return `${checkHead(check)}\n${examples[code] ?? ''}`;
   }
 
   /** The text of a file of the extension's own. */
