@@ -16,7 +16,13 @@ export const refusals: ReadonlySet<string> = new Set([
 ]);
 
 /** Codes of findings that say that not all was judged. */
-const incomplete: ReadonlySet<string> = new Set([...refusals, 'record/check-failed', 'record/more-findings']);
+const incomplete: ReadonlySet<string> = new Set([
+  ...refusals,
+  'practice/lowered-danger',
+  'practice/not-in-force',
+  'record/check-failed',
+  'record/more-findings',
+]);
 
 export const familyOf = (code: string): string => code.slice(0, code.indexOf('/'));
 

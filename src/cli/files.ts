@@ -82,6 +82,16 @@ function below(folder: string, cwd: string, entered: Set<string>): readonly stri
 
 const isFolder = (full: string): boolean => attempt(() => statSync(full).isDirectory()) === true;
 
+/** Whether a name is taken, be it by what can't be read, or by a link that leads nowhere. */
+export function isThere(full: string): boolean {
+  try {
+    return lstatSync(full, { throwIfNoEntry: false }) !== undefined;
+  } catch (error) {
+    // A part of the path is a file: nothing is below it. Everything else may hide what is there.
+    return !(error instanceof Error && 'code' in error && error.code === 'ENOTDIR');
+  }
+}
+
 /** Whether something is there that can be reached. */
 export const exists = (full: string): boolean =>
   attempt(() => statSync(full, { throwIfNoEntry: false })) !== undefined;

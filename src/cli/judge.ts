@@ -12,7 +12,7 @@ import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
 import { isPractice, standardInput, unreadable, type FileFault } from './files.ts';
 import { loadFrom } from './notes.ts';
-import type { PracticeFile, Practices } from './practices.ts';
+import { usedPath, type PracticeFile, type Practices } from './practices.ts';
 
 /** Lines and characters from 0, as editors count. */
 export interface LineRange {
@@ -87,10 +87,11 @@ export async function checkFile(
   if ('fault' in opened) return notRead(path, 'note', opened.fault);
   const { source, judgement, practice } = opened;
   const lines = new Lines(source.text);
+  const used = usedPath(practice);
   return {
     path,
     kind: 'note',
-    ...(practice === undefined ? {} : { practice: practice.path }),
+    ...(used === undefined ? {} : { practice: used }),
     findings: judgement.findings.map((finding) => reported(finding, lines)),
     shown: () => together(judgement.findings, source.value).map((finding) => reported(finding, lines)),
     dose: judgement.dose,

@@ -7,7 +7,7 @@ import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
 import { largest } from '../note/text/files.ts';
 import { decoded, isPractice, load, standardInput, type Loaded } from './files.ts';
-import type { Practices } from './practices.ts';
+import { gapsOf, type Practices } from './practices.ts';
 
 /** A note that was read, with the tables of its practice. */
 export interface NoteFile {
@@ -48,6 +48,10 @@ export async function readNotes(
       console.error(`wheal: ${plain(path)} can't be read: ${why}; it is missing from what follows\n`);
       notRead.push({ path, why });
     }
+  }
+  for (const gap of gapsOf(practices)) {
+    console.error(`wheal: ${plain(gap.path)}: ${gap.why}; published values hold in what follows\n`);
+    notRead.push(gap);
   }
   return { notes, notRead };
 }

@@ -1,9 +1,10 @@
 import { dirname, isAbsolute, join, relative, resolve } from 'node:path';
 import type { Practice } from '../note/generated/types.ts';
 import { readPractice, type Source } from '../note/read.ts';
-import { referenceTables, tablesOf, type Tables, type Trust } from '../practice/tables.ts';
+import { tablesFrom, unreadTables, type Tables, type Trust } from '../practice/tables.ts';
+import type { NotRead } from '../documents/not-read.ts';
 import { practiceName } from '../note/text/files.ts';
-import { exists, load, type Loaded } from './files.ts';
+import { exists, isThere, load, type Loaded } from './files.ts';
 
 /** A practice file as it was found above a note. */
 export interface PracticeFile {
@@ -44,7 +45,8 @@ export class Practices {
 
   private search(folder: string): PracticeFile | undefined {
     const full = join(folder, practiceName);
-    if (exists(full)) return this.read(full);
+    // One that is there and can't be read must not give way to another further up.
+    if (isThere(full)) return this.read(full);
     const parent = dirname(folder);
     return parent === folder || exists(join(folder, '.git')) ? undefined : this.in(parent);
   }
@@ -53,7 +55,7 @@ export class Practices {
     const loaded = load(full);
     const source = readPractice('text' in loaded ? loaded.text : '');
     const trust = { holidays: holidaysBeside(full, source.value) };
-    const tables = source.value === null ? referenceTables : tablesOf(source.value, trust);
+    const tables = 'text' in loaded ? tablesFrom(source, trust) : unreadTables;
     const near = relative(this.cwd, full);
     return {
       path: near.startsWith('..') || isAbsolute(near) ? full : near,
@@ -65,6 +67,16 @@ export class Practices {
     };
   }
 }
+
+/** The path of a practice file that was used; undefined where nothing of it could be. */
+export const usedPath = (practice: PracticeFile | undefined): string | undefined =>
+  practice?.tables.gap?.form === 'file' ? undefined : practice?.path;
+
+/** Practice files of which something that matters is not in force, with the reason, as notes that were not read are listed. */
+export const gapsOf = (practices: Practices): readonly NotRead[] =>
+  practices
+    .used()
+    .flatMap(({ path, tables: { gap } }) => (gap === undefined ? [] : [{ path, why: gap.why }]));
 
 /** The text of the calendar that a practice file names; undefined where it names none or it can't be read. */
 function holidaysBeside(full: string, practice: Practice | null): string | undefined {

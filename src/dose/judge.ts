@@ -257,6 +257,7 @@ class Judged implements DoseJudgement {
     if (this.others?.unjudged === true)
       return 'another note of this patient on that day has an anesthetic that cannot be counted';
     if (this.groups.length === 0) return creamsBecause(this.creams);
+    if (this.tables.gap !== undefined) return this.tables.gap.why;
     if (this.facts.kg === undefined) return 'no weight';
     return needsAge(this.facts) ? 'no age, and a weight under 50 kg' : undefined;
   }

@@ -43,6 +43,7 @@ export interface NoMaximum {
 /** The most that may be given of a product to a patient who has had none today. */
 export function maxDose(query: DoseQuery, tables: Tables): MaxDose | NoMaximum {
   const { agent, kg, mgPerMl } = query;
+  if (tables.gap !== undefined) return { why: tables.gap.why };
   if (!agent.limited) return { why: `${agent.name} has no dose limit of this kind` };
   if (agent.form !== 'injected')
     return { why: `${agent.name} is limited by its amount and area, not by mg/kg` };

@@ -6,11 +6,11 @@ import type { Range } from '../note/tree/tree.ts';
 import type { WordTable } from '../note/words/word-table.ts';
 import { terms } from '../reference/follow-up.ts';
 import type { SiteRow } from '../reference/sites.ts';
-import { sutureWindows, type PracticeSutureWindow } from '../reference/suture-windows.ts';
+import type { PracticeSutureWindow } from '../reference/suture-windows.ts';
 import type { Args } from '../note/tree/finding.ts';
 import type { Faults } from './faults.ts';
 import { approvalOf, type Approval } from './limits.ts';
-import { usualOverdue, type Overdue, type SeverityWord } from './settings.ts';
+import { publishedDays, usualOverdue, type Overdue, type SeverityWord } from './settings.ts';
 
 /**
  * The checks by which nothing that was sent or promised is lost, with their own severities; a test holds them to the
@@ -53,6 +53,11 @@ export class ClosedLoop {
 
   /** The severities that may be used. */
   severities(wanted: ReadonlyMap<string, SeverityWord>): ReadonlyMap<string, SeverityWord> {
+    const [first] = this.practice.severities ?? [];
+    if (!this.trusted && first !== undefined) {
+      this.faults.add('loosening-ignored', first, {}, 'severities');
+      return new Map();
+    }
     const places = new Map((this.practice.severities ?? []).map((entry) => [entry.name, entry]));
     return new Map(
       [...wanted].filter(([code, own]) => {
@@ -67,8 +72,9 @@ export class ClosedLoop {
   overdue(wanted: Overdue): Overdue {
     const used: { -readonly [Key in keyof Overdue]: Overdue[Key] } = { ...wanted };
     for (const { key, leaf, what, usual, unit } of termsOf(this.practice)) {
-      const own = leaf?.value;
-      if (leaf === undefined || own === undefined || own <= most * usual) continue;
+      const own = wanted[key];
+      // What is out of proportion has a fault of its own.
+      if (leaf === undefined || own === undefined || own !== leaf.value || own <= most * usual) continue;
       if (!this.allows(leaf, 'term', { what, own: `${own} ${unit}`, usual: `${usual} ${unit}` }))
         Object.assign(used, { [key]: usualOverdue[key] });
     }
@@ -81,7 +87,7 @@ export class ClosedLoop {
     sites: WordTable<SiteRow>,
   ): readonly PracticeSutureWindow[] {
     return wanted.filter(({ site, to }) => {
-      const usual = latestFor(site, sites);
+      const usual = publishedDays(site, sites)?.last;
       if (usual === undefined || to <= most * usual) return true;
       const at = this.practice.sutureWindows?.find((one) => one.to?.value === to)?.to ?? this.practice;
       return this.allows(at, 'window', {
@@ -144,15 +150,11 @@ const termsOf = ({ overdue }: Practice): readonly Term[] => [
     usual: terms.tellingUrgent.count,
     unit: 'working days',
   },
+  {
+    key: 'attempts',
+    leaf: overdue?.attempts,
+    what: 'a letter is proposed',
+    usual: usualOverdue.attempts,
+    unit: 'tries',
+  },
 ];
-
-/** The latest day that any source gives for a site, a region or a group; undefined where none does. */
-function latestFor(place: string, sites: WordTable<SiteRow>): number | undefined {
-  const groups = new Set(
-    sites.rows
-      .filter(({ name, region, group }) => name === place || region === place || group === place)
-      .map(({ group }) => group),
-  );
-  const days = sutureWindows.filter(({ group }) => groups.has(group)).map(({ to }) => to);
-  return days.length === 0 ? undefined : Math.max(...days);
-}

@@ -101,6 +101,7 @@ interface Laid {
 
 function laidOver(entry: PracticeLimit, base: LimitBase, rules: Rules, faults: Faults): readonly Laid[] {
   const agent = knownAgent(entry.agent, base.agents, faults);
+  if (entry.agent === undefined) faults.add('limit-without-number', entry.head, {}, 'agent');
   if (agent === undefined) return [];
   const figures = { mgPerKg: entry.maxMgPerKg?.value, capMg: entry.maxMg?.value };
   if (figures.mgPerKg === undefined && figures.capMg === undefined) {

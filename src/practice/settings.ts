@@ -4,9 +4,10 @@ import type { Leaf, OpenEntry } from '../note/tree/leaf.ts';
 import type { WordTable } from '../note/words/word-table.ts';
 import type { AuthorityRow } from '../reference/authorities.ts';
 import type { SiteRow } from '../reference/sites.ts';
-import type { PracticeSutureWindow } from '../reference/suture-windows.ts';
+import { sutureWindows, type PracticeSutureWindow } from '../reference/suture-windows.ts';
 import { plainWord } from '../note/words/word-table.ts';
 import type { Faults } from './faults.ts';
+import { bounded, pressBounds, termBounds, windowBounds } from './bounds.ts';
 import { defined, textOf } from './leaves.ts';
 
 /** What a practice tells its patients, in its own words; empty where it says nothing. */
@@ -91,8 +92,8 @@ export function factsOf(practice: Practice, faults: Faults): PracticeFacts {
       ointment: textOf(ointment),
       firstChange: textOf(firstChange),
       open: open?.value,
-      pressMinutes: pressMinutes?.value,
-      pressTimes: pressTimes?.value,
+      pressMinutes: bounded(pressMinutes, pressBounds.minutes, faults),
+      pressTimes: bounded(pressTimes, pressBounds.times, faults),
     },
     spelling: choice(practice.spelling, ['american', 'british'], faults) ?? usualFacts.spelling,
     language: choice(practice.language, ['en', 'es'], faults) ?? usualFacts.language,
@@ -112,23 +113,18 @@ function handoutOf({ handout }: Practice): HandoutFacts {
 const wordsOf = (entries: readonly OpenEntry[] | undefined): ReadonlyMap<string, string> =>
   new Map((entries ?? []).map(({ name, value }) => [name, textOf(value)]));
 
-/** The longest term of a practice in days. What is longer is a finding of the file, and no date. */
-const longestTerm = 10_000;
-
-const termOf = (leaf: Leaf<number> | undefined): number | undefined =>
-  leaf?.value === undefined || leaf.value > longestTerm ? undefined : leaf.value;
-
-export function overdueOf({ overdue }: Practice): Overdue {
+/** The terms of the practice; the usual one where its own is out of proportion. */
+export function overdueOf({ overdue }: Practice, faults: Faults): Overdue {
   const { result, fungalCulture, mycobacterialCulture, telling, cancer, attempts } = overdue ?? {};
   return {
     ...usualOverdue,
     ...defined({
-      result: termOf(result),
-      fungalCulture: termOf(fungalCulture),
-      mycobacterialCulture: termOf(mycobacterialCulture),
-      telling: termOf(telling),
-      cancer: termOf(cancer),
-      attempts: termOf(attempts),
+      result: bounded(result, termBounds.result, faults),
+      fungalCulture: bounded(fungalCulture, termBounds.fungalCulture, faults),
+      mycobacterialCulture: bounded(mycobacterialCulture, termBounds.mycobacterialCulture, faults),
+      telling: bounded(telling, termBounds.telling, faults),
+      cancer: bounded(cancer, termBounds.cancer, faults),
+      attempts: bounded(attempts, termBounds.attempts, faults),
     }),
   };
 }
@@ -173,9 +169,42 @@ export function windowsOf(
     if (name === undefined) faults.unknown('unknown-site', site, site.value, placesOf(sites));
     else if (from.value > to.value)
       faults.add('window-backwards', from, { site: name, from: from.value, to: to.value });
-    else return [{ site: name, from: from.value, to: to.value }];
+    else if (isWindow(from, to, name, sites, faults)) return [{ site: name, from: from.value, to: to.value }];
     return [];
   });
+}
+
+/** Whether stitches may come out on such days at all. */
+function isWindow(
+  from: Leaf<number>,
+  to: Leaf<number>,
+  site: string,
+  sites: WordTable<SiteRow>,
+  faults: Faults,
+): boolean {
+  if ([from, to].some((day) => bounded(day, windowBounds, faults) === undefined)) return false;
+  const usual = publishedDays(site, sites)?.first;
+  if (usual === undefined || to.value! >= usual / 2) return true;
+  faults.add('out-of-proportion', to, { site, value: to.value!, usual }, 'early');
+  return false;
+}
+
+/** The first and the last day that any source gives for a site, a region or a group; undefined where none does. */
+export function publishedDays(
+  place: string,
+  sites: WordTable<SiteRow>,
+): { readonly first: number; readonly last: number } | undefined {
+  const groups = new Set(
+    sites.rows
+      .filter(({ name, region, group }) => name === place || region === place || group === place)
+      .map(({ group }) => group),
+  );
+  const windows = sutureWindows.filter(({ group }) => groups.has(group));
+  if (windows.length === 0) return undefined;
+  return {
+    first: Math.min(...windows.map(({ from }) => from)),
+    last: Math.max(...windows.map(({ to }) => to)),
+  };
 }
 
 function* placesOf(sites: WordTable<SiteRow>): Generator<string> {

@@ -5,6 +5,7 @@ import { plainWord, type WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
 import type { Faults } from './faults.ts';
 import { defined, isUnread, textOf, textsOf } from './leaves.ts';
+import { nameDiffers } from './product-name.ts';
 
 /** A product that the practice keeps in stock, as its name stands for it in a note. */
 export interface StockProduct {
@@ -24,7 +25,7 @@ export interface StockProduct {
 
 /**
  * The products by their plain names. Left out is what names no known agent, what has a strength or dilution that
- * can't be read, and what takes a name for the second time: a note that uses it is then told that it is unknown.
+ * can't be read, what its name says otherwise, and what takes a name for the second time: a note that uses it is then told that it is unknown.
  */
 export function stockOf(
   products: readonly PracticeProduct[] | undefined,
@@ -37,7 +38,10 @@ export function stockOf(
     const agent = knownAgent(product.agent, agents, faults);
     if (product.product === undefined || name === '' || agent === undefined) continue;
     if (isUnread(product.concentration) || isUnread(product.epinephrine)) continue;
-    if (stock.has(plainWord(name))) faults.add('repeated-product', product.product, { product: name });
+    const differs = nameDiffers(name, product, agent, agents);
+    if (differs !== undefined)
+      faults.add('product-differs', product.product, { product: name, ...differs }, differs.form);
+    else if (stock.has(plainWord(name))) faults.add('repeated-product', product.product, { product: name });
     else stock.set(plainWord(name), rowOf(name, agent, product));
   }
   return stock;

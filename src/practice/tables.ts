@@ -1,5 +1,6 @@
 import type { Problem } from '../note/tree/finding.ts';
 import type { Practice } from '../note/generated/types.ts';
+import type { Source } from '../note/read.ts';
 import { agents, type AgentRow } from '../reference/agents.ts';
 import { endArteryAdvice, thinnerAdvice } from '../reference/advice.ts';
 import { aftercare } from '../reference/aftercare.ts';
@@ -64,6 +65,7 @@ import { WordTable } from '../note/words/word-table.ts';
 import { ClosedLoop, type LoosenedFollowUp } from './closed-loop.ts';
 import { closedDaysOf, weekend, type ClosedDays } from './closed-days.ts';
 import { Faults } from './faults.ts';
+import { gapOf, wholeGap, type Gap } from './gap.ts';
 import { limitsOf, type Loosened } from './limits.ts';
 import {
   authorityOf,
@@ -158,6 +160,8 @@ export interface Tables {
   readonly loosened: readonly Loosened[];
   /** Settings by which the practice follows what is open less closely than is usual. */
   readonly loosenedFollowUp: readonly LoosenedFollowUp[];
+  /** What of the practice's file is not in force though it is there; undefined where nothing is missing. */
+  readonly gap: Gap | undefined;
 }
 
 const followUp = {
@@ -236,7 +240,11 @@ export const referenceTables: Tables = {
   practice: usualFacts,
   loosened: [],
   loosenedFollowUp: [],
+  gap: undefined,
 };
+
+/** The tables where the practice has a file that can't be read: published values, and the word that they may not hold. */
+export const unreadTables: Tables = { ...referenceTables, gap: wholeGap };
 
 export interface Laid {
   readonly tables: Tables;
@@ -286,7 +294,7 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
     stock: stockOf(practice.stock, own.agents, faults),
     practiceWindows: loop.windows(windowsOf(practice, sites, faults), sites),
     closedDays: closedDaysOf(practice, { trusted, text: holidays }, faults),
-    overdue: loop.overdue(overdueOf(practice)),
+    overdue: loop.overdue(overdueOf(practice, faults)),
     practice: factsOf(practice, faults),
     severities: loop.severities(severitiesOf(practice, faults)),
     // Filled by what is above.
@@ -321,6 +329,13 @@ function traded(tables: Tables, practice: Practice, faults: Faults): Tables {
     otherMedicines: named(otherMedicines),
     preparations: named(preparations),
   };
+}
+
+/** The tables with a practice's file laid over them as it was read, with what of it is not in force. */
+export function tablesFrom(source: Source<Practice>, trust?: Trust): Tables {
+  const { tables, problems } = layOver(source.value, trust);
+  const gap = gapOf(source, problems);
+  return gap === undefined ? tables : { ...tables, gap };
 }
 
 /** The tables with a practice's file laid over them. */

@@ -5,7 +5,7 @@ import { catalogue, checkPractice, messageOf } from '../../src/checks/index.ts';
 import { checkFailed, moreFindings, notRecorded } from '../../src/checks/record/judging.ts';
 import type { Finding } from '../../src/note/tree/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
-import { tablesOf } from '../../src/practice/tables.ts';
+import { tablesFrom } from '../../src/practice/tables.ts';
 import { assertWords, judge } from './tester.ts';
 
 interface Example {
@@ -43,12 +43,10 @@ function written(text: string, info: string): string {
 }
 
 const findings = (code: string, { text, today, practice }: Example): readonly Finding[] =>
-  code.startsWith('practice/')
+  code.startsWith('practice/') && practice === undefined
     ? checkPractice(readPractice(text), { trusted: code !== 'practice/loosening-ignored' })
-    : judge(
-        text,
-        practice === undefined ? { today } : { today, tables: tablesOf(readPractice(practice).value) },
-      ).findings;
+    : judge(text, practice === undefined ? { today } : { today, tables: tablesFrom(readPractice(practice)) })
+        .findings;
 
 /** Reported by the runner about its own work, or put together of others: no note brings them about. */
 const withoutExamples: ReadonlySet<string> = new Set([checkFailed.code, moreFindings.code, notRecorded.code]);

@@ -15,7 +15,7 @@ describe('a list over a folder', () => {
       assert.equal(code, 1);
       assert.match(
         out,
-        /^Not looked at in full: 2 notes\.\n {2}b\.wheal\.yaml: .*no note.*\n {2}c\.wheal\.yaml: .*binary/m,
+        /^Not looked at in full: 2 files\.\n {2}b\.wheal\.yaml: .*no note.*\n {2}c\.wheal\.yaml: .*binary/m,
       );
       const json = JSON.parse((await wheal([command, '.', '--format', 'json'], { cwd })).out) as {
         notRead: readonly { note: string; why: string }[];

@@ -71,6 +71,8 @@ const rows: readonly Row[] = [
     'Whoever writes a folder that is not trusted must not be able to loosen a limit. The ceiling holds until the folder is trusted.',
     {
       followUp: 'In restricted mode {own} for {what} is not used. Trust this folder to use it.',
+      severities:
+        'In restricted mode the severities of the practice are not used, so every check keeps its own. Trust this folder to use them.',
       main: 'In restricted mode the limit for {product} is not used. Trust this folder to use it.',
       authority:
         'In restricted mode the ceilings of US prescribing information hold beside those of {authority}. Trust this folder to go by the latter alone.',
@@ -79,9 +81,12 @@ const rows: readonly Row[] = [
   [
     'limit-without-number',
     'error',
-    'A dose limit without a number',
+    'A dose limit without a number or an anesthetic',
     'The practice wanted a limit of its own, and none is in force.',
-    'This limit for {agent} has no number, so nothing is limited. Write `max-mg-per-kg`, `max-mg` or both.',
+    {
+      main: 'This limit for {agent} has no number, so nothing is limited. Write `max-mg-per-kg`, `max-mg` or both.',
+      agent: 'This limit names no anesthetic, so nothing is limited. Write `agent`.',
+    },
   ],
   [
     'shadowed-word',
@@ -147,6 +152,31 @@ const rows: readonly Row[] = [
     'A product name that stands for two products',
     'A note that names the product would be judged by the first, and the second may be stronger.',
     '“{product}” is in stock twice. Give each product a name of its own; until then the first counts.',
+  ],
+  [
+    'product-differs',
+    'error',
+    'A product whose name says another thing than its row',
+    'Whoever writes the name in a note means what it says, and the dose would be reckoned by the row.',
+    {
+      agent:
+        '“{product}” names {named}, and its row has {own}, so the product is not used. Correct the name or the row.',
+      strength:
+        '“{product}” says {named}, and its concentration is {own}, so the product is not used. Correct the name or the row.',
+      epinephrine:
+        '“{product}” says {named}, and its row has {own}, so the product is not used. Correct the name or the row.',
+    },
+  ],
+  [
+    'out-of-proportion',
+    'error',
+    'A number of the practice that is out of proportion',
+    'A slip in a term would put off what is overdue, or call everything overdue, and stitches would come out of a wound that does not hold.',
+    {
+      main: '{value} {what} is out of proportion, so the usual number is used. Write one from {low} to {high}.',
+      early:
+        'The window for stitches of the {site} ends on day {value}, less than half of the first published day, {usual}, so it is not used. Correct its days.',
+    },
   ],
   [
     'unknown-site',

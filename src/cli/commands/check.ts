@@ -61,6 +61,8 @@ function unnamed(practices: Practices, paths: readonly string[], cwd: string): r
   return practices
     .used()
     .filter(({ full }) => !named.has(full))
-    .map((practice) => checkPracticeFile(practice.path, practice))
-    .filter(hasErrors);
+    .flatMap((practice) => {
+      const checked = checkPracticeFile(practice.path, practice);
+      return practice.tables.gap !== undefined || hasErrors(checked) ? [checked] : [];
+    });
 }

@@ -49,7 +49,10 @@ export const dose: Command = {
     const tables = practice?.tables ?? referenceTables;
     const query = queryOf(given, tables);
     const max = maxDose(query, tables);
-    if ('why' in max) throw new UsageError(`${max.why}; no maximum can be given`);
+    if ('why' in max) {
+      const where = tables.gap === undefined ? '' : ` (${practice?.path ?? ''})`;
+      throw new UsageError(`${max.why}${where}; no maximum can be given`);
+    }
     console.write(
       format === 'json'
         ? `${safeJson(maxDoseJson(max, citation), 2)}\n`

@@ -1,11 +1,11 @@
 import { openListFormats } from '../../documents/open-list/open-list.ts';
 import type { NotRead } from '../../documents/not-read.ts';
-import { Caseload, type NoteFacts } from '../../followup/caseload.ts';
+import { Caseload, unreadFacts, type NoteFacts } from '../../followup/caseload.ts';
 import { inSlices } from '../../followup/slices.ts';
 import { dateOption, formatOption, UsageError } from '../arguments.ts';
 import { FactsReader } from '../facts.ts';
 import { filesOf, isPractice } from '../files.ts';
-import { Practices } from '../practices.ts';
+import { gapsOf, Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
 import { asOf, formatOf } from '../options.ts';
 import type { Command } from './command.ts';
@@ -25,7 +25,8 @@ export const open: Command = {
     const today = dateOption(given, 'as-of', console.today);
     if (given.paths.length === 0) throw new UsageError('open needs a path');
     const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
-    const reader = await FactsReader.for(given.paths, today, console, new Practices(console.cwd));
+    const practices = new Practices(console.cwd);
+    const reader = await FactsReader.for(given.paths, today, console, practices);
     const progress = new Progress(console, paths.length);
     const caseload = new Caseload();
     const notRead: NotRead[] = [];
@@ -47,9 +48,10 @@ export const open: Command = {
       },
       pace,
     );
+    for (const { path, why } of gapsOf(practices)) take(path, unreadFacts(why));
     progress.clear();
     const items = caseload.openOn(today);
-    console.write(openListFormats[format].write({ asOf: today, notes: caseload.size, items, notRead }));
+    console.write(openListFormats[format].write({ asOf: today, notes: paths.length, items, notRead }));
     await reader.keep();
     return items.some(({ group }) => group === 'look') ? 1 : 0;
   },

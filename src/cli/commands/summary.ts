@@ -6,7 +6,7 @@ import type { Console } from '../console.ts';
 import { needNote } from '../files.ts';
 import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
-import { Practices } from '../practices.ts';
+import { Practices, usedPath } from '../practices.ts';
 import { asOf, formatOf, out } from '../options.ts';
 import type { Command } from './command.ts';
 
@@ -28,7 +28,7 @@ export const summary: Command = {
         console,
       );
     const { source, judgement, tables, practice } = opened;
-    const model = summaryOf(source, judgement, { tables, practice: practice?.path, today });
+    const model = summaryOf(source, judgement, { tables, practice: usedPath(practice), today });
     if (!model.readable) return unreadable(model, path, format, console);
     await deliver(summaryFormats[format].write(model), given.options.get('out'), console);
     return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;

@@ -5,18 +5,21 @@ export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${p
 
 export const isNoteFile = (uri: vscode.Uri): boolean => uri.path.endsWith(noteEnding) && !isPractice(uri);
 
-export type Loaded = { readonly text: string } | { readonly code: string };
+export type Loaded = { readonly text: string } | { readonly code: string; readonly isThere: boolean };
 
 /** The text of a file, or the code of the check that says why there is none. */
 export async function load(uri: vscode.Uri): Promise<Loaded> {
   try {
     const { size } = await vscode.workspace.fs.stat(uri);
-    if (size > largest) return { code: 'yaml/too-large' };
+    if (size > largest) return { code: 'yaml/too-large', isThere: true };
     return decoded(await vscode.workspace.fs.readFile(uri));
-  } catch {
-    return { code: 'yaml/unreadable' };
+  } catch (error) {
+    return { code: 'yaml/unreadable', isThere: !isMissing(error) };
   }
 }
+
+const isMissing = (error: unknown): boolean =>
+  error instanceof vscode.FileSystemError && /^(?:FileNotFound|FileNotADirectory)$/.test(error.code);
 
 /** Every note and practice file below a folder, in the order of names. A folder that can't be read is among them itself. */
 export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri> {
@@ -47,7 +50,7 @@ export function watched(name: string, tell: (uri: vscode.Uri) => void): readonly
 }
 
 function decoded(bytes: Uint8Array): Loaded {
-  const refused = { code: 'yaml/not-text' };
+  const refused = { code: 'yaml/not-text', isThere: true };
   try {
     return bytes.includes(0) ? refused : { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch {

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { readPractice } from '../../note/read.ts';
 import type { Practice } from '../../note/generated/types.ts';
-import { referenceTables, tablesOf, type Tables, type Trust } from '../../practice/tables.ts';
+import { referenceTables, tablesFrom, unreadTables, type Tables, type Trust } from '../../practice/tables.ts';
 import { practiceName } from '../../note/text/files.ts';
 import { exists, isPractice, load, watched } from './files.ts';
 
@@ -76,13 +76,15 @@ async function search(
   const uri = vscode.Uri.joinPath(folder, practiceName);
   const loaded = await load(uri);
   if ('text' in loaded) {
-    const practice = readPractice(loaded.text).value;
+    const source = readPractice(loaded.text);
     const trust = {
       trusted: vscode.workspace.isTrusted,
-      holidays: await holidaysBeside(uri, practice, calendars),
+      holidays: await holidaysBeside(uri, source.value, calendars),
     };
-    return { uri, trust, text: loaded.text, tables: tablesOf(practice, trust) };
+    return { uri, trust, text: loaded.text, tables: tablesFrom(source, trust) };
   }
+  // One that is there and can't be read must not give way to another further up.
+  if (loaded.isThere) return { ...none, uri, tables: unreadTables };
   const parent = vscode.Uri.joinPath(folder, '..');
   const isTop = parent.path === folder.path || isWorkspaceFolder(folder);
   return isTop || (await exists(vscode.Uri.joinPath(folder, '.git'))) ? none : await above(parent);

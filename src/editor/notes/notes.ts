@@ -54,9 +54,10 @@ export class Notes implements vscode.Disposable {
     return document === undefined || document.isClosed ? undefined : await this.find(document);
   }
 
-  /** The practice file that a note is judged by. */
+  /** The practice file that a note is judged by; undefined where nothing of it could be used. */
   async practiceOf(note: vscode.Uri): Promise<vscode.Uri | undefined> {
-    return (await this.practices.of(note)).uri;
+    const { uri, tables } = await this.practices.of(note);
+    return tables.gap?.form === 'file' ? undefined : uri;
   }
 
   /** Findings of a file that is not open; undefined takes them away. */

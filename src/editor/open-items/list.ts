@@ -65,6 +65,8 @@ export class OpenList implements vscode.Disposable {
   private readonly caseload = new Caseload((path) => vscode.workspace.asRelativePath(vscode.Uri.parse(path)));
   private readonly known = new Map<string, KeptNote>();
   private readonly paths = new Set<string>();
+  /** Practice files of which something that matters is not in force. */
+  private readonly gaps = new Set<string>();
   /** Files that have changed or come since the folders were searched. */
   private readonly fresh = new Set<string>();
   private readonly bases = new WeakMap<FoundPractice, Promise<string>>();
@@ -96,6 +98,7 @@ export class OpenList implements vscode.Disposable {
     const mine = {};
     this.look = mine;
     this.fresh.clear();
+    this.forgetGaps();
     const wanted = (): boolean => this.look === mine;
     this.say({ looking: { done: 0, of: undefined }, stopped: undefined });
     await (this.recalled ??= this.recall());
@@ -158,7 +161,7 @@ export class OpenList implements vscode.Disposable {
   private async draw(): Promise<void> {
     const asOf = this.home.today();
     const items = await this.caseload.openInSlices(asOf, this.pace);
-    this.say({ asOf, items, notes: this.caseload.size });
+    this.say({ asOf, items, notes: this.caseload.size - this.gaps.size });
   }
 
   private say(news: Partial<OpenState>): void {
@@ -239,6 +242,7 @@ export class OpenList implements vscode.Disposable {
       return;
     }
     const practice = await this.home.practices.of(uri);
+    this.takeGap(practice);
     const key = await this.keyOf(practice, loaded.text);
     if (key !== undefined && this.known.get(path)?.key === key) return;
     const facts = factsOf(readNote(loaded.text), practice.tables);
@@ -255,6 +259,19 @@ export class OpenList implements vscode.Disposable {
       this.known.set(path, kept);
       this.unkept = true;
     }
+  }
+
+  /** A practice file that is not in force is something to look at. */
+  private takeGap({ uri, tables: { gap } }: FoundPractice): void {
+    const path = uri?.toString();
+    if (path === undefined || gap === undefined || this.gaps.has(path)) return;
+    this.gaps.add(path);
+    this.caseload.set(path, unreadFacts(gap.why));
+  }
+
+  private forgetGaps(): void {
+    for (const path of this.gaps) this.caseload.delete(path);
+    this.gaps.clear();
   }
 
   private drop(path: string): void {

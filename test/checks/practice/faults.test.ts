@@ -51,6 +51,38 @@ describe('faults of the practice file', () => {
     ['unknown-sentence', 'handout: {sentences: {en: {care-title: "for ⟦{name}⟧"}}}\n', 'gap'],
     ['unknown-sentence', 'handout: {sentences: {en: {care-dry-days: "{days} or ⟦{weeks}⟧"}}}\n', 'gaps'],
     ['unknown-choice', 'language: ⟦fr⟧\n'],
+    ['limit-without-number', 'limits: [{⟦max-mg⟧: 100}]\n', 'agent'],
+    ['out-of-proportion', 'overdue: {result: ⟦99999999999⟧, fungal-culture: ⟦0⟧, telling: ⟦400⟧}\n'],
+    ['out-of-proportion', 'overdue: {attempts: ⟦0⟧}\n'],
+    ['out-of-proportion', 'overdue: {attempts: ⟦99999⟧}\n'],
+    ['out-of-proportion', 'wound-care: {press-minutes: ⟦4000⟧, press-times: ⟦0⟧}\n'],
+    ['out-of-proportion', 'suture-windows: [{site: scalp, from: ⟦0⟧, to: 7}]\n'],
+    ['out-of-proportion', 'suture-windows: [{site: scalp, from: 7, to: ⟦1000⟧}]\n'],
+    ['out-of-proportion', 'suture-windows: [{site: scalp, from: 1, to: ⟦2⟧}]\n', 'early'],
+    ['looser-follow-up', 'overdue: {telling: ⟦12⟧}\n', 'term'],
+    ['looser-follow-up', 'overdue: {attempts: ⟦7⟧}\n', 'term'],
+    ['product-differs', 'stock: [{product: ⟦lido 1%⟧, agent: lidocaine, concentration: 0.1%}]\n', 'strength'],
+    [
+      'product-differs',
+      'stock: [{product: ⟦lido 10 mg/mL⟧, agent: lidocaine, concentration: 2%}]\n',
+      'strength',
+    ],
+    ['product-differs', 'stock: [{product: ⟦bupi⟧, agent: lidocaine, concentration: 1%}]\n', 'agent'],
+    [
+      'product-differs',
+      'stock: [{product: ⟦lido 1% epi⟧, agent: lidocaine, concentration: 1%}]\n',
+      'epinephrine',
+    ],
+    [
+      'product-differs',
+      'stock: [{product: ⟦lido plain⟧, agent: lidocaine, concentration: 1%, epinephrine: "1:100,000"}]\n',
+      'epinephrine',
+    ],
+    [
+      'product-differs',
+      'stock: [{product: ⟦"lido 1% 1:200,000"⟧, agent: lidocaine, concentration: 1%, epinephrine: "1:100,000"}]\n',
+      'epinephrine',
+    ],
   ] as const)
     it(`practice/${code} stands at ${/⟦.*?⟧/.exec(marked)?.[0] ?? ''}`, () => {
       faults(`practice/${code}`, marked, form);
@@ -63,6 +95,42 @@ describe('faults of the practice file', () => {
     faults('practice/loosening-ignored', 'authority: ⟦UK⟧\n', 'authority', untrusted);
     faults('practice/loosening-ignored', unmark(loose).text);
   });
+
+  it('leaves severities out in restricted mode, and says so once', () => {
+    const rows = 'severities: {⟦record/missing-depth⟧: off, follow-up/not-told: error}\n';
+    faults('practice/loosening-ignored', rows, 'severities', { trusted: false });
+    const { tables } = layOver(readPractice(unmark(rows).text).value, { trusted: false });
+    assert.equal(tables.severities.size, 0);
+  });
+
+  it('practice/lowered-danger keeps its severity', () => {
+    const text = 'severities: {dose/over-limit: off, practice/lowered-danger: off}\n';
+    const own = checkPractice(readPractice(text)).filter(({ code }) => code === 'practice/lowered-danger');
+    assert.deepEqual(
+      own.map(({ severity }) => severity),
+      ['warning', 'warning'],
+    );
+  });
+
+  it('leaves a product out whose name says another thing, so that a note with it is not judged', () => {
+    const { tables } = layOver(
+      readPractice('stock: [{product: lido 1%, agent: lidocaine, concentration: 0.1%}]\n').value,
+    );
+    assert.equal(tables.stock.size, 0);
+  });
+
+  for (const row of [
+    'product: lido 1% epi, agent: lidocaine, concentration: 10 mg/mL, epinephrine: "1:100,000"',
+    'product: "lido 1% 1:100,000", agent: lidocaine, concentration: 1%, epinephrine: 10 mcg/mL',
+    'product: lido 1% plain, agent: lidocaine, concentration: 1%',
+    'product: lido 1% no epi, agent: lidocaine, concentration: 1%, epinephrine: none',
+    'product: half and half 1% 0.5%, agent: lidocaine, concentration: 1%',
+    'product: blue vial, agent: lidocaine, concentration: 1%, epinephrine: "1:100,000"',
+    'product: lido 1% epi, agent: lidocaine, concentration: 1%, epinephrine: ??',
+  ])
+    it(`no name says another thing: ${row}`, () => {
+      faults('practice/product-differs', `stock: [{${row}}]\n`);
+    });
 
   for (const [rows, used] of [
     ['limits: [{agent: lidocaine, epinephrine: no, max-mg-per-kg: ⟦0⟧}]\n', 'limit'],
