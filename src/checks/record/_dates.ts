@@ -1,13 +1,14 @@
 import type { Args } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Specimen } from '../../note/generated/types.ts';
-import type { IsoDate, Moment } from '../../note/values/values.ts';
+import type { IsoDate, Moment, Occasion } from '../../note/values/values.ts';
 import type { Subject } from '../check.ts';
 import { shared } from '../shared.ts';
 
 /** A date of the note, the form of the messages about it, and what must have come before it. */
 export interface Dated {
-  readonly form: 'visit' | 'out' | 'sent' | 'received' | 'told' | 'tried' | 'event' | 'signed' | 'addendum';
+  readonly form:
+    'visit' | 'out' | 'collected' | 'sent' | 'received' | 'told' | 'tried' | 'event' | 'signed' | 'addendum';
   readonly date: IsoDate;
   readonly leaf: Leaf<unknown>;
   readonly after: Dated | undefined;
@@ -20,18 +21,19 @@ export class Walk {
   /** Adds a date; answers whichever lies later, it or what came before it. */
   add(
     form: Dated['form'],
-    leaf: Leaf<IsoDate> | Leaf<Moment> | undefined,
+    leaf: Leaf<IsoDate> | Leaf<Moment> | Leaf<Occasion> | undefined,
     after: Dated | undefined,
   ): Dated | undefined {
     const value = leaf?.value;
-    if (leaf === undefined || value === undefined) return after;
-    const one = { form, date: typeof value === 'string' ? value : value.date, leaf, after };
+    const date = typeof value === 'string' ? value : value?.date;
+    if (leaf === undefined || date === undefined) return after;
+    const one = { form, date, leaf, after };
     this.found.push(one);
     return after === undefined || one.date >= after.date ? one : after;
   }
 
-  addSpecimen({ sent, results }: Specimen, visit: Dated | undefined): void {
-    const left = this.add('sent', sent, visit);
+  addSpecimen({ collected, sent, results }: Specimen, visit: Dated | undefined): void {
+    const left = this.add('sent', sent, this.add('collected', collected, visit));
     for (const { received, told, attempts } of results ?? []) {
       const came = this.add('received', received, left);
       for (const { on } of told ?? []) this.add('told', on, came);

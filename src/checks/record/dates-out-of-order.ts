@@ -10,6 +10,7 @@ export const check: Check = {
   why: 'A specimen cannot be sent before the visit, nor a patient told before the result came. Due dates and the whole course are reckoned from these dates.',
   sources: [format, { source: 'closed-loop', mark: 'Q' }],
   messages: {
+    collected: 'The tissue is said to have been taken on {date}, before {other}. Check both dates.',
     sent: 'The specimen is said to have been sent on {date}, before {other}. Check both dates.',
     received: 'The result is said to have come on {date}, before {other}. Check both dates.',
     told: 'The patient is said to have been told on {date}, before {other}. Check both dates.',
@@ -18,6 +19,7 @@ export const check: Check = {
     signed: 'The note is said to have been signed on {date}, before the visit on {other}. Check both dates.',
     addendum: 'This addition is dated {date}, before the visit on {other}. Check both dates.',
     'before-visit': 'the visit',
+    'before-collected': 'when the tissue was taken',
     'before-sent': 'when the specimen was sent',
     'before-received': 'when the result came',
   },

@@ -47,11 +47,11 @@ function againstLandmarks({ procedure: { landmarks }, site, reading }: Located):
 
 /** Other texts of the procedure that name this very place on the other side. */
 function againstTexts(one: Located): readonly Report[] {
-  const { lesion, question } = one.procedure;
+  const { lesion, question, specimen = [] } = one.procedure;
   const [word] = one.reading.sides;
   const found: Report[] = [];
   if (word === undefined) return found;
-  for (const leaf of [lesion, question]) {
+  for (const leaf of [lesion, question, ...specimen.map(({ orientation }) => orientation)]) {
     const other = otherSideIn(leaf, one);
     if (other === undefined) continue;
     const { at, first, second } = other;

@@ -76,8 +76,8 @@ function requestRows(
     ...identifiers(note),
     { name: 'Sex', text: told(note.patient?.sex) },
     { name: 'Requested by', text: told(note.clinician) },
-    { name: 'Collected', text: note.visit?.value?.date },
-    { name: 'Time of collection', text: undefined },
+    { name: 'Collected', text: specimen.collected?.value?.date ?? note.visit?.value?.date },
+    { name: 'Time of collection', text: timeOf(specimen) },
     { name: 'Specimen', text: told(specimen.label) },
     { name: 'Site', text: siteOf(procedure) },
     ...(immunofluorescence || procedure.relation !== undefined
@@ -87,6 +87,7 @@ function requestRows(
     { name: 'Clinical findings', text: told(procedure.lesion) },
     { name: 'Clinical question', text: told(procedure.question) },
     { name: 'Procedure', text: procedureOf(procedure) },
+    ...optional('Orientation', told(specimen.orientation)),
     { name: 'In', text: told(specimen.medium) },
     { name: 'Tests', text: saidList(specimen.tests?.filter(({ pending }) => !pending)) },
     ...optional('Laboratory', told(specimen.laboratory)),
@@ -101,10 +102,14 @@ const labelRows = (note: Note, procedure: Procedure, specimen: Specimen): readon
   ...identifiers(note),
   { name: 'Specimen', text: told(specimen.label) },
   { name: 'Site', text: told(procedure.site) },
-  { name: 'Collected', text: note.visit?.value?.date },
+  { name: 'Collected', text: specimen.collected?.value?.date ?? note.visit?.value?.date },
   { name: 'By', text: told(note.clinician) },
   { name: 'In', text: told(specimen.medium) },
 ];
+
+/** The clock time at which the tissue was taken; undefined where the note does not say it. */
+const timeOf = ({ collected }: Specimen): string | undefined =>
+  collected?.value?.minutes === undefined ? undefined : said(collected)?.replace(/^\d{4}-\d\d-\d\d[ T]+/, '');
 
 const optional = (name: string, text: string | undefined): readonly RequestRow[] =>
   text === undefined ? [] : [{ name, text }];

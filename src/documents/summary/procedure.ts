@@ -140,6 +140,8 @@ function specimenOf(specimen: Specimen): string | undefined {
     said(specimen.label),
     notSentOf(specimen),
     saidAs('label on', specimen.labelOn),
+    saidAs('collected', specimen.collected),
+    saidAs('orientation:', specimen.orientation),
     saidAs('in', specimen.medium),
     saidList(specimen.tests),
     saidAs('to', specimen.laboratory),

@@ -101,6 +101,12 @@ export const dangerSources = {
   'media-memory': 'Media for tests that no manual read here names',
   'label-manuals':
     'Specimen manuals of two laboratories: two identifiers, label on the container and not on the lid, one container for each site',
+  'orientation-note':
+    'Bedford and Shah, Surgical Techniques Development 2012;2:e8 (abstract): the surgeon helps the pathologist to orient what may be malignant, usually by marker sutures',
+  'orientation-guide':
+    'open guide to pathology for clinicians, orientation of skin excisions: marked where another excision is likely, none needed where little is suspected; the direction of a mark has to be unambiguous',
+  'orientation-custom':
+    'page of a skin cancer education site: a single suture is at the superior margin, 12 o’clock, by custom',
   'insurer-tips':
     'Biopsy tips of a medical liability insurer: label in front of the patient, track every specimen',
   'laboratory-rejection': 'Laboratory reference manual: unlabeled or mismatched specimens are refused',

@@ -249,6 +249,7 @@ const inNote: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['implants', implants],
   ['material', products],
   ['medications', ({ tables }) => [{ text: 'none' }, ...named(tables.bloodThinners.rows)]],
+  ['orientation', fixed("suture at 12 o'clock", 'ink at', 'not oriented')],
   ['preparation', products],
   ['product', stock],
   ['same-as', labels],

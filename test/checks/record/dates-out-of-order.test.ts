@@ -7,6 +7,9 @@ describe('record/dates-out-of-order', () => {
 
   it('flags what is dated before the visit', () => {
     flags('record/dates-out-of-order', note('sent: ⟦2026-03-01⟧'), { severity: 'error', today });
+    flags('record/dates-out-of-order', note('collected: ⟦2026-03-01 16:20⟧'), { today });
+    flags('record/dates-out-of-order', note('collected: 2026-03-04 08:10, sent: ⟦2026-03-03⟧'), { today });
+    silent('record/dates-out-of-order', note('collected: 10:20, sent: 2026-03-02'), { today });
     flags('record/dates-out-of-order', note('results: [{received: ⟦2026-03-01⟧}]'), { today });
     flags('record/dates-out-of-order', note('results: [{told: ⟦2026-03-01⟧}]'), { today });
     for (const rest of [

@@ -19,6 +19,21 @@ describe('record/times-out-of-order', () => {
     silent(code, at('', '08:00', 'agent: lidocaine, time: 08:13'));
   });
 
+  it('flags tissue that was taken before its injection or long before the visit', () => {
+    const taken = (collected: string, ...injections: string[]): string =>
+      `visit: 2026-03-02 10:05\npatient: {id: C-1}\nprocedures:\n  - site: chin\n    method: shave\n    anesthetic: [${injections.join(', ')}]\n    specimen: {label: A, collected: ${collected}}\n`;
+    const numb = '{agent: lidocaine, time: 10:13}';
+    flags(code, taken('⟦10:03⟧', numb), { severity: 'warning' });
+    flags(code, taken('⟦09:03⟧'));
+    flags(code, taken('⟦09:03⟧', numb));
+    silent(code, taken('10:20', numb));
+    silent(code, taken('10:20', '{agent: lidocaine}', '{agent: lidocaine, time: 10:25}'));
+    silent(code, taken('10:20', numb, '{agent: lidocaine, time: 10:25}'));
+    silent(code, taken('done', numb));
+    silent(code, taken('??', numb));
+    silent(code, taken('09:59'));
+  });
+
   it('says one thing only of an injection before the time-out', () => {
     const both = at(' 10:05', '10:12', 'agent: lidocaine, time: 09:13');
     silent(code, both);

@@ -53,6 +53,10 @@ describe('the side in other texts of a procedure', () => {
   it('is compared where they name the same place', () => {
     flags(code, of('left upper back', 'lesion: brown macule on ⟦right upper back⟧'), { severity: 'warning' });
     flags(code, of('left upper back', 'question: "nevus, ⟦right upper back⟧, r/o atypia"'));
+    flags(
+      code,
+      of('left upper back', 'specimen: {label: A, orientation: suture at tip on ⟦right upper back⟧}'),
+    );
     flags(code, of('dorsum of right 3rd finger', 'lesion: wart of ⟦left 3rd finger⟧'));
     flags(code, of('left upper back', 'landmarks: 4 cm from ⟦midline on the right⟧'), { severity: 'error' });
   });

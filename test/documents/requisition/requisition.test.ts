@@ -35,6 +35,25 @@ procedures:
 `;
 
 describe('requisition', () => {
+  it('carries when the tissue was taken and how it is turned', () => {
+    const [first, second] = requestsOf(`visit: 2026-03-02 10:05
+procedures:
+  - site: left upper back
+    method: excisional
+    specimen:
+      - {label: A, collected: 10:20, orientation: suture at 12 o'clock (superior)}
+      - {label: B, collected: 2026-03-03 08:10, orientation: ??}
+`);
+    assert.ok(first && second);
+    assert.equal(rowOf(first, 'Time of collection'), '10:20');
+    assert.equal(rowOf(first, 'Collected'), '2026-03-02');
+    assert.equal(rowOf(first, 'Orientation'), "suture at 12 o'clock (superior)");
+    assert.equal(rowOf(second, 'Time of collection'), '08:10');
+    assert.equal(rowOf(second, 'Collected'), '2026-03-03');
+    assert.equal(rowOf(second, 'Orientation'), undefined);
+    assert.equal(second.label.find(({ name }) => name === 'Collected')?.text, '2026-03-03');
+  });
+
   // What laboratories ask for: specimen guides of three laboratories and 42 CFR 493.1241.
   it('carries what a laboratory asks for', () => {
     const [first] = requestsOf(whole);
