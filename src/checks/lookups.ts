@@ -7,6 +7,7 @@ import type { AllergenRow } from '../reference/allergens.ts';
 import type { BloodThinnerRow } from '../reference/blood-thinners.ts';
 import type { CautionRow } from '../reference/cautions.ts';
 import type { ImplantRow } from '../reference/implants.ts';
+import type { MishapRow } from '../reference/mishaps.ts';
 import type { WordRow } from '../reference/types.ts';
 
 /** Something that an entry among the allergies may name. */
@@ -103,6 +104,12 @@ export const medicineNames = once(
       lasts: never,
       kin: otherMedicines.rows,
     }),
+);
+
+/** What a text may say went wrong. */
+export const mishapNames = once(
+  ({ mishaps, noMishaps }) =>
+    new Lookup<MishapRow>('event', { rows: mishaps, lasts: never, kin: noMishaps }),
 );
 
 const usedNames = new WeakMap<WordTable<WordRow>, Lookup<WordRow>>();

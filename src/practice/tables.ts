@@ -32,6 +32,7 @@ import { helpers } from '../reference/helpers.ts';
 import { hemostasis, type HemostasisRow } from '../reference/hemostasis.ts';
 import { implants, type ImplantRow } from '../reference/implants.ts';
 import { otherConditions } from '../reference/conditions.ts';
+import { mishaps, noMishaps, type MishapRow } from '../reference/mishaps.ts';
 import { instruments } from '../reference/instruments.ts';
 import { otherMedicines } from '../reference/medicines.ts';
 import { techniques } from '../reference/techniques.ts';
@@ -118,6 +119,9 @@ export interface Tables {
   /** Conditions and medicines that are known and that no check judges by. */
   readonly otherConditions: WordTable<WordRow>;
   readonly otherMedicines: WordTable<WordRow>;
+  /** Words by which a text says that something went wrong, and those that only look so. */
+  readonly mishaps: readonly MishapRow[];
+  readonly noMishaps: readonly WordRow[];
   readonly techniques: WordTable<WordRow>;
   readonly implants: WordTable<ImplantRow>;
   readonly layers: WordTable<WordRow>;
@@ -207,6 +211,8 @@ export const referenceTables: Tables = {
   instruments: new WordTable(instruments),
   otherConditions: new WordTable(otherConditions),
   otherMedicines: new WordTable(withTradeNames(otherMedicines)),
+  mishaps,
+  noMishaps,
   techniques: new WordTable(techniques),
   implants: new WordTable(withTradeNames(implants)),
   layers: new WordTable(layers),

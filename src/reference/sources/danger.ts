@@ -113,6 +113,20 @@ export const dangerSources = {
   'biopsy-guide-afp': 'Am Fam Physician 2011;84:995-1002: skin biopsy techniques',
   'biopsy-msd': 'MSD Manual Professional, diagnostic tests for skin disorders: biopsy',
   'melanoma-aad': 'American Academy of Dermatology, Melanoma: biopsy recommendations',
+  'empty-containers':
+    'Study of 270,754 skin specimens in ten years (abstract): 83 containers came empty, and 28% of those biopsies were repeated',
+  'histology-rejection':
+    'Rejection criteria of a hospital histopathology laboratory: unlabeled, mislabeled or mismatched specimens, a form without a specimen, special handling not met',
+  'fire-poster':
+    'ECRI, Only you can prevent surgical fires (poster): oxygen off for a minute before electrosurgery, preparations dry before the drape',
+  'return-electrode-burns':
+    'NICE MTG11, the technology: burns under the return electrode and at other places are the commonest harm of electrosurgery',
+  'wrong-site-review':
+    'Avoiding medical errors in cutaneous site identification, Dermatol Surg 2016;42:477-484 (abstract): wrong site leads among errors of skin surgery',
+  'sharps-dermatology-2016':
+    'Rizk C et al., Needlestick and sharps injuries in dermatologic surgery, J Clin Aesthet Dermatol 2016;9(10):41-49: protocols after exposure',
+  'toxicity-signs':
+    'Secondary pages on lidocaine: numbness about the mouth, dizziness, confusion and slurred speech come before the heart is affected',
   'lesion-choice':
     'PathologyOutlines, biopsies of inflammatory skin disease: typical lesions, not ruptured, scratched, infected or involuting ones',
   'immunofluorescence-sizes':

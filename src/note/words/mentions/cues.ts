@@ -5,7 +5,7 @@
  */
 
 /** Kinds of danger that are spoken of in the same words. */
-export type Kind = 'allergy' | 'implant' | 'condition' | 'medicine' | 'use';
+export type Kind = 'allergy' | 'implant' | 'condition' | 'medicine' | 'use' | 'event';
 
 /** What a word does for the names in its clause. */
 export type Does =
@@ -119,14 +119,14 @@ export const cueWords: readonly CueWords[] = [
     does: 'denies',
     kinds: ['use'],
     words:
-      'avoid|avoiding|avoids|instead of|rather than|in place of|told not to use|told not to|told to avoid|do not use|did not use|not using|no need for|no need of|no longer|if',
+      'avoid|avoiding|avoids|instead of|rather than|in place of|told not to use|told not to|told to avoid|do not use|did not use|not using|no need for|no need of|no longer|if|kept away from|away from|kept out of',
   },
   {
     does: 'denies',
     kinds: ['use'],
     answers: true,
     words:
-      'not used|not needed|not done|not necessary|not applied|not required|not available|unit not used|avoided|declined|refused|stopped|discontinued|removed|contraindicated|held|left off|replaced',
+      'put away|set aside|not used|not needed|not done|not necessary|not applied|not required|not available|unit not used|avoided|declined|refused|stopped|discontinued|removed|contraindicated|held|left off|replaced',
   },
   {
     does: 'none',

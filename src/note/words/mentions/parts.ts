@@ -1,4 +1,5 @@
 import type { WordRow } from '../../../reference/types.ts';
+import type { Match } from '../phrase-index.ts';
 import { tokensOf, type Token } from '../phrase-tokens.ts';
 import { cueAt, role, type Roles } from './cue-index.ts';
 import type { Lookup } from './lookup.ts';
@@ -77,13 +78,27 @@ function partAt<Row extends WordRow>(
 ): { readonly part: Part<Row>; readonly end: number } {
   const mark = markAt(tokens, at);
   if (mark !== undefined) return { part: partOf(tokens, at, at + 1, { mark }), end: at + 1 };
-  const cue = cueAt(lookup.cues, tokens, at);
-  const name = nameAt(tokens, at, lookup, cue?.end ?? at);
+  const whole = cueAt(lookup.cues, tokens, at);
+  const name = nameAt(tokens, at, lookup, whole?.end ?? at);
   if (name !== undefined) return name;
+  const cue = whole === undefined ? undefined : cueBefore(tokens, at, whole, lookup);
   if (cue !== undefined) return { part: partOf(tokens, at, cue.end, { roles: cue.value }), end: cue.end };
   const { text } = tokens[at]!;
   const number = year.test(text) ? 'year' : digit.test(text) ? 'other' : undefined;
   return { part: partOf(tokens, at, at + 1, { number }), end: at + 1 };
+}
+
+/** A cue, or what is left of it before a name that begins within it and goes beyond it: "no label" in "had no label". */
+function cueBefore<Row extends WordRow>(
+  tokens: readonly Token[],
+  at: number,
+  cue: Match<Roles>,
+  lookup: Lookup<Row>,
+): Match<Roles> | undefined {
+  for (let place = at + 1; place < cue.end; place += 1)
+    if ((lookup.termAt(tokens, place)?.end ?? 0) > cue.end)
+      return cueAt(lookup.cues, tokens.slice(0, place), at);
+  return cue;
 }
 
 /** The name at a token, where no cue that is longer begins there. */
@@ -94,12 +109,13 @@ function nameAt<Row extends WordRow>(
   cueEnd: number,
 ): { readonly part: Part<Row>; readonly end: number } | undefined {
   const term = lookup.termAt(tokens, at);
-  if (term !== undefined && term.end >= cueEnd && !isTwo(tokens, at, term.end, lookup)) {
+  const kin = lookup.kinAt(tokens, at);
+  const isKin = (kin?.end ?? 0) > (term?.end ?? 0);
+  if (term !== undefined && !isKin && term.end >= cueEnd && !isTwo(tokens, at, term.end, lookup)) {
     // "Red meat allergy" says what it is.
     const roles = tokens[term.end - 1]!.text.startsWith('allerg') ? role.tail : 0;
     return { part: partOf(tokens, at, term.end, { rows: term.value, name: true, roles }), end: term.end };
   }
-  const kin = lookup.kinAt(tokens, at);
   if (kin === undefined || kin.end <= cueEnd) return undefined;
   return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
 }
