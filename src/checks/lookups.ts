@@ -108,8 +108,7 @@ export const medicineNames = once(
 
 /** What a text may say went wrong. */
 export const mishapNames = once(
-  ({ mishaps, noMishaps }) =>
-    new Lookup<MishapRow>('event', { rows: mishaps, lasts: never, kin: noMishaps }),
+  ({ mishaps, noMishaps }) => new Lookup<MishapRow>('event', { rows: mishaps, lasts: never, kin: noMishaps }),
 );
 
 const usedNames = new WeakMap<WordTable<WordRow>, Lookup<WordRow>>();
