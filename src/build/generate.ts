@@ -45,6 +45,7 @@ const valueTypes: Readonly<Record<string, string>> = {
   word: 'string',
   site: 'string',
   date: 'string',
+  plannedDay: 'string',
   count: 'number',
   decimal: 'number',
   yesno: 'boolean',

@@ -1,99 +1,21 @@
-import { readDate } from '../note/values/dates.ts';
-import type { Attempt, Result, Specimen, Told } from '../note/generated/types.ts';
-import type { Leaf } from '../note/tree/leaf.ts';
-import { rowsIn, understand } from '../note/words/understood.ts';
+import type { Specimen } from '../note/generated/types.ts';
+import { rowsIn } from '../note/words/understood.ts';
 import { daysBetween } from '../note/values/days.ts';
 import type { IsoDate } from '../note/values/values.ts';
-import { qualifiersOf } from '../practice/qualifiers.ts';
 import type { Overdue } from '../practice/settings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
-import { nextKind } from './next-words.ts';
-import { asksOf } from './report.ts';
-import { tellingsOf } from './telling.ts';
+import { loopsOf, type Loop } from './loops.ts';
+import { nextItem } from './next-step.ts';
 import { endOf, termText } from './terms.ts';
-import { recallDay, timeIn } from './times.ts';
-
-/** What became of one result. */
-export interface Loop {
-  readonly result: Result;
-  readonly received: Day;
-  /** Whether the diagnosis can't wait. */
-  readonly urgent: boolean;
-  /** Whether the diagnosis asks for a plan. */
-  readonly needsPlan: boolean;
-  /** The first time that the patient heard it. */
-  readonly told: Day | undefined;
-  /** Times that somebody tried without reaching the patient, or told somebody else. */
-  readonly tried: readonly (Told | Attempt)[];
-  /** Times of which the words do not say whether the patient heard it, where the result asks for a step. */
-  readonly unsure: readonly Told[];
-  /** What is to be done next, in the words of the note; undefined where nothing is, or nobody said. */
-  readonly next: string | undefined;
-  /** Whether the note says that nothing is to be done. */
-  readonly nothingNext: boolean;
-  readonly done: Day | undefined;
-}
 
 /** A list of what falls due for one specimen. */
 export interface Falling {
   readonly planned: Planned[];
   readonly undated: Undated[];
 }
-
-/** Whether the words about the next step say that there is none. */
-export const saysNothing = (next: string): boolean => nextKind(next) === 'nothing';
-
-const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
-
-/** What became of each result that came, in the order of the note. A result without a word in it has not come. */
-export function loopsOf(specimen: Specimen, tables: Tables): readonly Loop[] {
-  const loops: Loop[] = [];
-  for (const result of specimen.results ?? []) {
-    const received = arrivalOf(result);
-    if (received !== undefined) loops.push(loopOf(result, received, tables));
-  }
-  return loops;
-}
-
-function loopOf(result: Result, received: Day, tables: Tables): Loop {
-  const { diagnosis, next, done } = result;
-  const findings = asksOf(diagnosis?.value ?? '', tables);
-  const nothingNext = next?.value !== undefined && saysNothing(next.value);
-  const { heard, tried, unsure } = tellingsOf(result, findings.length > 0, tables);
-  return {
-    result,
-    received,
-    urgent: findings.some(({ urgent }) => urgent),
-    needsPlan: findings.length > 0,
-    told: earliest(heard),
-    tried,
-    unsure,
-    next: nothingNext ? undefined : next?.value?.trim(),
-    nothingNext,
-    done: doneOn(done),
-  };
-}
-
-/** A result without a day of receipt has come where it says what was found. */
-function arrivalOf({ received, diagnosis }: Result): Day | undefined {
-  if (received?.value !== undefined) return received.value;
-  return diagnosis?.value === undefined ? undefined : dayNotSaid;
-}
-
-/** Any word that does not deny it says that a step was done; a date in it says when. */
-function doneOn(done: Leaf<string> | undefined): Day | undefined {
-  const text = done?.value?.trim();
-  if (text === undefined || text === '' || notDone.test(text)) return undefined;
-  const date = /\d{4}-\d{2}-\d{2}/.exec(text)?.[0];
-  return (date === undefined ? undefined : readDate(date).value) ?? dayNotSaid;
-}
-
-/** The earliest day. */
-export const earliest = (days: readonly Day[]): Day | undefined =>
-  days.length < 2 ? days[0] : [...days].sort()[0];
 
 /** A day by which as many results have to be there as limits lie up to it. */
 interface Limit extends Sourced {
@@ -146,7 +68,8 @@ export function specimenItems(
   if (base !== undefined) addUntilResults(planned, specimen, place, visit ?? base, loops, wanted, tables);
   else if (loops.length === 0)
     undated.push({ ...place, kind: 'result', why: 'the note has no day of the visit', at: specimen.head });
-  for (const loop of loops) addAfterResult(planned, loop, place, base ?? '0001-01-01', wanted, tables);
+  const otherwise = base ?? '0001-01-01';
+  for (const loop of loops) addAfterResult(planned, loop, place, { visit, otherwise }, wanted, tables);
   return falling;
 }
 
@@ -190,13 +113,13 @@ function addAfterResult(
   items: Planned[],
   loop: Loop,
   place: Place,
-  otherwise: IsoDate,
+  { visit, otherwise }: { readonly visit: IsoDate | undefined; readonly otherwise: IsoDate },
   wanted: Wanted,
   tables: Tables,
 ): void {
   const came = loop.received === dayNotSaid ? otherwise : loop.received;
   if (wanted(loop.told)) items.push(tellingItem(loop, place, came, tables));
-  const next = wanted(loop.done) ? nextItem(loop, place, came, tables) : undefined;
+  const next = wanted(loop.done) ? nextItem(loop, place, { visit, came }, tables) : undefined;
   if (next !== undefined) items.push(next);
 }
 
@@ -300,71 +223,3 @@ function triesText({ tried, unsure }: Loop, { overdue }: Tables): string | undef
 }
 
 const times = (count: number): string => (count === 1 ? 'once' : `${count} times`);
-
-/** Whether the words of a next step ask for nothing but to look again. */
-function isRecall(next: string, { followUp, qualifiers }: Tables): boolean {
-  const { rows, unknown } = understand(followUp.recalls, next, qualifiersOf(qualifiers, 'recalls'));
-  return (rows.length > 0 && unknown.length === 0) || nextKind(next) === 'recall';
-}
-
-/** The step that the note plans; undefined for a visit to look again some day, where the result asks for nothing. */
-function stepItem(
-  { needsPlan, result, received, done, urgent }: Loop,
-  next: string,
-  since: IsoDate,
-  place: Place,
-  came: IsoDate,
-  tables: Tables,
-): Planned | undefined {
-  const { step, stepUrgent } = tables.followUp.terms;
-  const recalled = isRecall(next, tables);
-  const day = recalled ? recallDay(next, came) : timeIn(next, came);
-  if (recalled && day === undefined && !needsPlan) return undefined;
-  const term = urgent ? stepUrgent : step;
-  const from = day ?? since;
-  const to = endOf(from, term, tables.closedDays);
-  return planned(place, {
-    kind: 'next step',
-    urgent,
-    done,
-    from,
-    to,
-    proposed: from,
-    until: to,
-    begins: came,
-    what: next,
-    which: received,
-    reason: `Planned after the result: ${next}.`,
-    source: term.source,
-    mark: term.mark,
-    at: result.next ?? result.head,
-  });
-}
-
-/** The step that the note plans, or the plan that a grave diagnosis still wants once the patient knows it. */
-function nextItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned | undefined {
-  const { next, needsPlan, nothingNext, told, result, done, urgent } = loop;
-  const since = told === undefined || told === dayNotSaid ? came : told;
-  const { plan, planUrgent } = tables.followUp.terms;
-  if (next !== undefined) return stepItem(loop, next, since, place, came, tables);
-  if (nothingNext || !needsPlan || told === undefined) return undefined;
-  const term = urgent ? planUrgent : plan;
-  const to = endOf(since, term, tables.closedDays);
-  return planned(place, {
-    kind: 'next step',
-    urgent,
-    done,
-    from: since,
-    to,
-    proposed: since,
-    until: to,
-    begins: since,
-    what: 'plan what happens next',
-    which: loop.received,
-    unplanned: true,
-    reason: 'This diagnosis asks for a plan, and the note has none.',
-    source: term.source,
-    mark: term.mark,
-    at: result.diagnosis ?? result.head,
-  });
-}

@@ -5,7 +5,7 @@ import type { IsoDate } from '../note/values/values.ts';
 import type { Tables } from '../practice/tables.ts';
 import { dayNotSaid, isUnclear, planned, type Day, type Place, type Planned, type Undated } from './due.ts';
 import type { Happened } from './events.ts';
-import { earliest } from './results.ts';
+import { earliest } from './loops.ts';
 import {
   removableStitches,
   sutureDay,

@@ -3,6 +3,7 @@ import type { Problem } from './tree/finding.ts';
 import { withForAll } from './for-all.ts';
 import { noteShapes, practiceShapes } from './generated/shapes.ts';
 import type { Note, Practice } from './generated/types.ts';
+import { withPlannedDays } from './planned-days.ts';
 import { KeyNames } from './tree/key-names.ts';
 import { parseYaml, type Parsed } from './yaml/parse.ts';
 import { indexShapes, type KeyIndex, type KeyShape } from './tree/shape.ts';
@@ -45,9 +46,12 @@ const practiceKind: Kind = { name: 'practice', index: practiceIndex, names: new 
 /** The version of both formats that is read here. */
 const ownVersion = 1;
 
+/** What a value of the note says only together with others of it. */
+const completed = (note: Note): Note => withForAll(withPlannedDays(note));
+
 /** Reads a note. Any text is answered: what is wrong with it stands in `problems`. */
 export function readNote(text: string): Source<Note> {
-  return bound(text, parseYaml(text, noteKind.names), noteKind, withForAll);
+  return bound(text, parseYaml(text, noteKind.names), noteKind, completed);
 }
 
 /** Reads a practice file, in the same way. */
@@ -57,7 +61,7 @@ export function readPractice(text: string): Source<Practice> {
 
 /** Reads a note of whose YAML the tree is known, and nothing is wrong with it. */
 export function readTree(text: string, root: MapNode): Source<Note> {
-  return bound(text, { root, problems: [], damage: [] }, noteKind, withForAll);
+  return bound(text, { root, problems: [], damage: [] }, noteKind, completed);
 }
 
 function bound<T>(

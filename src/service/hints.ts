@@ -1,5 +1,8 @@
+import { countedDays } from '../checks/quantity/relative-day.ts';
 import type { AgentDose, DoseJudgement, Given } from '../dose/judge.ts';
 import { kindText, mgText, microgramsText, percentText } from '../dose/words.ts';
+import type { Note } from '../note/generated/types.ts';
+import type { Tables } from '../practice/tables.ts';
 import type { Analysis } from './analysis/analysis.ts';
 import { weekdayName } from './analysis/days.ts';
 
@@ -11,24 +14,29 @@ export interface Hint {
   readonly tooltip: string;
 }
 
-/** What follows from the values between two offsets: mg and share of the limit, epinephrine, weekdays. */
-export function hintsIn({ note, judgement }: Analysis, start: number, end: number): readonly Hint[] {
+/** What follows from the values between two offsets: mg and share of the limit, epinephrine, planned days, weekdays. */
+export function hintsIn({ note, judgement, context }: Analysis, start: number, end: number): readonly Hint[] {
   const dose = judgement.dose;
   const days = dose === null ? [] : [dose, ...dose.later];
-  const due = (note?.procedures ?? []).flatMap(({ suturesDue }) =>
-    suturesDue?.value === undefined
-      ? []
-      : [
-          {
-            offset: suturesDue.end,
-            text: weekdayName(suturesDue.value),
-            tooltip: 'The weekday of this date',
-          },
-        ],
-  );
-  return [...days.flatMap((day) => day.given.map((one) => doseHint(day, one))), ...due]
+  const planned = note === null ? [] : plannedHints(note, context.tables);
+  return [...days.flatMap((day) => day.given.map((one) => doseHint(day, one))), ...planned]
     .filter(({ offset }) => offset >= start && offset <= end)
     .sort((a, b) => a.offset - b.offset);
+}
+
+/** The days that are counted, and the weekday of each written day on which stitches are to come out. */
+function plannedHints(note: Note, tables: Tables): readonly Hint[] {
+  const counted = countedDays(note, tables).map(({ at, day }) => ({
+    offset: at.end,
+    text: `${day}, ${weekdayName(day)}`,
+    tooltip: 'The day that is meant',
+  }));
+  const written = (note.procedures ?? []).flatMap(({ suturesDue: due }) =>
+    due?.value === undefined || !due.text.includes(due.value)
+      ? []
+      : [{ offset: due.end, text: weekdayName(due.value), tooltip: 'The weekday of this date' }],
+  );
+  return [...counted, ...written];
 }
 
 function doseHint(day: DoseJudgement, one: Given): Hint {

@@ -38,6 +38,13 @@ describe('hints', () => {
     ]);
   });
 
+  it('show the day that an interval means', () => {
+    const counted = note.replace('2026-03-09', 'in 1 week');
+    assert.deepEqual(hints(counted)[1], ['week', '2026-03-09, Monday']);
+    const next = `${note}    specimen: {label: A, result: {received: 2026-03-09, next: recheck in 6 months}}\n`;
+    assert.deepEqual(hints(next).at(-1), ['months', '2026-09-02, Wednesday']);
+  });
+
   it('stand for the range that is asked for alone', () => {
     const from = note.indexOf('right cheek');
     assert.deepEqual(

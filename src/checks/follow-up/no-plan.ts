@@ -1,6 +1,6 @@
 import type { Report } from '../../note/tree/finding.ts';
 import { asksOf } from '../../followup/report.ts';
-import { saysNothing } from '../../followup/results.ts';
+import { saysNothing } from '../../followup/loops.ts';
 import type { Result } from '../../note/generated/types.ts';
 import { within } from '../../note/tree/tree.ts';
 import type { Check, Subject } from '../check.ts';

@@ -1,6 +1,6 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Check, Subject } from '../check.ts';
-import { loopsOf } from '../../followup/results.ts';
+import { loopsOf } from '../../followup/loops.ts';
 import { format } from '../sources.ts';
 import { loop } from './_results.ts';
 

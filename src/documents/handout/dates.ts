@@ -1,4 +1,4 @@
-import { loopsOf } from '../../followup/results.ts';
+import { loopsOf } from '../../followup/loops.ts';
 import type { Planned } from '../../followup/schedule.ts';
 import type { Specimen } from '../../note/generated/types.ts';
 import { atPlace, capital } from './done.ts';

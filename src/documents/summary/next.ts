@@ -35,8 +35,16 @@ function suturesOf(note: Note, procedure: Procedure, tables: Tables): readonly s
   const reading = site?.value === undefined ? undefined : readSite(site.value, tables.sites);
   const removal = sutureRemoval(note, procedure, reading, tables);
   if (suturesOut !== undefined) return [outOf(suturesOut, removal, stitchesLeft(procedure, tables))];
-  const rest = joined([saidAs('planned for', suturesDue), windowOf(removal)], '; ');
+  const rest = joined([plannedFor(suturesDue), windowOf(removal)], '; ');
   return rest === undefined ? [] : [`sutures to come out: ${rest}`];
+}
+
+/** The planned day; where the note counts it from the visit, its words too. */
+function plannedFor(due: Procedure['suturesDue']): string | undefined {
+  const words = said(due);
+  if (due?.value === undefined || words === undefined || words.startsWith(due.value))
+    return saidAs('planned for', due);
+  return `planned for ${due.value} (${words})`;
 }
 
 /** That they came out, and the usual window where they came out at another time. */

@@ -2,6 +2,7 @@ import { readAge } from './ages.ts';
 import { readCount, readDecimal } from './count.ts';
 import { readDate, readMoment, readOccasion } from './dates.ts';
 import { readQuantity } from './quantity.ts';
+import { readPlannedDay } from './intervals.ts';
 import { readDilution, readMixture } from './ratios.ts';
 import { noProblems, type Reading } from './reading.ts';
 import { readArea, readDimensions, readSutureSize } from './sizes.ts';
@@ -37,6 +38,7 @@ export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['word', verbatim],
   ['site', verbatim],
   ['date', readDate],
+  ['plannedDay', readPlannedDay],
   ['moment', readMoment],
   ['occasion', readOccasion],
   ['age', readAge],

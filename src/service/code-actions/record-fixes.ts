@@ -65,7 +65,18 @@ function valueKey({ key }: Place, { shapes }: Analysis): KeyShape | undefined {
 
 /** Readers that take a text as one value; another text may say more than what is in doubt. */
 const single: ReadonlySet<string | undefined> = new Set([
-  ...['date', 'moment', 'occasion', 'volume', 'mass', 'length', 'area', 'concentration', 'dilution'],
+  ...[
+    'date',
+    'plannedDay',
+    'moment',
+    'occasion',
+    'volume',
+    'mass',
+    'length',
+    'area',
+    'concentration',
+    'dilution',
+  ],
   ...['mixture', 'dimensions', 'sutureSize', 'count'],
 ]);
 

@@ -1,6 +1,6 @@
 import type { OpenItem } from '../../followup/caseload.ts';
 import type { DueKind } from '../../followup/due.ts';
-import { loopsOf } from '../../followup/results.ts';
+import { loopsOf } from '../../followup/loops.ts';
 import { wayOf } from '../../followup/telling.ts';
 import type { TextEdit } from '../../note/tree/finding.ts';
 import type { Event, Note, Procedure, Result, Specimen } from '../../note/generated/types.ts';

@@ -1,7 +1,8 @@
 import { checkOf, messageOf } from '../../checks/index.ts';
 import { catalogue as sentences } from '../../documents/handout/sentences/index.ts';
 import { readMoment } from '../../note/values/dates.ts';
-import type { Procedure } from '../../note/generated/types.ts';
+import type { Note, Procedure } from '../../note/generated/types.ts';
+import type { IsoDate } from '../../note/values/values.ts';
 import { Lines } from '../../note/text/lines.ts';
 import type { KeyShape } from '../../note/tree/shape.ts';
 import type { Range } from '../../note/tree/tree.ts';
@@ -102,10 +103,11 @@ function dose({ analysis: { judgement, context }, offset }: Said): readonly Sect
   return section === undefined ? [] : [section];
 }
 
-function day({ text, analysis: { note } }: Said): readonly Section[] {
-  const date = readMoment(text).value?.date;
-  return date === undefined ? [] : [daySection(date, note?.visit?.value?.date)];
-}
+const day = ({ text, analysis: { note } }: Said): readonly Section[] =>
+  dayRows(readMoment(text).value?.date, note);
+
+const dayRows = (date: IsoDate | undefined, note: Note | null): readonly Section[] =>
+  date === undefined ? [] : [daySection(date, note?.visit?.value?.date)];
 
 const procedureAt = ({ analysis: { note }, offset }: Said): Procedure | undefined =>
   note?.procedures?.find((procedure) => holds(procedure, offset));
@@ -125,9 +127,10 @@ function stitchesDue(said: Said): readonly Section[] {
   const text = procedure?.site?.value;
   const reading = text === undefined ? undefined : readSite(text, context.tables.sites);
   const window = windowOf(note, procedure, reading, context.tables);
-  if (window === undefined) return day(said);
+  const due = dayRows(procedure?.suturesDue?.value, note);
+  if (window === undefined) return due;
   const dates = { text: `so from ${window.from} to ${window.to}`, source: window.source };
-  return [...day(said), { title: 'When the stitches come out', rows: [...window.steps, dates] }];
+  return [...due, { title: 'When the stitches come out', rows: [...window.steps, dates] }];
 }
 
 function implant(said: Said): readonly Section[] {

@@ -14,9 +14,9 @@ describe('follow-up/step-not-done', () => {
     flags(code, cancer, { today: '2026-03-25' });
     silent(code, cancer.replace(/[⟦⟧]/g, ''), { today: '2026-03-24' });
   });
-  it('counts from the time that the step names', () => {
-    silent(code, step('recheck in 6 months'), { today: '2026-10-07' });
-    flags(code, step('⟦recheck in 6 months⟧'), { today: '2026-10-08' });
+  it('counts from the day that is planned, a visit to look again from the visit', () => {
+    silent(code, step('recheck in 6 months'), { today: '2026-09-30' });
+    flags(code, step('⟦recheck in 6 months⟧'), { today: '2026-10-01' });
     silent(code, step('excision on 2026-05-04'), { today: '2026-06-01' });
   });
   it('is content with any word that it was done, and with none that denies it', () => {
@@ -41,12 +41,12 @@ describe('follow-up/step-not-done', () => {
     ])
       silent(code, step(next), { today: '2027-12-01' });
     for (const next of ['skin check 6 months', 'recheck 6 mo', 'follow up in six months']) {
-      silent(code, step(next), { today: '2026-10-07' });
-      flags(code, step(`⟦${next}⟧`), { today: '2026-10-08' });
+      silent(code, step(next), { today: '2026-09-30' });
+      flags(code, step(`⟦${next}⟧`), { today: '2026-10-01' });
     }
     for (const next of ['skin check 1 yr', 'yearly skin check']) {
-      silent(code, step(next), { today: '2027-04-05' });
-      flags(code, step(`⟦${next}⟧`), { today: '2027-04-08' });
+      silent(code, step(next), { today: '2027-03-30' });
+      flags(code, step(`⟦${next}⟧`), { today: '2027-03-31' });
     }
   });
   it('takes a visit for something else for the step that it is', () => {
