@@ -4,6 +4,7 @@ import { exit } from './exit.ts';
 import type { Console } from './console.ts';
 import { plain } from '../documents/one-line.ts';
 import { helpOf, helpOfAll, optionsOf } from './help.ts';
+import { settled } from './settle.ts';
 import { version } from './version.ts';
 
 /**
@@ -48,7 +49,8 @@ async function runOne(
   const before = words.slice(0, words.includes('--') ? words.indexOf('--') : words.length);
   if (before.some(isHelp)) return said(console, helpOf(name, command));
   if (before.some(isVersion)) return said(console, `${version}\n`);
-  return await command.run(readArguments(words, optionsOf(command)), console);
+  const given = readArguments(words, optionsOf(command));
+  return await command.run(...(await settled(name, command, given, console)));
 }
 
 const isHelp = (word: string): boolean => word === '--help' || word === '-h';

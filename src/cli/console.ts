@@ -9,6 +9,10 @@ export interface Console {
   readonly readInput: (limit: number) => Promise<Uint8Array>;
   /** Asks a question that is answered with yes or no; absent where nobody sits at a terminal. */
   readonly ask?: ((question: string) => Promise<boolean>) | undefined;
+  /** Whether nothing is wanted but the output itself and what went wrong. */
+  readonly quiet?: boolean;
+  /** The name of a note that is read from standard input, where it was given one. */
+  readonly inputName?: string;
   /** Today's local date, YYYY-MM-DD. */
   readonly today: () => string;
   /** This moment, for what bears a time stamp. */

@@ -9,7 +9,7 @@ import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { Console } from './console.ts';
 import { largest } from '../note/text/files.ts';
-import { decoded, standardInput, type Loaded } from './files.ts';
+import { decoded, isInput, standardInput, type Loaded } from './files.ts';
 import { loadFrom } from './notes.ts';
 import type { PracticeFile, Practices } from './practices.ts';
 
@@ -75,7 +75,7 @@ export class FactsReader {
   /** The facts of a note; at once where nothing has to be waited for, since there may be thousands. */
   of(path: string): NoteFacts | Promise<NoteFacts> {
     const folder = dirname(path);
-    if (path === standardInput || this.folder?.path !== folder) return this.entering(path, folder);
+    if (isInput(path, this.console) || this.folder?.path !== folder) return this.entering(path, folder);
     return this.quickly(path, this.folder) ?? this.plainly(path, this.folder);
   }
 
@@ -106,7 +106,7 @@ export class FactsReader {
       tables: practice?.tables ?? referenceTables,
       digest: this.digestOf(practice),
     };
-    if (path === standardInput) return await this.plainly(path, folder);
+    if (isInput(path, this.console)) return await this.plainly(path, folder);
     this.folder = folder;
     this.room.write(folder.digest, 0, 'latin1');
     return this.quickly(path, folder) ?? (await this.plainly(path, folder));

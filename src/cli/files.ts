@@ -1,10 +1,15 @@
 import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
-import { isSkippedFolder, largest, noteEnding, practiceName } from '../note/text/files.ts';
+import { isSkipped, largest, noteEnding, practiceName } from '../note/text/files.ts';
 import { UsageError } from './arguments.ts';
+import type { Console } from './console.ts';
 
 /** Stands for standard input on the command line and in reports. */
 export const standardInput = '-';
+
+/** Whether a path means standard input: as itself, or by the name that was given to it. */
+export const isInput = (path: string, { inputName }: Pick<Console, 'inputName'>): boolean =>
+  path === standardInput || path === inputName;
 
 /** The code under which a file that can't be read is reported, where the reader has none. */
 export const unreadable = 'yaml/unreadable';
@@ -24,13 +29,17 @@ export const isPractice = (path: string): boolean => basename(path) === practice
  * of names. Folders that can't be read are among them, so that they don't pass in silence.
  * @throws UsageError where there is no such path, or no note in all of them
  */
-export function filesOf(paths: readonly string[], cwd: string): readonly string[] {
+export function filesOf(
+  paths: readonly string[],
+  console: Pick<Console, 'cwd' | 'inputName'>,
+): readonly string[] {
+  const { cwd } = console;
   const found = new Map<string, string>();
   const entered = new Set<string>();
   const named = new Set<string>();
   for (const path of paths) {
     const full = resolve(cwd, path);
-    if (path === standardInput) found.set(path, path);
+    if (isInput(path, console)) found.set(path === standardInput ? path : full, path);
     else if (kindOf(full, path) === 'file' || path.endsWith(noteEnding)) {
       found.set(full, path);
       named.add(path);
@@ -48,8 +57,9 @@ export function filesOf(paths: readonly string[], cwd: string): readonly string[
 }
 
 /** Makes sure that a path may be the one note of a command. @throws UsageError where it is not there, or a folder */
-export function needNote(path: string, cwd: string): void {
-  if (path === standardInput) return;
+export function needNote(path: string, console: Pick<Console, 'cwd' | 'inputName'>): void {
+  const { cwd } = console;
+  if (isInput(path, console)) return;
   if (kindOf(resolve(cwd, path), path) === 'folder' && !path.endsWith(noteEnding))
     throw new UsageError(`${path} is a folder; name one note`);
   if (isPractice(path)) throw new UsageError(`${path} is a practice file, not a note`);
@@ -74,8 +84,9 @@ function below(folder: string, cwd: string, entered: Set<string>): readonly stri
   const prefix = join(folder, 'x').slice(0, -1);
   for (const name of names.sort()) {
     const path = `${prefix}${name}`;
+    if (isSkipped(name)) continue;
     if (name.endsWith(noteEnding)) found.push(path);
-    else if (!isSkippedFolder(name) && isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
+    else if (isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
   }
   return found;
 }
@@ -104,8 +115,11 @@ function attempt<T>(work: () => T): T | undefined {
   }
 }
 
-/** Reads a file of at most `most` bytes. Never throws. */
-export function load(full: string, most = largest): Loaded {
+/**
+ * Reads a file of at most `most` bytes. Never throws.
+ * @param kind what it is; a list of names may have NUL between them
+ */
+export function load(full: string, most = largest, kind: 'note' | 'list' = 'note'): Loaded {
   try {
     const info = statSync(full);
     if (info.isDirectory()) {
@@ -114,16 +128,17 @@ export function load(full: string, most = largest): Loaded {
     }
     if (!info.isFile()) return faulty('this is not an ordinary file; use - to read from standard input');
     if (info.size > most) return tooLarge(`with ${Math.ceil(info.size / 1024)} KiB it`);
-    return decoded(readFileSync(full), most);
+    return decoded(readFileSync(full), most, kind);
   } catch (error) {
     return faulty(reasonOf(error));
   }
 }
 
 /** The text of bytes, if they are text. */
-export function decoded(bytes: Uint8Array, most = largest): Loaded {
+export function decoded(bytes: Uint8Array, most = largest, kind: 'note' | 'list' = 'note'): Loaded {
   if (bytes.length > most) return tooLarge('it');
-  if (bytes.includes(0)) return faulty('this is a binary file, or its text is not UTF-8', notText);
+  if (kind === 'note' && bytes.includes(0))
+    return faulty('this is a binary file, or its text is not UTF-8', notText);
   try {
     return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
   } catch {

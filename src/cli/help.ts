@@ -1,10 +1,16 @@
 import type { Command } from './commands/command.ts';
-import { common, type Option } from './options.ts';
+import { common, filesFrom, force, inputName, out, type Option } from './options.ts';
 
 const width = 80;
 
 /** All options of a command, its own first. */
-export const optionsOf = ({ options }: Command): readonly Option[] => [...options, ...common];
+export const optionsOf = ({ options, takes }: Command): readonly Option[] => [
+  ...options,
+  ...(options.includes(out) ? [force] : []),
+  ...(takes === 'PATH…' ? [filesFrom] : []),
+  ...(takes === '' ? [] : [inputName]),
+  ...common,
+];
 
 /** How a command is typed, in one line: what it needs, and that there are options. */
 export function usageOf(name: string, { takes, options }: Command): string {

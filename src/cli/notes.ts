@@ -6,7 +6,7 @@ import { readNote } from '../note/read.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
 import { largest } from '../note/text/files.ts';
-import { decoded, isPractice, load, standardInput, type Loaded } from './files.ts';
+import { decoded, isInput, isPractice, load, standardInput, type Loaded } from './files.ts';
 import { gapsOf, type Practices } from './practices.ts';
 
 /** A note that was read, with the tables of its practice. */
@@ -19,7 +19,7 @@ export interface NoteFile {
 
 /** Reads a file, or standard input for `-`. */
 export async function loadFrom(path: string, console: Console): Promise<Loaded> {
-  return path === standardInput
+  return isInput(path, console)
     ? decoded(await console.readInput(largest))
     : load(resolve(console.cwd, path));
 }

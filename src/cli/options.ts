@@ -30,11 +30,30 @@ export const asOf: Option = {
 export const out: Option = {
   name: 'out',
   value: 'FILE',
-  about: 'Writes into a file, whole or not at all. A file that exists is replaced only after a question.',
+  about:
+    'Writes into a file, whole or not at all. A file that exists is replaced only after a question, a note never.',
+};
+
+/** For every command that has --out. */
+export const force: Option = { name: 'force', about: 'Replaces the file of --out without a question.' };
+
+/** For every command that reads notes. */
+export const inputName: Option = {
+  name: 'stdin-filename',
+  value: 'NAME',
+  about: 'The name of the note that - reads: it is reported by it, and judged by the practice file above it.',
+};
+
+/** For every command that reads many notes. */
+export const filesFrom: Option = {
+  name: 'files-from',
+  value: 'FILE',
+  about: 'Reads the paths from a file too, one a line or each ended by a NUL; - is standard input.',
 };
 
 /** What every command understands. */
 export const common: readonly Option[] = [
+  { name: 'quiet', about: 'Leaves out progress, counts at the end, and remarks on standard error.' },
   { name: 'help', short: 'h', about: 'Shows this help.' },
   { name: 'version', short: 'V', about: 'Shows the version.' },
 ];

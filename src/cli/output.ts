@@ -1,6 +1,7 @@
 import { lstat, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { UsageError } from './arguments.ts';
+import { noteEnding } from '../note/text/files.ts';
+import { UsageError, type Arguments } from './arguments.ts';
 import type { Console } from './console.ts';
 import { load } from './files.ts';
 
@@ -16,6 +17,28 @@ export async function deliver(text: string, out: string | undefined, console: Co
   const full = resolve(console.cwd, out);
   await mayWrite(full, out, console);
   await writeWhole(full, text, out);
+}
+
+/** Where the parts of a long output go. */
+interface Output {
+  readonly isFile: boolean;
+  readonly write: (part: string) => void;
+  /** @throws UsageError where the file can't be written */
+  readonly end: () => Promise<void>;
+}
+
+/** The output of a command in parts: at once to standard output, or together into the file of --out. */
+export function outputOf({ options }: Arguments, console: Console): Output {
+  const out = options.get('out');
+  if (out === undefined) return { isFile: false, write: console.write, end: () => Promise.resolve() };
+  const parts: string[] = [];
+  return {
+    isFile: true,
+    write: (part) => {
+      parts.push(part);
+    },
+    end: () => deliver(parts.join(''), out, console),
+  };
 }
 
 /**
@@ -53,7 +76,8 @@ async function writeWhole(full: string, text: string, named: string, mode = 0o66
 async function mayWrite(full: string, out: string, console: Console): Promise<void> {
   const there = await lstat(full).catch(() => undefined);
   if (there === undefined) return;
+  if (full.endsWith(noteEnding)) throw new UsageError(`${out} is a note, and a note is never replaced`);
   if (there.isDirectory()) throw new UsageError(`${out} is a folder; --out names a file`);
   if ((await console.ask?.(`${out} exists. Replace it?`)) === true) return;
-  throw new UsageError(`${out} exists and was left as it is; choose another name or remove it first`);
+  throw new UsageError(`${out} exists and was left as it is; choose another name, or say --force`);
 }

@@ -1,5 +1,6 @@
 import type { Main } from './command-line.ts';
 import type { Console } from './console.ts';
+import { wantsColor } from './color.ts';
 import { exit } from './exit.ts';
 import { standardOutput } from './standard-output.ts';
 
@@ -38,10 +39,12 @@ let complained = false;
 const console: Console = {
   write: output.write,
   error(text) {
+    // Nobody is left to be told that nobody reads.
+    if (!complained) process.stderr.on('error', () => undefined);
     complained = true;
     process.stderr.write(text);
   },
-  color: output.isTerminal && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
+  color: wantsColor(process.env, () => output.isTerminal),
   // Asked for only where it matters: to open a stream takes a while.
   get errorIsTerminal() {
     return process.stderr.isTTY;

@@ -1,3 +1,6 @@
+/** Data of a document, in lists by their names. */
+export type Records<Name extends string> = Readonly<Record<Name, readonly object[]>>;
+
 /** One form of a document: the command line chooses it by its name, the editor by its title. */
 export interface Format<Input extends readonly unknown[]> {
   readonly write: (...input: Input) => string;

@@ -94,6 +94,15 @@ describe('the wheal command as a process', () => {
     assert.equal(stderr, '');
   });
 
+  it('does not complain where nobody hears what went wrong', () => {
+    if (process.platform === 'win32') return;
+    const command = `("${process.execPath}" "${program}" check missing; echo $? > code) 2>&1 | true; cat code`;
+    for (let round = 0; round < 5; round++) {
+      const { stdout } = spawnSync('sh', ['-c', command], { cwd: root, encoding: 'utf8' });
+      assert.equal(stdout, '2\n');
+    }
+  });
+
   it('loses nothing of a long output, be it to a file, a slow reader, or a pipe that does not wait', async () => {
     if (process.platform === 'win32') return;
     const whole = run(['checks', '--format', 'json']).stdout;

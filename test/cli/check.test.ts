@@ -46,12 +46,13 @@ describe('wheal check', () => {
     assert.ok((files[0].dose?.fraction ?? 0) > 1.4);
   });
 
-  it('takes a folder as every note below it, in the order of names, without node_modules and hidden folders', async () => {
+  it('takes a folder as every note below it, in the order of names, without names that begin with a dot', async () => {
     const cwd = folder({
       'b.wheal.yaml': inLimit,
       'deep/er/a.wheal.yaml': inLimit,
       'a.wheal.yaml': inLimit,
       'node_modules/x/c.wheal.yaml': inLimit,
+      '.c.wheal.yaml': inLimit,
       '.git/d.wheal.yaml': inLimit,
       '.history/a.wheal.yaml': inLimit,
       'other.yaml': inLimit,
@@ -59,7 +60,17 @@ describe('wheal check', () => {
     const { files } = await checkJson(['.'], cwd);
     assert.deepEqual(
       files.map(({ path }) => path),
-      ['a.wheal.yaml', 'b.wheal.yaml', join('deep', 'er', 'a.wheal.yaml')],
+      [
+        'a.wheal.yaml',
+        'b.wheal.yaml',
+        join('deep', 'er', 'a.wheal.yaml'),
+        join('node_modules', 'x', 'c.wheal.yaml'),
+      ],
+    );
+    const named = await checkJson(['.history', '.c.wheal.yaml'], cwd);
+    assert.deepEqual(
+      named.files.map(({ path }) => path),
+      [join('.history', 'a.wheal.yaml'), '.c.wheal.yaml'],
     );
   });
 
@@ -149,7 +160,7 @@ describe('wheal check', () => {
     'a path that is not there': [['check', 'missing'], /no file or folder missing/],
     'a folder without notes': [['check', 'empty'], /no note/],
     'a folder with nothing but a practice file': [['check', 'office'], /no note/],
-    'an unknown format': [['check', 'empty', '--format', 'xml'], /text, json, sarif/],
+    'an unknown format': [['check', 'empty', '--format', 'xml'], /text, json, ndjson, sarif/],
     'an unknown option': [['check', 'empty', '--colour', 'x'], /--colour/],
     'a day that does not exist': [['check', 'empty', '--as-of', '2026-02-30'], /2026-02-30/],
     'a day that is no date': [['check', 'empty', '--as-of', 'today'], /today/],

@@ -32,7 +32,7 @@ describe('how the command line is asked', () => {
     ['check --asof 2026-03-02', /no option --asof; did you mean --as-of\?/],
     ['check -x', /no option -x/],
     ['check --color', /no option --color\n/],
-    ['check --format jsn', /"jsn" is none of them; did you mean json\?/],
+    ['check a --format jsn', /"jsn" is none of them; did you mean json\?/],
     ['check --format', /--format needs a value/],
     ['sign a --by K.O. --despite-errors=yes', /--despite-errors takes no value/],
   ] as const) {

@@ -6,7 +6,7 @@ import { calendarOf } from '../../src/documents/calendar/calendar.ts';
 import { handoutOf } from '../../src/documents/handout/handout.ts';
 import { dateWords } from '../../src/documents/handout/language.ts';
 import { summaryOf } from '../../src/documents/summary/index.ts';
-import { calendarItems, scheduleJson, type NoteSchedule } from '../../src/documents/schedule/schedule.ts';
+import { calendarItems, scheduleData, type NoteSchedule } from '../../src/documents/schedule/schedule.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';
 import type { Note } from '../../src/note/generated/types.ts';
@@ -109,10 +109,7 @@ describe('summary, handout, calendar and list agree', () => {
                 ),
               );
             }
-            const json = JSON.parse(scheduleJson([schedule], today)) as {
-              readonly items: readonly unknown[];
-            };
-            assert.equal(json.items.length, schedule.items.length);
+            assert.equal(scheduleData([schedule]).items.length, schedule.items.length);
           });
     });
 });

@@ -1,43 +1,48 @@
 import { resolve } from 'node:path';
-import { dateOption, formatOption, UsageError } from '../arguments.ts';
+import { dateOption, formatOption } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
+import { outputOf } from '../output.ts';
 import { dayDosesOf } from '../same-day.ts';
 import { Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
-import { jsonReport } from '../report/json.ts';
-import type { Report } from '../report/report.ts';
+import { jsonReport, ndjsonReport } from '../report/json.ts';
+import type { Look, Report } from '../report/report.ts';
 import { sarifReport } from '../report/sarif.ts';
 import { textReport } from '../report/text.ts';
-import { asOf, formatOf } from '../options.ts';
+import { asOf, formatOf, out } from '../options.ts';
 import type { Command } from './command.ts';
 
-const forms: Readonly<Record<'text' | 'json' | 'sarif', (color: boolean) => Report>> = {
+const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'sarif', (look: Look) => Report>> = {
   text: textReport,
   json: jsonReport,
+  ndjson: ndjsonReport,
   sarif: sarifReport,
 };
 
 export const check: Command = {
   takes: 'PATH…',
-  options: [formatOf(Object.keys(forms)), asOf],
+  options: [formatOf(Object.keys(forms)), asOf, out],
   about: 'Checks notes; a folder means every *.wheal.yaml below it, - reads one note from standard input.',
   async run(given, console) {
     const format = formatOption(given, forms);
     const today = dateOption(given, 'as-of', console.today);
-    if (given.paths.length === 0) throw new UsageError('check needs a path');
-    const paths = filesOf(given.paths, console.cwd);
+    const paths = filesOf(given.paths, console);
     const practices = new Practices(console.cwd);
     const progress = new Progress(console, paths.length);
-    const report = forms[format](console.color);
-    const days = dayDosesOf(paths, console, practices);
+    const output = outputOf(given, console);
+    const report = forms[format]({
+      color: console.color && !output.isFile,
+      quiet: console.quiet === true,
+    });
+    const days = await dayDosesOf(paths, console, practices);
     let withErrors = 0;
     const write = (checked: Checked): void => {
       progress.clear();
-      console.write(report.file(checked));
+      output.write(report.file(checked));
       if (hasErrors(checked)) withErrors += 1;
     };
-    console.write(report.begin());
+    output.write(report.begin());
     for (const [done, path] of paths.entries()) {
       if (done > 0) await othersTurn();
       progress.at(done);
@@ -45,7 +50,8 @@ export const check: Command = {
     }
     for (const checked of unnamed(practices, paths, console.cwd)) write(checked);
     progress.clear();
-    console.write(report.end());
+    output.write(report.end());
+    await output.end();
     return withErrors > 0 ? 1 : 0;
   },
 };

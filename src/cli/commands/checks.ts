@@ -1,7 +1,8 @@
 import { catalogue, type Check } from '../../checks/index.ts';
 import { citation } from '../../reference/sources/index.ts';
-import { choice, UsageError } from '../arguments.ts';
-import { formatOf } from '../options.ts';
+import { choice } from '../arguments.ts';
+import { formatOf, out } from '../options.ts';
+import { deliver } from '../output.ts';
 import type { Command } from './command.ts';
 
 /** How sure a source is, in words. */
@@ -15,18 +16,17 @@ const verification: Readonly<Record<Check['sources'][number]['mark'], string>> =
 
 export const checks: Command = {
   takes: '',
-  options: [formatOf(['text', 'json'])],
+  options: [formatOf(['text', 'json']), out],
   about: 'Lists the catalogue: each check with its severity, what it finds, and its sources.',
-  run(given, console) {
+  async run(given, console) {
     const format = choice(given, 'format', ['text', 'json']);
-    if (given.paths.length > 0) throw new UsageError('checks takes no path');
     const sorted = [...catalogue].sort((a, b) => (a.code < b.code ? -1 : 1));
-    console.write(
+    const text =
       format === 'json'
         ? jsonOf(sorted)
-        : `${sorted.map(textOf).join('\n')}\n${sorted.length} checks in all.\n`,
-    );
-    return Promise.resolve(0);
+        : `${sorted.map(textOf).join('\n')}\n${sorted.length} checks in all.\n`;
+    await deliver(text, given.options.get('out'), console);
+    return 0;
   },
 };
 

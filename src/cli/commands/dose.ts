@@ -19,7 +19,8 @@ import { citation } from '../../reference/sources/index.ts';
 import { caution } from '../../documents/caution.ts';
 import { choice, UsageError, type Arguments } from '../arguments.ts';
 import { Practices, type PracticeFile } from '../practices.ts';
-import { formatOf } from '../options.ts';
+import { formatOf, out } from '../options.ts';
+import { deliver } from '../output.ts';
 import type { Command } from './command.ts';
 
 export const dose: Command = {
@@ -39,12 +40,11 @@ export const dose: Command = {
       about: 'Of the patient: 64 (years) or 7mo; an adult where nothing is said.',
     },
     formatOf(['text', 'json']),
+    out,
   ],
   about: 'Says how much of an anesthetic may be injected, by which limit, and from which source.',
-  run(given, console) {
+  async run(given, console) {
     const format = choice(given, 'format', ['text', 'json']);
-    const [stray] = given.paths;
-    if (stray !== undefined) throw new UsageError(`dose takes options only; "${stray}" is none`);
     const practice = new Practices(console.cwd).of('note');
     const tables = practice?.tables ?? referenceTables;
     const query = queryOf(given, tables);
@@ -53,12 +53,12 @@ export const dose: Command = {
       const where = tables.gap === undefined ? '' : ` (${practice?.path ?? ''})`;
       throw new UsageError(`${max.why}${where}; no maximum can be given`);
     }
-    console.write(
+    const text =
       format === 'json'
         ? `${safeJson(maxDoseJson(max, citation), 2)}\n`
-        : textOf(query, max, practice, tables),
-    );
-    return Promise.resolve(0);
+        : textOf(query, max, practice, tables);
+    await deliver(text, given.options.get('out'), console);
+    return 0;
   },
 };
 

@@ -7,6 +7,7 @@ import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
 import { formatOf, out } from '../options.ts';
+import { remark } from '../remark.ts';
 import type { Command } from './command.ts';
 
 export const handout: Command = {
@@ -21,17 +22,18 @@ export const handout: Command = {
     const format = formatOption(given, handoutFormats);
     const language = languageIn(given);
     const path = onlyPath(given, 'handout');
-    needNote(path, console.cwd);
+    needNote(path, console);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
     if ('fault' in opened) return none(path, `This file can't be read: ${opened.fault.words}.`, console);
     const { source, judgement, tables } = opened;
     const made = handoutOf(source, judgement, { tables, language });
     if (!made.readable) return none(path, made.why, console);
     await deliver(handoutFormats[format].write(made, console.now()), given.options.get('out'), console);
-    for (const remark of made.remarks) console.error(`wheal: before it is handed out: ${remark}\n`);
+    for (const one of made.remarks) remark(`before it is handed out: ${one}`, console);
     if (format === 'eml')
-      console.error(
-        'wheal: this draft holds health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.\n',
+      remark(
+        'this draft holds health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.',
+        console,
       );
     return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
   },

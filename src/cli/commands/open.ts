@@ -1,14 +1,24 @@
-import { openListFormats } from '../../documents/open-list/open-list.ts';
+import { openListData, openListFormats, type OpenList } from '../../documents/open-list/open-list.ts';
 import type { NotRead } from '../../documents/not-read.ts';
 import { Caseload, unreadFacts, type NoteFacts } from '../../followup/caseload.ts';
 import { inSlices } from '../../followup/slices.ts';
-import { dateOption, formatOption, UsageError } from '../arguments.ts';
+import { dateOption, formatOption } from '../arguments.ts';
 import { FactsReader } from '../facts.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { gapsOf, Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
-import { asOf, formatOf } from '../options.ts';
+import { asOf, formatOf, out } from '../options.ts';
+import { deliver } from '../output.ts';
+import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
+
+const { text, json, csv } = openListFormats;
+const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'csv', (list: OpenList) => string>> = {
+  text: text.write,
+  json: json.write,
+  ndjson: (list) => ndjsonOf({ asOf: list.asOf }, openListData(list)),
+  csv: csv.write,
+};
 
 const pace = {
   now: () => performance.now(),
@@ -17,14 +27,13 @@ const pace = {
 
 export const open: Command = {
   takes: 'PATH…',
-  options: [formatOf(Object.keys(openListFormats)), asOf],
+  options: [formatOf(Object.keys(forms)), asOf, out],
   about:
     'Lists what is still open over many notes, by what is to be done. With WHEAL_CACHE=FOLDER it keeps what it read there, health data, and the next run is quick.',
   async run(given, console) {
-    const format = formatOption(given, openListFormats);
+    const format = formatOption(given, forms);
     const today = dateOption(given, 'as-of', console.today);
-    if (given.paths.length === 0) throw new UsageError('open needs a path');
-    const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
+    const paths = filesOf(given.paths, console).filter((path) => !isPractice(path));
     const practices = new Practices(console.cwd);
     const reader = await FactsReader.for(given.paths, today, console, practices);
     const progress = new Progress(console, paths.length);
@@ -51,7 +60,8 @@ export const open: Command = {
     for (const { path, why } of gapsOf(practices)) take(path, unreadFacts(why));
     progress.clear();
     const items = caseload.openOn(today);
-    console.write(openListFormats[format].write({ asOf: today, notes: paths.length, items, notRead }));
+    const text = forms[format]({ asOf: today, notes: paths.length, items, notRead });
+    await deliver(text, given.options.get('out'), console);
     await reader.keep();
     return items.some(({ group }) => group === 'look') ? 1 : 0;
   },

@@ -7,6 +7,7 @@ import { openNote } from '../judge.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
 import { formatOf, out } from '../options.ts';
+import { remark } from '../remark.ts';
 import type { Command } from './command.ts';
 
 export const requisition: Command = {
@@ -17,7 +18,7 @@ export const requisition: Command = {
   async run(given, console) {
     const format = formatOption(given, requisitionFormats);
     const path = onlyPath(given, 'requisition');
-    needNote(path, console.cwd);
+    needNote(path, console);
     const opened = await openNote(path, console.today(), console, new Practices(console.cwd));
     const note = 'fault' in opened ? null : opened.source.value;
     if ('fault' in opened || note === null) {
@@ -29,7 +30,7 @@ export const requisition: Command = {
     if (model.requests.length === 0) throw new UsageError(`${path} has no specimen that is sent`);
     await deliver(requisitionFormats[format].write(model), given.options.get('out'), console);
     const faulty = opened.judgement.findings.some(({ severity }) => severity === 'error');
-    if (faulty) console.error(`wheal: ${plain(path)} has errors; see wheal check before this leaves\n`);
+    if (faulty) remark(`${plain(path)} has errors; see wheal check before this leaves`, console);
     return faulty ? 1 : 0;
   },
 };

@@ -1,5 +1,10 @@
 import { resolve } from 'node:path';
-import { scheduleFormats } from '../../documents/schedule/index.ts';
+import {
+  scheduleData,
+  scheduleFormats,
+  type NoteSchedule,
+  type Written,
+} from '../../documents/schedule/index.ts';
 import { scheduleOf } from '../../followup/schedule.ts';
 import { referenceTables } from '../../practice/tables.ts';
 import { dateOption, formatOption, UsageError } from '../arguments.ts';
@@ -9,12 +14,25 @@ import { readNotes } from '../notes.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
 import { asOf, formatOf, out } from '../options.ts';
+import { remark } from '../remark.ts';
+import { largestList } from '../settle.ts';
+import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
+
+const { text, json, ics } = scheduleFormats;
+const forms: Readonly<
+  Record<'text' | 'json' | 'ndjson' | 'ics', (schedules: readonly NoteSchedule[], written: Written) => string>
+> = {
+  text: text.write,
+  json: json.write,
+  ndjson: (schedules, { today, notRead }) => ndjsonOf({ asOf: today }, scheduleData(schedules, notRead)),
+  ics: ics.write,
+};
 
 export const schedule: Command = {
   takes: 'PATH…',
   options: [
-    formatOf(Object.keys(scheduleFormats)),
+    formatOf(Object.keys(forms)),
     asOf,
     {
       name: 'replaces',
@@ -26,10 +44,9 @@ export const schedule: Command = {
   about:
     'Says what falls due after each visit and when: stitches, results, telling, next steps, care at home.',
   async run(given, console) {
-    const format = formatOption(given, scheduleFormats);
+    const format = formatOption(given, forms);
     const today = dateOption(given, 'as-of', console.today);
-    if (given.paths.length === 0) throw new UsageError('schedule needs a path');
-    const paths = filesOf(given.paths, console.cwd);
+    const paths = filesOf(given.paths, console);
     const practices = new Practices(console.cwd);
     const { notes, notRead } = await readNotes(paths, console, practices);
     const schedules = notes.map(({ path, note, tables }) => ({
@@ -39,14 +56,14 @@ export const schedule: Command = {
     }));
     const name = (notes[0]?.tables ?? referenceTables).practice.name;
     const replaces = earlierCalendar(given.options.get('replaces'), format, console);
-    const text = scheduleFormats[format].write(schedules, {
+    const text = forms[format](schedules, {
       today,
       now: console.now(),
       name,
       notRead,
       replaces,
     });
-    if (text === '') console.error('wheal: nothing falls due, so no calendar was written\n');
+    if (text === '') remark('nothing falls due, so no calendar was written', console);
     else await deliver(text, given.options.get('out'), console);
     return notRead.length > 0 ? 1 : 0;
   },
@@ -56,10 +73,7 @@ export const schedule: Command = {
 function earlierCalendar(path: string | undefined, format: string, console: Console): string | undefined {
   if (path === undefined) return undefined;
   if (format !== 'ics') throw new UsageError('--replaces goes with --format ics');
-  const loaded = load(resolve(console.cwd, path), largestCalendar);
+  const loaded = load(resolve(console.cwd, path), largestList);
   if ('fault' in loaded) throw new UsageError(`${path} can't be read: ${loaded.fault.words}`);
   return loaded.text;
 }
-
-/** Bytes; a calendar of a whole practice is larger than a note. */
-const largestCalendar = 64 * 1024 * 1024;

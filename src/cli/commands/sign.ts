@@ -31,7 +31,7 @@ export const sign: Command = {
     const by = plain(given.options.get('by') ?? '').trim();
     if (by === '') throw new UsageError(whyNot['no name']);
     if (path === standardInput) throw new UsageError('sign writes into a file; name one note');
-    needNote(path, console.cwd);
+    needNote(path, console);
     const refused = (why: string): number => {
       console.error(`wheal: ${plain(path)} was not signed: ${why}\n`);
       return 1;

@@ -1,26 +1,36 @@
-import { logFormats, specimenLog } from '../../documents/specimens/log.ts';
-import { dateOption, formatOption, UsageError } from '../arguments.ts';
+import { logData, logFormats, specimenLog, type SpecimenLog } from '../../documents/specimens/log.ts';
+import { dateOption, formatOption } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { readNotes } from '../notes.ts';
 import { Practices } from '../practices.ts';
-import { formatOf } from '../options.ts';
+import { formatOf, out } from '../options.ts';
+import { deliver } from '../output.ts';
+import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
+
+const { text, csv, json } = logFormats;
+const forms: Readonly<Record<'text' | 'csv' | 'json' | 'ndjson', (log: SpecimenLog) => string>> = {
+  text: text.write,
+  csv: csv.write,
+  json: json.write,
+  ndjson: (log) => ndjsonOf({ on: log.on }, logData(log)),
+};
 
 export const specimens: Command = {
   takes: 'PATH…',
   options: [
-    formatOf(Object.keys(logFormats)),
+    formatOf(Object.keys(forms)),
     { name: 'on', value: 'DATE', about: 'The day of the log, and not today.' },
+    out,
   ],
   about:
     'Lists the specimens taken on a day, today where none is named, against what was sent, and counts methods and codes.',
   async run(given, console) {
-    const format = formatOption(given, logFormats);
+    const format = formatOption(given, forms);
     const on = dateOption(given, 'on', console.today);
-    if (given.paths.length === 0) throw new UsageError('specimens needs a path');
-    const paths = filesOf(given.paths, console.cwd);
+    const paths = filesOf(given.paths, console);
     const { notes, notRead } = await readNotes(paths, console, new Practices(console.cwd));
-    console.write(logFormats[format].write(specimenLog(notes, on, notRead)));
+    await deliver(forms[format](specimenLog(notes, on, notRead)), given.options.get('out'), console);
     return notRead.length > 0 ? 1 : 0;
   },
 };

@@ -18,7 +18,7 @@ export const summary: Command = {
     const format = formatOption(given, summaryFormats);
     const today = dateOption(given, 'as-of', console.today);
     const path = onlyPath(given, 'summary');
-    needNote(path, console.cwd);
+    needNote(path, console);
     const opened = await openNote(path, today, console, new Practices(console.cwd));
     if ('fault' in opened)
       return unreadable(

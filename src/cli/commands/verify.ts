@@ -3,11 +3,13 @@ import { plain } from '../../documents/one-line.ts';
 import { listOfWords } from '../../documents/list-of-words.ts';
 import { readNote } from '../../note/read.ts';
 import { verify as verification, type Verification } from '../../note/signature/verify.ts';
-import { choice, UsageError } from '../arguments.ts';
+import { formatOption, UsageError } from '../arguments.ts';
 import type { Console } from '../console.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { loadFrom } from '../notes.ts';
-import { formatOf } from '../options.ts';
+import { formatOf, out } from '../options.ts';
+import { deliver } from '../output.ts';
+import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
 
 const caution =
@@ -20,26 +22,34 @@ const olderLeavesOut =
 /** What was found of one file. */
 type Verified = Verification | { readonly kind: 'no note'; readonly why: string };
 
+interface File {
+  readonly path: string;
+  readonly found: Verified;
+}
+
+const entryOf = ({ path, found }: File): object => ({ path, ...asJson(found) });
+
+const forms: Readonly<
+  Record<'text' | 'json' | 'ndjson', (files: readonly File[], quiet: boolean) => string>
+> = {
+  text: (files, quiet) =>
+    `${files.map(({ path, found }) => `${plain(path)}: ${plain(wordsOf(found))}\n`).join('')}${quiet ? '' : `\n${caution}`}`,
+  json: (files) => `${safeJson({ wheal: 1, files: files.map(entryOf) }, 2)}\n`,
+  ndjson: (files) => ndjsonOf({}, { files: files.map(entryOf) }),
+};
+
 export const verify: Command = {
   takes: 'PATH…',
-  options: [formatOf(['text', 'json'])],
+  options: [formatOf(Object.keys(forms)), out],
   about: 'Says of signed notes what has changed since they were signed. It shows change, not identity.',
   async run(given, console) {
-    const format = choice(given, 'format', ['text', 'json']);
-    if (given.paths.length === 0) throw new UsageError('verify needs a path');
-    const paths = filesOf(given.paths, console.cwd).filter((path) => !isPractice(path));
-    const files: { readonly path: string; readonly found: Verified }[] = [];
+    const format = formatOption(given, forms);
+    const paths = filesOf(given.paths, console).filter((path) => !isPractice(path));
+    const files: File[] = [];
     for (const path of paths) files.push({ path, found: await verified(path, console) });
     if (files.every(({ found }) => found.kind === 'unsigned'))
       throw new UsageError('none of these notes is signed, so nothing was verified');
-    if (format === 'json')
-      console.write(
-        `${safeJson({ wheal: 1, files: files.map(({ path, found }) => ({ path, ...asJson(found) })) }, 2)}\n`,
-      );
-    else {
-      for (const { path, found } of files) console.write(`${plain(path)}: ${plain(wordsOf(found))}\n`);
-      console.write(`\n${caution}`);
-    }
+    await deliver(forms[format](files, console.quiet === true), given.options.get('out'), console);
     return files.some(({ found }) => isFault(found)) ? 1 : 0;
   },
 };

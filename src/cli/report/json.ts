@@ -1,6 +1,7 @@
 import { safeJson } from '../../documents/safe-json.ts';
 import { doseJson } from '../../dose/json.ts';
 import type { Checked, Reported } from '../judge.ts';
+import { ndjsonOf } from './ndjson.ts';
 import type { Report } from './report.ts';
 
 /** The findings and doses of files as one JSON text. Lines and characters count from 0. */
@@ -17,7 +18,14 @@ export function jsonReport(): Report {
   };
 }
 
-function entryOf({ path, kind, practice, findings, dose }: Checked): unknown {
+/** The same, a line for each file. */
+export const ndjsonReport = (): Report => ({
+  begin: () => '',
+  file: (checked) => ndjsonOf({}, { files: [entryOf(checked)] }),
+  end: () => '',
+});
+
+function entryOf({ path, kind, practice, findings, dose }: Checked): object {
   return {
     path,
     ...(kind === 'practice' ? { kind } : {}),

@@ -1,5 +1,12 @@
 import type { Checked } from '../judge.ts';
 
+/** How a report looks where people read it. */
+export interface Look {
+  readonly color: boolean;
+  /** Without the count at the end. */
+  readonly quiet: boolean;
+}
+
 /** A form of report, written file by file so that many files need no more memory than one. */
 export interface Report {
   readonly begin: () => string;

@@ -4,7 +4,7 @@ import type { Severity } from '../../note/tree/finding.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
 
 import { excerpt } from './excerpt.ts';
-import type { Report } from './report.ts';
+import type { Look, Report } from './report.ts';
 
 type Paint = (style: Style, text: string) => string;
 type Style = Severity | 'bold' | 'dim';
@@ -21,7 +21,7 @@ const codes: Readonly<Record<Style, string>> = {
 const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
 /** The findings of files as a person reads them, each with its row, and a count at the end. */
-export function textReport(color: boolean): Report {
+export function textReport({ color, quiet }: Look): Report {
   const paint: Paint = (style, text) => (color ? `\u001b[${codes[style]}m${text}\u001b[0m` : text);
   const count = new Count();
   return {
@@ -31,7 +31,7 @@ export function textReport(color: boolean): Report {
       count.add(checked, shown);
       return shown.map((finding) => `${entry(checked, finding, paint)}\n\n`).join('');
     },
-    end: () => `${count.line()}\n`,
+    end: () => (quiet ? '' : `${count.line()}\n`),
   };
 }
 

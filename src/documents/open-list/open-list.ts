@@ -3,7 +3,7 @@ import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caselo
 import { dayWords } from '../../followup/due.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { csvOf } from '../csv.ts';
-import type { Format } from '../format.ts';
+import type { Format, Records } from '../format.ts';
 import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
 import { joined } from '../from-note.ts';
@@ -129,8 +129,13 @@ const openListCsv = ({ items }: OpenList): string =>
   ]);
 
 /** The list as data; lines count from 0. */
-const openListJson = ({ asOf, notes, items, notRead = [] }: OpenList): string =>
-  `${safeJson({ wheal: 1, asOf, notes, items: items.map(entryOf), notRead: notReadJson(notRead) }, 2)}\n`;
+export const openListData = ({ items, notRead = [] }: OpenList): Records<'items' | 'notRead'> => ({
+  items: items.map(entryOf),
+  notRead: notReadJson(notRead),
+});
+
+const openListJson = (list: OpenList): string =>
+  `${safeJson({ wheal: 1, asOf: list.asOf, notes: list.notes, ...openListData(list) }, 2)}\n`;
 
 const entryOf = (item: OpenItem): object => ({
   note: item.path,

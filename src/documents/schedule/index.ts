@@ -1,10 +1,11 @@
 import type { IsoDate } from '../../note/values/values.ts';
+import { safeJson } from '../safe-json.ts';
 import { calendarOf } from '../calendar/calendar.ts';
 import type { Format } from '../format.ts';
 import type { NotRead } from '../not-read.ts';
-import { calendarItems, scheduleJson, scheduleText, type NoteSchedule } from './schedule.ts';
+import { calendarItems, scheduleData, scheduleText, type NoteSchedule } from './schedule.ts';
 
-export { calendarItems, type NoteSchedule } from './schedule.ts';
+export { calendarItems, scheduleData, type NoteSchedule } from './schedule.ts';
 
 export type ScheduleFormat = 'text' | 'json' | 'ics';
 
@@ -14,9 +15,9 @@ export interface Written {
   readonly now: Date;
   /** The name of the practice. */
   readonly name: string;
-  /** Notes that could not be looked at; none where nothing is said. */
   /** Text of the calendar that this one replaces. */
   readonly replaces?: string | undefined;
+  /** Notes that could not be looked at; none where nothing is said. */
   readonly notRead?: readonly NotRead[];
 }
 
@@ -30,7 +31,8 @@ export const scheduleFormats: Readonly<
     title: 'Text',
   },
   json: {
-    write: (schedules, { today, notRead }) => scheduleJson(schedules, today, notRead),
+    write: (schedules, { today, notRead }) =>
+      `${safeJson({ wheal: 1, asOf: today, ...scheduleData(schedules, notRead) }, 2)}\n`,
     ending: 'json',
     title: 'JSON',
   },

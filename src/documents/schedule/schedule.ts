@@ -1,9 +1,9 @@
-import { safeJson } from '../safe-json.ts';
 import { dayWords } from '../../followup/due.ts';
 import type { DueItem, Undated } from '../../followup/schedule.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { citation } from '../../reference/sources/index.ts';
+import type { Records } from '../format.ts';
 import type { CalendarItem } from '../calendar/calendar.ts';
 import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
@@ -59,11 +59,10 @@ function undatedRow(one: Undated): string {
 const plainRows = (rows: readonly string[]): string => rows.map((row) => `${plain(row)}\n`).join('');
 
 /** The schedules as data. `procedure` counts from 0 and is null for what concerns the whole visit. */
-export function scheduleJson(
+export function scheduleData(
   schedules: readonly NoteSchedule[],
-  today: IsoDate,
   notRead: readonly NotRead[] = [],
-): string {
+): Records<'items' | 'undated' | 'notRead'> {
   const common = ({ path, note }: NoteSchedule): object => ({ note: path, patient: patientOf(note) ?? null });
   const items = schedules.flatMap((schedule) =>
     schedule.items.map((item) => ({
@@ -84,7 +83,7 @@ export function scheduleJson(
       ...{ procedure: procedure ?? null, kind, site: site ?? null, label: label ?? null, why },
     })),
   );
-  return `${safeJson({ wheal: 1, asOf: today, items, undated, notRead: notReadJson(notRead) }, 2)}\n`;
+  return { items, undated, notRead: notReadJson(notRead) };
 }
 
 /** What falls due, as entries of a calendar: each covers every day on which it is in order or planned. */

@@ -3,7 +3,7 @@ import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { csvOf } from '../csv.ts';
-import type { Format } from '../format.ts';
+import type { Format, Records } from '../format.ts';
 import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
 import { joined, said, saidList } from '../from-note.ts';
@@ -158,6 +158,22 @@ const columns = [
 const logCsv = ({ rows }: SpecimenLog): string =>
   csvOf([columns, ...rows.map((row) => columns.map((column) => row[column]))]);
 
+const entryOf = (row: LogRow): object =>
+  Object.fromEntries(['note', ...columns.slice(0, -1)].map((key) => [key, row[key as keyof LogRow] ?? null]));
+
+const countsOf = (log: SpecimenLog): object => ({
+  states: Object.fromEntries(tally(log)),
+  methods: Object.fromEntries(log.methods),
+  codes: Object.fromEntries(log.codes),
+});
+
+/** The log as records; the counts are of these specimens alone, and can be added up. */
+export const logData = (log: SpecimenLog): Records<'specimens' | 'counts' | 'notRead'> => ({
+  specimens: log.rows.map(entryOf),
+  counts: [countsOf(log)],
+  notRead: notReadJson(log.notRead),
+});
+
 /** The log as data. */
 const logJson = (log: SpecimenLog): string =>
   `${safeJson(
@@ -165,16 +181,8 @@ const logJson = (log: SpecimenLog): string =>
       wheal: 1,
       on: log.on,
       notRead: notReadJson(log.notRead),
-      specimens: log.rows.map((row) =>
-        Object.fromEntries(
-          ['note', ...columns.slice(0, -1)].map((key) => [key, row[key as keyof LogRow] ?? null]),
-        ),
-      ),
-      counts: {
-        states: Object.fromEntries(tally(log)),
-        methods: Object.fromEntries(log.methods),
-        codes: Object.fromEntries(log.codes),
-      },
+      specimens: log.rows.map(entryOf),
+      counts: countsOf(log),
     },
     2,
   )}\n`;

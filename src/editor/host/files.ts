@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { isSkippedFolder, largest, noteEnding, practiceName } from '../../note/text/files.ts';
+import { isSkipped, largest, noteEnding, practiceName } from '../../note/text/files.ts';
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 
@@ -29,18 +29,19 @@ export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri
     return;
   }
   for (const [name, type] of entries.sort(([a], [b]) => (a < b ? -1 : 1))) {
+    if (isSkipped(name)) continue;
     const uri = vscode.Uri.joinPath(folder, name);
     // A link to a folder may lead back here.
-    if (type === vscode.FileType.Directory) {
-      if (!isSkippedFolder(name)) yield* filesBelow(uri);
-    } else if (name.endsWith(noteEnding)) yield uri;
+    if (type === vscode.FileType.Directory) yield* filesBelow(uri);
+    else if (name.endsWith(noteEnding)) yield uri;
   }
 }
 
 /** The notes in a folder itself. One that can't be read holds none. */
 export async function notesIn(folder: vscode.Uri): Promise<readonly vscode.Uri[]> {
   const entries = await vscode.workspace.fs.readDirectory(folder).then(undefined, () => []);
-  return entries.map(([name]) => vscode.Uri.joinPath(folder, name)).filter(isNoteFile);
+  const names = entries.map(([name]) => name).filter((name) => !isSkipped(name));
+  return names.map((name) => vscode.Uri.joinPath(folder, name)).filter(isNoteFile);
 }
 
 /** Tells of every file with such a name in the workspace that changes, comes or goes. */

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { Timer } from '../host/clock.ts';
 import { isNoteFile } from '../host/files.ts';
-import { isSkippedFolder } from '../../note/text/files.ts';
+import { isSkipped } from '../../note/text/files.ts';
 import type { OpenList } from './list.ts';
 import type { Practices } from '../host/practices.ts';
 
@@ -103,7 +103,7 @@ const documentEvents = ({ changed }: Answers): readonly vscode.Disposable[] => [
   }),
 ];
 
-/** Whether a file is one of the workspace's, and in none of the folders that are left out. */
+/** Whether a file is one of the workspace's, and is not skipped there. */
 const isOurs = (uri: vscode.Uri): boolean =>
   vscode.workspace.getWorkspaceFolder(uri) !== undefined &&
-  !vscode.workspace.asRelativePath(uri, false).split('/').slice(0, -1).some(isSkippedFolder);
+  !vscode.workspace.asRelativePath(uri, false).split('/').some(isSkipped);

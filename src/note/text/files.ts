@@ -5,5 +5,5 @@ export const practiceName = `practice${noteEnding}`;
 /** Most characters of a note, and bytes of its file. 512 KiB: far above any note, far below what makes an editor stutter. */
 export const largest = 512 * 1024;
 
-/** Whether a folder holds no notes of the practice, by its name: packages, and copies of what a folder was before. */
-export const isSkippedFolder = (name: string): boolean => name === 'node_modules' || name.startsWith('.');
+/** In a folder, names that begin with a dot are skipped, and nothing else: copies of what a folder was before, half-written files. */
+export const isSkipped = (name: string): boolean => name.startsWith('.');
