@@ -4,9 +4,17 @@ import type { Problem } from './tree/finding.ts';
 import type { Leaf, OpenEntry } from './tree/leaf.ts';
 import { nearestKey } from './text/nearest.ts';
 import { readers } from './values/readers.ts';
-import type { KeyIndex, KeyShape } from './tree/shape.ts';
+import { isHollow, type KeyIndex, type KeyShape } from './tree/shape.ts';
 import { isShorthand, keyText, valueText } from './tree/shorthand.ts';
-import { within, type Entry, type MapNode, type Node, type Range, type TextNode } from './tree/tree.ts';
+import {
+  isBare,
+  within,
+  type Entry,
+  type MapNode,
+  type Node,
+  type Range,
+  type TextNode,
+} from './tree/tree.ts';
 
 type Built = Record<string, unknown>;
 
@@ -42,7 +50,11 @@ export class Binder {
   readonly unread: Entry[] = [];
   private compared = 0;
 
-  constructor(private readonly shapes: ReadonlyMap<string, KeyIndex>) {}
+  /** @param hollow whether a list or a map without anything in it says something, as in a practice file */
+  constructor(
+    private readonly shapes: ReadonlyMap<string, KeyIndex>,
+    private readonly hollow: boolean,
+  ) {}
 
   /** The map as the generated type of `name` describes it; what has the wrong form is left out. */
   map(node: MapNode, name: string, head: Range): Built {
@@ -107,7 +119,7 @@ export class Binder {
 
   private value(entry: Entry, key: KeyShape): unknown {
     const node = entry.value;
-    if (node === null) return undefined;
+    if (node === null || (!this.hollow && isHollow(node, key, this.shapes))) return undefined;
     if (key.open) return node.kind === 'map' ? this.open(node) : undefined;
     if (!key.list) return this.item(node, key, entry);
     const bound: unknown[] = [];
@@ -234,7 +246,7 @@ export class Binder {
 const isPending = (node: TextNode): boolean => node.text === '??' && node.garbled !== true;
 
 const saysNone = (node: Node | null): boolean =>
-  node === null || (node.kind === 'text' && node.text === 'none');
+  node === null || isBare(node) || (node.kind === 'text' && node.text === 'none');
 
 const isEmpty = (node: Node): boolean =>
   node.kind === 'text' && node.text.trim() === '' && node.garbled !== true;

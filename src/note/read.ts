@@ -35,13 +35,20 @@ interface Kind {
   readonly name: string;
   readonly index: ReadonlyMap<string, KeyIndex>;
   readonly names: KeyNames;
+  /** Whether an empty list says something: no day on which a practice is closed, but not no dressing of a wound. */
+  readonly hollow: boolean;
 }
 
 export const noteIndex = indexShapes(noteShapes);
 export const practiceIndex = indexShapes(practiceShapes);
 
-const noteKind: Kind = { name: 'note', index: noteIndex, names: new KeyNames(noteIndex) };
-const practiceKind: Kind = { name: 'practice', index: practiceIndex, names: new KeyNames(practiceIndex) };
+const noteKind: Kind = { name: 'note', index: noteIndex, names: new KeyNames(noteIndex), hollow: false };
+const practiceKind: Kind = {
+  name: 'practice',
+  index: practiceIndex,
+  names: new KeyNames(practiceIndex),
+  hollow: true,
+};
 
 /** The version of both formats that is read here. */
 const ownVersion = 1;
@@ -67,10 +74,10 @@ export function readTree(text: string, root: MapNode): Source<Note> {
 function bound<T>(
   text: string,
   { root, problems, damage }: Parsed,
-  { name, index }: Kind,
+  { name, index, hollow }: Kind,
   complete: (value: T) => T,
 ): Source<T> {
-  const binder = new Binder(index);
+  const binder = new Binder(index, hollow);
   const { respelled, said, unread } = binder;
   const sound = problems.length === 0 && damage.length === 0;
   const nothing = { text, root, value: null, words: [], respelled, unread, said, fits: false, sound, damage };

@@ -257,7 +257,11 @@ const mouth = rows({ region: 'mouth', group: 'lip', side: 'optional' }, [
     },
   ],
   ['perioral skin', 'perioral, around the mouth', { ...vague, group: 'face' }],
-  ['labial mucosa', 'mucosal lip, inside the lip', wet],
+  [
+    'labial mucosa',
+    'mucosal lip, lip mucosa, inside the lip, inner lip, mucosal upper lip, mucosal lower lip, upper lip mucosa, lower lip mucosa, upper mucosal lip, lower mucosal lip, inner lower lip, inner upper lip, upper labial mucosa, lower labial mucosa',
+    wet,
+  ],
   ['buccal mucosa', 'buccal, inside the cheek, oral mucosa', { ...wet, side: 'needed' }],
   ['gingiva', 'gum, gingival', wet],
   ['tongue', 'lingual', wet],

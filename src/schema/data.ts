@@ -1,5 +1,5 @@
 import type { Problem } from '../note/tree/finding.ts';
-import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
+import { isHollow, type KeyIndex, type KeyShape } from '../note/tree/shape.ts';
 import { isShorthand } from '../note/tree/shorthand.ts';
 import type { Entry, MapNode, Node } from '../note/tree/tree.ts';
 
@@ -32,7 +32,7 @@ export function plainData(
   index: Index,
   respelled: ReadonlyMap<Entry, KeyShape>,
 ): Plain {
-  const walk = new Walk(index, respelled);
+  const walk = new Walk(name !== 'note', index, respelled);
   return { data: walk.map(root, name), problems: walk.problems };
 }
 
@@ -40,6 +40,7 @@ class Walk {
   readonly problems: Problem[] = [];
 
   constructor(
+    private readonly hollow: boolean,
     private readonly index: Index,
     private readonly respelled: ReadonlyMap<Entry, KeyShape>,
   ) {}
@@ -62,7 +63,8 @@ class Walk {
       const { start, end } = one;
       this.problems.push({ code: 'shape/pending', form, at: { start, end }, args: { key: key.key } });
     }
-    return entry.value === null ? null : this.node(entry.value, key);
+    const empty = entry.value === null || (!this.hollow && isHollow(entry.value, key, this.index));
+    return empty ? null : this.node(entry.value, key);
   }
 
   private node(node: Node, key: KeyShape): Data {

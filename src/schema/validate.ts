@@ -3,7 +3,7 @@ import type { Note } from '../note/generated/types.ts';
 import { nearestKey, type NearestKey } from '../note/text/nearest.ts';
 import { noteIndex, practiceIndex, type Source } from '../note/read.ts';
 import type { KeyIndex, KeyShape } from '../note/tree/shape.ts';
-import type { Entry, MapNode, Node, Range } from '../note/tree/tree.ts';
+import { isBare, type Entry, type MapNode, type Node, type Range } from '../note/tree/tree.ts';
 import { plainData } from './data.ts';
 import * as validators from './generated/validators.js';
 import type { SchemaError, Validator } from './generated/validators.js';
@@ -230,7 +230,7 @@ const text = (value: unknown): string => (typeof value === 'string' ? value : ''
 
 const shortened = (typed: string): string => (typed.length > 40 ? `${typed.slice(0, 40)}…` : typed);
 
-const isEmpty = (node: Node): boolean => node.kind === 'text' && node.text.trim() === '';
+const isEmpty = (node: Node): boolean => isBare(node) || (node.kind === 'text' && node.text.trim() === '');
 
 const isPendingOrGarbled = (node: Node): boolean =>
   node.kind === 'text' && (node.garbled === true || node.text === '??');

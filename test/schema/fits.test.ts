@@ -52,7 +52,7 @@ function* slipped(node: Node): Generator<Node> {
 
 /** Whether binding a tree found nothing out of place. */
 function fits(root: MapNode): boolean {
-  const binder = new Binder(noteIndex);
+  const binder = new Binder(noteIndex, false);
   binder.map(root, 'note', root);
   return binder.fits;
 }

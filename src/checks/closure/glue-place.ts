@@ -18,7 +18,7 @@ function formAt({ mucosa, region, group }: SiteRow): Pick<Report, 'form' | 'seve
 function glued(subject: Subject): readonly Report[] {
   const found: Report[] = [];
   for (const procedure of subject.note.procedures ?? [])
-    for (const { how } of procedure.closure ?? []) {
+    for (const how of [...(procedure.closure ?? []).map((one) => one.how), ...(procedure.dressing ?? [])]) {
       if (how === undefined || !isGlue(how, subject.tables)) continue;
       const base = subject.siteOf(procedure)?.base;
       const form = base === undefined ? undefined : formAt(base);

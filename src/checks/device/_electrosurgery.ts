@@ -1,4 +1,5 @@
 import type { Implant } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import { asMeant } from '../../note/words/as-meant.ts';
 import { isAllDenied, readMentions } from '../../note/words/mentions/read.ts';
@@ -6,7 +7,7 @@ import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
 import type { Subject } from '../check.ts';
 import { implantNames } from '../lookups.ts';
-import { patientTexts, type Told } from '../patient-texts.ts';
+import { patientTexts, toldIn, type Told } from '../patient-texts.ts';
 import { shared } from '../shared.ts';
 
 /** A device that current can harm, and where the note says so or leaves it open. */
@@ -39,12 +40,22 @@ export const devicesOf = shared((subject): readonly Device[] => {
       if (answer !== 'denied' && atRisk.has(row.concern))
         listed.push({ implant, at, row, open: answer === 'unclear' });
   }
-  const others = patientTexts(subject)
-    .told(implantNames(subject.tables))
+  const names = implantNames(subject.tables);
+  const others = [
+    ...patientTexts(subject).told(names),
+    ...placesOf(subject).flatMap((leaf) => toldIn(leaf, names)),
+  ]
     .filter((told) => isDevice(told) && !listed.some(({ row, open }) => row === told.row && !open))
     .map(({ row, at, answer }): Device => ({ implant: {}, at, row, open: answer === 'unclear' }));
   return [...listed, ...others];
 });
+
+/** Where somebody may name a device in passing: among the allergies, or to say where the lesion is. */
+const placesOf = ({ note: { patient, procedures = [] } }: Subject): readonly Leaf<string>[] =>
+  [
+    ...(patient?.allergies ?? []).map(({ to }) => to),
+    ...procedures.flatMap(({ site, landmarks, question }) => [site, landmarks, question]),
+  ].filter((leaf) => leaf !== undefined);
 
 /** What is before or after PM that says that it is a time of day. */
 const timeBefore = /(?:\d|\bAM ?[/&-]? ?|\b(?:the|this|each|every|in|and)) ?$/i;

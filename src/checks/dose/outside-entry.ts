@@ -18,16 +18,24 @@ interface Told extends Place {
   readonly later?: true;
 }
 
-function* textsOf({ procedures = [], events = [], remarks = [], addenda = [] }: Note): Generator<Told> {
+function* textsOf({
+  patient,
+  procedures = [],
+  events = [],
+  remarks = [],
+  addenda = [],
+}: Note): Generator<Told> {
+  for (const leaf of patient?.medications ?? []) yield { leaf };
   for (const procedure of procedures) yield* textsOfProcedure(procedure);
   for (const event of events) yield* textsOfEvent(event);
   for (const leaf of remarks) yield { leaf };
-  for (const { text } of addenda) if (text !== undefined) yield { leaf: text };
+  yield* addenda.flatMap(({ text }) => (text === undefined ? [] : { leaf: text }));
 }
 
 function* textsOfProcedure(part: Procedure): Generator<Told> {
-  const { lesion, complications, remarks = [] } = part;
-  for (const leaf of [lesion, complications, ...remarks])
+  const { hemostasis = [], preparation = [], dressing = [], remarks = [] } = part;
+  const lists = [...preparation, ...hemostasis, ...dressing, ...remarks];
+  for (const leaf of [part.site, part.landmarks, part.lesion, part.question, part.complications, ...lists])
     if (leaf !== undefined) yield { leaf, beside: leaf, entries: part.anesthetic ?? [] };
 }
 

@@ -7,7 +7,9 @@ import { format } from '../sources.ts';
 
 /** A side of what lies in the middle itself: "3 cm left of the spine". */
 const besideMiddle =
-  /\b(left|right)\s+of\s+(?:the\s+)?(?:body\s+)?(?:midline|spine|spinous process|sternum|xiphoid|umbilicus|navel|linea alba|C7|[TL]\d{1,2})\b|\bmidline,?\s+(?:on|to)\s+the\s+(left|right)\b(?!\s+of\b)/i;
+  /\b(left|right|lt|rt)\.?\s+(?:of|from)\s+(?:the\s+)?(?:body\s+)?(?:midline|spine|spinous process|sternum|xiphoid|umbilicus|navel|linea alba|C7|[TL]\d{1,2})\b|\bmidline,?\s+(?:on|to)\s+the\s+(left|right)\b(?!\s+of\b)|(?:^|,\s*)(left|right|lt|rt)(?:\.|\s+side)?(?=\s*(?:[,;]|$))/i;
+
+const sideOf = (word: string): string => (/^r/i.test(word) ? 'right' : 'left');
 
 function beside({ procedure: { landmarks }, site, reading }: Located): readonly Report[] {
   // "Mid back" may mean its height.
@@ -18,7 +20,7 @@ function beside({ procedure: { landmarks }, site, reading }: Located): readonly 
   return [
     {
       at: within(landmarks.node, match.index, match.index + match[0].length),
-      args: { side: (match[1] ?? match[2] ?? '').toLowerCase() },
+      args: { side: sideOf(match[1] ?? match[2] ?? match[3] ?? '') },
       related: [{ ...placeOf(site, word), form: 'midline', args: {} }],
     },
   ];

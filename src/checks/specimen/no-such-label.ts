@@ -1,5 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
-import type { Check } from '../check.ts';
+import { readSite, type SiteReading } from '../../note/words/site.ts';
+import type { Check, Subject } from '../check.ts';
+import { located } from '../site/_side.ts';
 import type { Note, Procedure } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { plainWord } from '../../note/words/word-table.ts';
@@ -53,9 +55,30 @@ function pointersOf({ procedures = [], events = [] }: Note): readonly Pointer[] 
 const isAnyOpen = ({ procedures = [] }: Note): boolean =>
   procedures.some(({ specimen = [] }) => specimen.some(({ label, notSent }) => !label?.value && !notSent));
 
-function unnamed({ leaf, names, form }: Pointer, { procedures = [] }: Note): readonly Report[] {
-  const wanted = leaf?.value === undefined ? undefined : pointed(leaf.value);
-  if (leaf === undefined || wanted === undefined || wanted.every((name) => names.has(name))) return [];
+/** A place that no procedure of the visit is at: another part of the body, or the other side of the only one. */
+function isElsewhere(text: string, subject: Subject): boolean {
+  const reading = readSite(text, subject.tables.sites);
+  const places = located(subject);
+  if (reading === undefined || places.length === 0) return false;
+  if (places.length < (subject.note.procedures ?? []).length) return false;
+  return places.every(
+    ({ reading: { base, side } }) =>
+      base.region !== reading.base.region || (base === reading.base && isOtherSide(side, reading.side)),
+  );
+}
+
+const isOtherSide = (one: SiteReading['side'], other: SiteReading['side']): boolean =>
+  (one === 'left' && other === 'right') || (one === 'right' && other === 'left');
+
+const elsewhere = (at: Leaf<string>, text: string, subject: Subject): readonly Report[] =>
+  isElsewhere(text, subject) ? [{ at, form: 'place', args: { text: at.text } }] : [];
+
+function unnamed({ leaf, names, form }: Pointer, subject: Subject): readonly Report[] {
+  if (leaf?.value === undefined) return [];
+  const wanted = pointed(leaf.value);
+  if (wanted === undefined) return form === 'event' ? elsewhere(leaf, leaf.value, subject) : [];
+  if (wanted.every((name) => names.has(name))) return [];
+  const { procedures = [] } = subject.note;
   const labels = procedures.flatMap(({ specimen = [] }) =>
     specimen.flatMap(({ label }) => (label?.value === undefined ? [] : [label.text])),
   );
@@ -79,12 +102,14 @@ export const check: Check = {
     'main unlabeled': '`same-as: {text}` names no other procedure of this visit; no specimen has a label.',
     event:
       'This event concerns {text}, and no specimen or procedure of this visit is called so. The labels are {labels}.',
+    place:
+      'This event concerns {text}, and no procedure of this visit is there. Check the site, or write the label of the specimen.',
     'event unlabeled':
       'This event concerns {text}, and no specimen or procedure of this visit is called so; no specimen has a label.',
   },
   alternatives: { readAs: [] },
-  find: ({ note }) =>
-    isAnyPointing(note) && !isAnyOpen(note)
-      ? pointersOf(note).flatMap((pointer) => unnamed(pointer, note))
+  find: (subject) =>
+    isAnyPointing(subject.note) && !isAnyOpen(subject.note)
+      ? pointersOf(subject.note).flatMap((pointer) => unnamed(pointer, subject))
       : [],
 };

@@ -1,3 +1,5 @@
+import { isBare, type Node } from './tree.ts';
+
 /** The keys of each map of a file, as the schema lists them. */
 export interface KeyShape {
   readonly key: string;
@@ -47,3 +49,7 @@ export function indexShapes(shapes: Shapes): ReadonlyMap<string, KeyIndex> {
     ]),
   );
 }
+
+/** Whether a list without items, or a map without keys that needs none, stands for a value: it records nothing. */
+export const isHollow = (node: Node, { map = '' }: KeyShape, index: ReadonlyMap<string, KeyIndex>): boolean =>
+  isBare(node) && (node.kind === 'list' || (index.get(map)?.shape.required ?? []).length === 0);

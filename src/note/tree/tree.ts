@@ -39,6 +39,10 @@ export interface Entry extends Range {
   readonly value: Node | null;
 }
 
+/** Whether a list has no items, or a map no keys: nothing is recorded by it. */
+export const isBare = (node: Node): boolean =>
+  (node.kind === 'list' && node.items.length === 0) || (node.kind === 'map' && node.entries.length === 0);
+
 /** The range of characters `from` to `to` of a text, or of the whole where its source is escaped or folded. */
 export function within(node: TextNode, from: number, to: number): Range {
   return node.inner < 0 ? node : { start: node.inner + from, end: node.inner + to };

@@ -7,6 +7,12 @@ describe('closure/glue-place', () => {
     flags('closure/glue-place', glued('lower vermilion lip', '⟦tissue glue⟧'), { severity: 'warning' });
     flags('closure/glue-place', glued('left upper eyelid', '⟦skin glue⟧'), { severity: 'warning' });
     flags('closure/glue-place', glued('buccal mucosa', '⟦glue⟧'), { severity: 'warning' });
+    for (const lip of ['lower lip mucosa', 'mucosal lower lip', 'inner upper lip'])
+      flags('closure/glue-place', glued(lip, '⟦cyanoacrylate⟧'), { severity: 'warning' });
+    flags(
+      'closure/glue-place',
+      note('left upper eyelid', 'method: punch; closure: none; dressing: ⟦skin glue⟧'),
+    );
     silent('closure/glue-place', glued('left eyebrow', 'tissue glue'));
     flags('closure/glue-place', glued('right knee', '⟦cyanoacrylate⟧'), { severity: 'information' });
     silent('closure/glue-place', glued('chin', 'tissue glue'));

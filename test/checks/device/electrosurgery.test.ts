@@ -226,4 +226,20 @@ describe('current that is told of outside of hemostasis', () => {
       event('⟦cautery⟧').replace(', implants: [{kind: pacemaker, where: left chest}]', ''),
     );
   });
+
+  it('counts a device that is named in passing, where the lesion is or among the allergies', () => {
+    const current = (patient: string, procedure: string): string =>
+      `visit: 2026-03-02\npatient: {id: C-1${patient}}\nprocedures:\n  - method: shave\n${procedure}    hemostasis: ⟦electrosurgery⟧\n`;
+    flags(code, current(', allergies: [penicillin, pacemaker]', '    site: left cheek\n'), {
+      severity: 'error',
+    });
+    for (const place of [
+      'site: left chest, above the pacemaker',
+      'site: left chest\n    landmarks: 3 cm below the ICD',
+      'site: left chest\n    question: "BCC? patient has a pacemaker"',
+    ])
+      flags(code, current('', `    ${place}\n`), { severity: 'error' });
+    const none = current('', '    site: left chest\n    question: BCC, no pacemaker or ICD\n');
+    silent(code, none.replace(/[⟦⟧]/g, ''));
+  });
 });

@@ -47,6 +47,20 @@ describe(code, () => {
     flags(code, `${note('none')}remarks: [⟦3 mL lidocaine by the resident⟧]\n`);
   });
 
+  it('looks into every text where one may stand', () => {
+    const beside = (line: string): string => note('none').replace('    method', `    ${line}\n    method`);
+    for (const line of [
+      'hemostasis: [pressure, ⟦2 mL lidocaine with epi⟧]',
+      'landmarks: ⟦3 mL lidocaine field block around it⟧',
+      'question: BCC; ⟦2 mL lidocaine added⟧',
+      'preparation: [chlorhexidine, ⟦4 mL lidocaine⟧]',
+    ])
+      flags(code, beside(line), { severity: 'error' });
+    flags(code, note('none').replace('62 kg}', '62 kg, medications: [⟦lidocaine 3 mL at home⟧]}'));
+    silent(code, beside('hemostasis: [pressure, aluminum chloride 2 mL]'));
+    silent(code, note('none').replace('62 kg}', '62 kg, medications: [lidocaine patch 5%]}'));
+  });
+
   it('begins an entry with the words, and only where its place is sure', () => {
     const fixed = (text: string): string | undefined => {
       const [finding] = judgeBy(code, text);

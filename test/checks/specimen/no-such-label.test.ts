@@ -28,6 +28,16 @@ describe('specimen/no-such-label', () => {
     );
   });
 
+  it('flags an event that concerns a place where nothing was done', () => {
+    for (const place of ['left knee', 'right cheek', 'upper back'])
+      flags(code, visit('A', `events: [{on: 2026-03-02, kind: bleeding, procedure: ⟦${place}⟧}]\n`), {
+        severity: 'warning',
+      });
+    flags(code, visit('A', 'events: [{on: 2026-03-02, kind: bleeding, for: ⟦F⟧}]\n'));
+    for (const place of ['cheek', 'the left cheek wound', 'face', 'L cheek', 'dressing of the cheek'])
+      silent(code, visit('A', `events: [{on: 2026-03-02, kind: bleeding, procedure: ${place}}]\n`));
+  });
+
   it('is silent where a label or a number is named, in any spelling, or a place in words', () => {
     for (const sameAs of [
       'A',

@@ -1,0 +1,46 @@
+import { flags, silent } from '../tester.ts';
+
+const code = 'allergy/injected';
+const note = (allergies: string, rest: string): string =>
+  `visit: 2026-03-02\npatient: {id: C-1, allergies: ${allergies}}\nprocedures:\n  - site: left cheek\n    method: punch\n${rest}`;
+const later = (drug: string): string =>
+  `events:\n  - {on: 2026-03-02, kind: raised scar, injected: {drug: ${drug}, volume: 0.2 mL}}\n`;
+
+describe('allergy/injected', () => {
+  it('flags a drug that the allergies name, whether a table knows it or not', () => {
+    for (const [allergies, drug] of [
+      ['[triamcinolone]', 'triamcinolone'],
+      ['[corticosteroids]', 'triamcinolone'],
+      ['[{to: triamcinolone, reaction: hives}]', 'triamcinolone acetonide'],
+      ['[bleomycin]', 'bleomycin'],
+      ['[hyaluronidase causes swelling]', 'hyaluronidase'],
+      ['[{to: fluorouracil, reaction: rash}]', 'fluorouracil 50 mg/mL'],
+    ] as const)
+      flags(code, note(allergies, later(`⟦${drug}⟧`)), { severity: 'error' });
+  });
+
+  it('is a warning where the entry is less than an allergy, or leaves it open', () => {
+    flags(code, note('[{to: triamcinolone, reaction: racing heart}]', later('⟦triamcinolone⟧')), {
+      severity: 'warning',
+    });
+    flags(code, note('[possible bleomycin allergy]', later('⟦bleomycin⟧')), { severity: 'warning' });
+  });
+
+  it('reads what free words say was injected', () => {
+    flags(code, note('[triamcinolone]', '    remarks: injected ⟦triamcinolone⟧ 10 mg/mL\n'), {
+      severity: 'error',
+    });
+    const action = 'events: [{on: 2026-03-02, kind: raised scar, action: ⟦triamcinolone⟧ injected}]\n';
+    flags(code, note('[triamcinolone]', action), { severity: 'error' });
+  });
+
+  it('is silent for another drug, a denied allergy, and what was not injected', () => {
+    silent(code, note('[penicillin]', later('triamcinolone')));
+    silent(code, note('none', later('triamcinolone')));
+    silent(code, note('[no bleomycin allergy]', later('bleomycin')));
+    silent(code, note('[bleomycin]', later('??')));
+    silent(code, note('[triamcinolone]', '    remarks: allergic to triamcinolone, so nothing injected\n'));
+    silent(code, note('[triamcinolone]', '    remarks: no triamcinolone injected\n'));
+    silent(code, note('[lidocaine]', later('lidocaine')));
+  });
+});
