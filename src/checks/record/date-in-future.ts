@@ -14,6 +14,8 @@ export const check: Check = {
     sent: 'The specimen is said to have been sent on {date}, and today is {other}. Check the date.',
     received: 'The result is said to have come on {date}, and today is {other}. Check the date.',
     told: 'The patient is said to have been told on {date}, and today is {other}. Check the date.',
+    reviewed: 'The result is said to have been reviewed on {date}, and today is {other}. Check the date.',
+    done: 'The next step is said to have been done on {date}, and today is {other}. If it is only planned, write it under `next`.',
     tried:
       'Somebody is said to have tried to tell the patient on {date}, and today is {other}. Check the date.',
     event:

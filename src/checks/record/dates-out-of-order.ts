@@ -14,6 +14,8 @@ export const check: Check = {
     sent: 'The specimen is said to have been sent on {date}, before {other}. Check both dates.',
     received: 'The result is said to have come on {date}, before {other}. Check both dates.',
     told: 'The patient is said to have been told on {date}, before {other}. Check both dates.',
+    reviewed: 'The result is said to have been reviewed on {date}, before {other}. Check both dates.',
+    done: 'The next step is said to have been done on {date}, before {other}. Check both dates.',
     tried: 'Somebody is said to have tried to tell the patient on {date}, before {other}. Check both dates.',
     event: 'This event is dated {date}, before the visit on {other}. Check both dates.',
     signed: 'The note is said to have been signed on {date}, before the visit on {other}. Check both dates.',

@@ -30,6 +30,13 @@ describe('record/date-in-future', () => {
     );
   });
 
+  it('flags a review and a step that are only planned', () => {
+    const planned = note(
+      'results: [{received: 2026-03-03, reviewed: ⟦2026-03-05⟧, done: booked for ⟦2026-03-20⟧}]',
+    );
+    flags('record/date-in-future', planned, { today: '2026-03-04', severity: 'warning' });
+  });
+
   it('flags stitches that came out on a day still to come', () => {
     const out = 'visit: 2026-03-02\nprocedures:\n  - {site: left ear, sutures-out: ⟦2026-03-12⟧}\n';
     flags('record/date-in-future', out, { today: '2026-03-11' });

@@ -39,6 +39,30 @@ describe('record/dates-out-of-order', () => {
     );
   });
 
+  it('flags a review and a step before their result', () => {
+    for (const rest of [
+      'reviewed: ⟦2026-03-08⟧',
+      'reviewed: K.O. ⟦2026-03-08⟧',
+      'done: excised ⟦2026-03-08⟧',
+    ])
+      flags('record/dates-out-of-order', note(`results: [{received: 2026-03-09, ${rest}}]`), {
+        severity: 'error',
+        today,
+      });
+    silent(
+      'record/dates-out-of-order',
+      note('results: [{received: 2026-03-09, reviewed: K.O. 2026-03-09, done: 2026-03-09}]'),
+      { today },
+    );
+    silent(
+      'record/dates-out-of-order',
+      note('results: [{received: 2026-03-09, reviewed: K.O., done: yes}]'),
+      {
+        today,
+      },
+    );
+  });
+
   it('says one fault once: what follows a date that is too early is measured by the visit', () => {
     flags(
       'record/dates-out-of-order',
