@@ -1,4 +1,5 @@
 import { readNote } from './read.ts';
+import { legible, withoutUnseen } from './text/characters.ts';
 import { plainWord } from './words/word-table.ts';
 
 const identifier = /(?:^|[\s{,"'])(?:id|mrn|chart|chart-number)["']?[ \t]*:[ \t]*([^\n\r,}#]*)/gi;
@@ -9,7 +10,7 @@ const identifier = /(?:^|[\s{,"'])(?:id|mrn|chart|chart-number)["']?[ \t]*:[ \t]
  */
 export function chartKey(number: string): string {
   const plain = plainWord(number);
-  return plain.replace(/[ _\u2010-\u2015-]/g, '') || plain;
+  return plain.replace(/[ _-]/g, '') || plain;
 }
 
 /**
@@ -18,7 +19,7 @@ export function chartKey(number: string): string {
  */
 function chartNumbersIn(text: string): readonly string[] {
   const found = new Set<string>();
-  for (const [, typed = ''] of text.matchAll(identifier)) {
+  for (const [, typed = ''] of withoutUnseen(legible(text)).matchAll(identifier)) {
     const word = chartKey(typed.replace(/^\s*(["'])(.*)\1\s*$/, '$2'));
     if (word === '' || /^[|>&*!?"']|\\/.test(word)) return numberRead(text);
     found.add(word);

@@ -5,7 +5,7 @@ import { noteShapes, practiceShapes } from './generated/shapes.ts';
 import type { Note, Practice } from './generated/types.ts';
 import { withPlannedDays } from './planned-days.ts';
 import { KeyNames } from './tree/key-names.ts';
-import { parseYaml, type Parsed } from './yaml/parse.ts';
+import { parseThrough, type ReadThrough } from './yaml/characters.ts';
 import { indexShapes, type KeyIndex, type KeyShape } from './tree/shape.ts';
 import type { Entry, MapNode } from './tree/tree.ts';
 
@@ -13,6 +13,8 @@ import type { Entry, MapNode } from './tree/tree.ts';
 export interface Source<T> {
   readonly text: string;
   readonly root: MapNode | null;
+  /** The root with every character as it was typed; the same one in most notes. */
+  readonly asTyped: MapNode | null;
   readonly value: T | null;
   readonly problems: readonly Problem[];
   /** The texts whose words come from tables. */
@@ -58,29 +60,30 @@ const completed = (note: Note): Note => withForAll(withPlannedDays(note));
 
 /** Reads a note. Any text is answered: what is wrong with it stands in `problems`. */
 export function readNote(text: string): Source<Note> {
-  return bound(text, parseYaml(text, noteKind.names), noteKind, completed);
+  return bound(text, parseThrough(text, noteKind.names), noteKind, completed);
 }
 
 /** Reads a practice file, in the same way. */
 export function readPractice(text: string): Source<Practice> {
-  return bound<Practice>(text, parseYaml(text, practiceKind.names), practiceKind, (value) => value);
+  return bound<Practice>(text, parseThrough(text, practiceKind.names), practiceKind, (value) => value);
 }
 
 /** Reads a note of whose YAML the tree is known, and nothing is wrong with it. */
 export function readTree(text: string, root: MapNode): Source<Note> {
-  return bound(text, { root, problems: [], damage: [] }, noteKind, completed);
+  return bound(text, { root, asTyped: root, problems: [], damage: [] }, noteKind, completed);
 }
 
 function bound<T>(
   text: string,
-  { root, problems, damage }: Parsed,
+  { root, problems, damage, asTyped }: ReadThrough,
   { name, index, hollow }: Kind,
   complete: (value: T) => T,
 ): Source<T> {
   const binder = new Binder(index, hollow);
   const { respelled, said, unread } = binder;
   const sound = problems.length === 0 && damage.length === 0;
-  const nothing = { text, root, value: null, words: [], respelled, unread, said, fits: false, sound, damage };
+  const tree = { text, root, asTyped, damage, sound };
+  const nothing = { ...tree, value: null, words: [], respelled, unread, said, fits: false };
   if (root === null) return { ...nothing, problems };
   const newer = newerFormat(root);
   if (newer !== undefined) return { ...nothing, problems: [newer] };

@@ -17,7 +17,7 @@ export type NotSigned = 'unreadable' | 'signed already' | 'no name' | 'draft';
  * @param at local date and time, `2026-03-02 16:40`
  */
 export function signatureEdit(source: Source<Note>, by: string, at: string): TextEdit | NotSigned {
-  const { root, damage, text } = source;
+  const { asTyped: root, damage, text } = source;
   if (source.value === null || root === null || damage.length > 0 || root.flow) return 'unreadable';
   if (verify(source).kind !== 'unsigned') return 'signed already';
   if (isDraft(root)) return 'draft';

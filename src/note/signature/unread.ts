@@ -5,7 +5,12 @@ import type { Entry, MapNode, Node, Range } from '../tree/tree.ts';
 import { keyOf } from './canonical.ts';
 
 /** What is noticed of text that is read all the same, or that is a comment. */
-const readAllTheSame: ReadonlySet<string> = new Set(['yaml/runs-on', 'yaml/comment-swallows']);
+const readAllTheSame: ReadonlySet<string> = new Set([
+  'yaml/comment-swallows',
+  'yaml/look-alike',
+  'yaml/runs-on',
+  'yaml/unseen-character',
+]);
 
 /**
  * Places of text that no part of a signature covers and that nothing reads: what YAML can't take in, a second document, a

@@ -47,7 +47,7 @@ const acceptedPart = /^accepted \d+$/;
  * sign it anew.
  */
 export function verify(source: Source<Note>): Verification {
-  const { value: note, root, text } = source;
+  const { value: note, asTyped: root, text } = source;
   if (note === null || root === null || !note.keys.has('signed'))
     return seemsSigned(text) ? { kind: 'unreadable', why: 'text' } : { kind: 'unsigned' };
   const who = signerOf(note);

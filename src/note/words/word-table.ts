@@ -1,3 +1,4 @@
+import { comparable } from '../text/characters.ts';
 import type { WordRow } from '../../reference/types.ts';
 
 /** Rows by each of their words. Lookup ignores case and takes runs of spaces and hyphens for one space. */
@@ -57,10 +58,12 @@ function wordsOf<Row extends WordRow>(
 /** A word that is in its plain form already, as nearly all of the tables are. */
 const usual = /^[a-z0-9]+(?: [a-z0-9]+)*$/;
 
+const beyondAscii = /[\u0080-\uffff]/;
+
 /** The form under which words are compared. */
 export function plainWord(text: string): string {
   if (usual.test(text)) return text;
-  return text
+  return (beyondAscii.test(text) ? comparable(text) : text)
     .trim()
     .toLowerCase()
     .replace(/[\s-]+/g, ' ');
