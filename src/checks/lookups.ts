@@ -1,4 +1,5 @@
 import { Lookup } from '../note/words/mentions/lookup.ts';
+import { Slips } from '../note/words/mentions/slips.ts';
 import { wordsRead } from '../note/words/word-table.ts';
 import type { WordTable } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
@@ -110,6 +111,24 @@ export const medicineNames = once(
 export const mishapNames = once(
   ({ mishaps, noMishaps }) => new Lookup<MishapRow>('event', { rows: mishaps, lasts: never, kin: noMishaps }),
 );
+
+/** Misspelt names of dangers, as free texts about the patient have them. */
+export const slipsOf = once(
+  ({ agents, allergens, bloodThinners, cardiacConditions, cautions, implants, ...others }) =>
+    new Slips({
+      names: [agents, allergens, bloodThinners, cardiacConditions, cautions, implants].flatMap(({ rows }) =>
+        (rows as readonly WordRow[]).filter(isDanger).flatMap(wordsRead),
+      ),
+      others: [others.otherConditions, others.otherMedicines, allergens].flatMap(({ rows }) =>
+        (rows as readonly WordRow[]).flatMap(wordsRead),
+      ),
+    }),
+);
+
+/** Whether a row is more than an answer, or the name of what is not used here. */
+const isDanger = (row: WordRow & { readonly kind?: string; readonly concern?: string }): boolean =>
+  !['none', 'unknown', 'irrelevant'].includes(row.kind ?? '') &&
+  !['none', 'unknown'].includes(row.concern ?? '');
 
 const usedNames = new WeakMap<WordTable<WordRow>, Lookup<WordRow>>();
 

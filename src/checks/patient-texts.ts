@@ -1,12 +1,13 @@
 import type { Note } from '../note/generated/types.ts';
 import { readMentions, wordsOf, type Answer, type Why } from '../note/words/mentions/read.ts';
 import type { Token } from '../note/words/phrase-tokens.ts';
+import type { Slips } from '../note/words/mentions/slips.ts';
 import type { Lookup } from '../note/words/mentions/lookup.ts';
 import type { WordTable } from '../note/words/word-table.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { within, type Range } from '../note/tree/tree.ts';
 import type { WordRow } from '../reference/types.ts';
-import { namesUsed } from './lookups.ts';
+import { namesUsed, slipsOf } from './lookups.ts';
 import { shared } from './shared.ts';
 
 /** A danger that a text of the note names, and what the text says of it; what is denied is left out. */
@@ -67,8 +68,11 @@ class Texts {
 
   private readonly tokens: readonly (readonly Token[])[];
 
-  constructor(readonly leaves: readonly Leaf<string>[]) {
-    this.tokens = leaves.map(({ value }) => wordsOf(value ?? ''));
+  constructor(
+    readonly leaves: readonly Leaf<string>[],
+    slips: Slips,
+  ) {
+    this.tokens = leaves.map(({ value }) => slips.read(wordsOf(value ?? '')));
   }
 
   told<Row extends WordRow>(lookup: Lookup<Row>): readonly Told<Row>[] {
@@ -82,7 +86,7 @@ class Texts {
 }
 
 /** What the texts of a note tell of the patient. */
-export const patientTexts = shared((subject) => new Texts(textsOf(subject)));
+export const patientTexts = shared((subject) => new Texts(textsOf(subject), slipsOf(subject.tables)));
 
 /**
  * The things that a text says were used on the patient, with their words as texts of their own. What is avoided,

@@ -7,7 +7,14 @@ import { aftercare } from '../reference/aftercare.ts';
 import { allergens, reactions, type AllergenRow, type ReactionRow } from '../reference/allergens.ts';
 import { authorities, type AuthorityRow } from '../reference/authorities.ts';
 import { bloodThinners, type BloodThinnerRow } from '../reference/blood-thinners.ts';
-import { cautions, oldAge, toleranceFrom, weightAges, type CautionRow } from '../reference/cautions.ts';
+import {
+  cautions,
+  oldAge,
+  readings,
+  toleranceFrom,
+  weightAges,
+  type CautionRow,
+} from '../reference/cautions.ts';
 import { closures, type ClosureRow } from '../reference/closures.ts';
 import { consents } from '../reference/consents.ts';
 import { creams, type CreamRow } from '../reference/creams.ts';
@@ -102,6 +109,7 @@ export interface Tables {
   readonly cautions: WordTable<CautionRow>;
   readonly toleranceFrom: number;
   readonly oldAge: typeof oldAge;
+  readonly readings: typeof readings;
   readonly weightAges: typeof weightAges;
   readonly closures: WordTable<ClosureRow>;
   readonly consents: WordTable<WordRow>;
@@ -197,6 +205,7 @@ export const referenceTables: Tables = {
   cautions: new WordTable(withTradeNames(cautions)),
   toleranceFrom,
   oldAge,
+  readings,
   weightAges,
   closures: new WordTable(withTradeNames(closures)),
   consents: new WordTable(consents),

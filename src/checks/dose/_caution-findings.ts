@@ -17,8 +17,12 @@ export const said = ({ at, row, open }: Caution): NonNullable<Report['related']>
 export const saidHere = { said: '{name} is said here', open: 'whether it is {name} is left open here' };
 
 /** The name for a message, which says where the note leaves it open. */
-export const nameOf = ({ row, open }: Caution): string =>
-  open ? `${row.name} (left open in the note: ask, and write it)` : row.name;
+export const nameOf = ({ row, open, typed }: Caution): string =>
+  typed !== undefined
+    ? `${row.name} (as \`${typed}\` is read: look it up)`
+    : open
+      ? `${row.name} (left open in the note: ask, and write it)`
+      : row.name;
 
 /** What is left open is a warning at most. */
 export const opened = (severity: Severity, { open }: Caution): Severity =>

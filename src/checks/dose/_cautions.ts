@@ -3,6 +3,7 @@ import type { CautionRow } from '../../reference/cautions.ts';
 import { conditionNames, medicineNames } from '../lookups.ts';
 import { patientTexts, type Told } from '../patient-texts.ts';
 import { shared } from '../shared.ts';
+import { readingsIn } from './_readings.ts';
 
 /** A condition or medicine that calls for care, and where the note says so or leaves it open. */
 export interface Caution {
@@ -10,6 +11,8 @@ export interface Caution {
   readonly at: Range;
   /** Whether the note leaves it open that the patient has it: then it is a warning at most. */
   readonly open: boolean;
+  /** As it was typed, where it is misspelt. */
+  readonly typed?: string | undefined;
 }
 
 /** Words that mean a condition where they are all that is written, and anything in a sentence. */
@@ -43,11 +46,17 @@ export const cautionsOf = shared((subject): readonly Caution[] => {
   const texts = patientTexts(subject);
   for (const lookup of [conditionNames(subject.tables), medicineNames(subject.tables)])
     for (const told of texts.told(lookup)) {
-      const { row, at, answer } = told;
+      const { row, at, answer, why } = told;
       const open = answer === 'unclear';
       const before = found.get(row);
       if ((before !== undefined && (open || !before.open)) || isOnTheSkin(told) || isAside(told)) continue;
-      found.set(row, { row, at, open });
+      const typed = why === 'slip' ? told.leaf.value?.slice(told.from, told.to) : undefined;
+      found.set(row, { row, at, open, typed });
+    }
+  for (const leaf of texts.leaves)
+    for (const { name, at } of readingsIn(leaf, subject.tables)) {
+      const row = subject.tables.cautions.find(name);
+      if (row !== undefined && found.get(row)?.open !== false) found.set(row, { row, at, open: false });
     }
   return [...found.values()];
 });

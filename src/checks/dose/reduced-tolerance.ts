@@ -28,6 +28,7 @@ function lessTolerance(subject: Subject): readonly Report[] {
       if (caution.row.tolerance !== undefined)
         found.push({
           at: last.at,
+          form: caution.row.tolerance.grave === true ? 'grave' : 'main',
           args: { name: nameOf(caution), percent },
           related: [said(caution)],
           rests: caution.row.tolerance,
@@ -41,9 +42,15 @@ export const check: Check = {
   severity: 'warning',
   milder: { main: 'information' },
   title: 'More than half of the limit in a patient who bears less',
-  why: 'The limits are for healthy adults. Labels want less for the elderly and debilitated and with cardiac or liver disease, and give no number. That it is said from half of the limit on, from 65 years on, and as a warning from 80% at 80 years, is Wheal’s own choice.',
-  sources: [{ source: 'us-label-reduced-doses', mark: 'Q' }, format],
+  why: 'The limits are for healthy adults. Labels want less for the elderly and debilitated and with cardiac or liver disease, and give no number; severe liver disease, heart failure and heart block they name as dangers, which is a warning. That it is said from half of the limit on, from 65 years on, and as a warning from 80% at 80 years, is Wheal’s own choice.',
+  sources: [
+    { source: 'us-label-reduced-doses', mark: 'Q' },
+    { source: 'lidocaine-label-heart', mark: 'Q' },
+    format,
+  ],
   messages: {
+    grave:
+      'The dose comes to {percent}% of the limit for a healthy patient; with {name} labels name the danger: the anesthetic is cleared slowly or bears on the heart. Use less, and watch the patient longer.',
     main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
     age: 'The dose comes to {percent}% of the limit for a healthy adult; at {years} years labels want less, without a number. Weigh whether less will do.',
     ...saidHere,

@@ -3,6 +3,8 @@ export interface Token {
   readonly text: string;
   readonly from: number;
   readonly to: number;
+  /** Whether it was typed otherwise, and is read as what is meant. */
+  readonly slip?: true;
 }
 
 /** Abbreviations with a slash that are one word. */

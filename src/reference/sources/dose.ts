@@ -102,6 +102,20 @@ export const doseSources = {
     'Two interaction monographs: epinephrine with non-selective beta blockers; with small local doses unlikely',
   'epinephrine-interactions':
     'PMC9275172, table 4, and a text on skin disease: epinephrine with tricyclics, MAO inhibitors, phenothiazines and cocaine, from caution to contraindicated',
+  'vasoconstrictor-contraindications-1':
+    'Pérusse R et al., Contraindications to vasoconstrictors in dentistry, part I, Oral Surg Oral Med Oral Pathol 1992;74:679-86: unstable angina, recent infarction or bypass, refractory arrhythmia, uncontrolled hypertension or heart failure',
+  'vasoconstrictor-contraindications-2':
+    'Pérusse R et al., Contraindications to vasoconstrictors in dentistry, part II, Oral Surg Oral Med Oral Pathol 1992;74:687-91: uncontrolled hyperthyroidism, pheochromocytoma, sulfite sensitivity',
+  'swiss-label-articaine-epinephrine':
+    'Swiss professional information, articaine with epinephrine, contraindications: refractory arrhythmia, unstable angina, infarction in the last 6 months, bypass in the last 3 months',
+  'lidocaine-label-heart':
+    'UK summary of product characteristics, lidocaine 1% with preservative, sections 4.3 and 4.4 (complete heart block ruled out, care with disturbed conduction and congestive heart failure), and US prescribing information, precautions: severe shock or heart block',
+  'blood-pressure-before-surgery':
+    'AAGBI and British Hypertension Society, The measurement of adult blood pressure before elective surgery, 2016 (abstract): surgery goes ahead below 180 and 110 mmHg',
+  'lidocaine-maximum-2021':
+    'PMC8480448, the maximum dose of lidocaine in cutaneous surgery: severe liver dysfunction, and medicines that slow its clearance such as itraconazole, erythromycin, cimetidine',
+  'pregnancy-procedures':
+    'PMC9364454, dermatological procedures in pregnancy, and a review of 2019 (abstract): procedures that are not needed wait, lidocaine with epinephrine is held safe, suspected cancer is not delayed',
   'aap-2019':
     'AAP/AAPD, Guidelines for monitoring and management of pediatric patients before, during and after sedation, 2019, table of local anesthetics',
   'abc-procedures': 'ABC of Practical Procedures, chapter 4, Box 4.1',

@@ -4,7 +4,7 @@ import { person } from './_caution-findings.ts';
 
 describe('dose/reduced-tolerance', () => {
   const code = 'dose/reduced-tolerance';
-  const ill = person('conditions: [cirrhosis of the liver]');
+  const ill = person('conditions: [hepatitis C]');
 
   it('flags half of the limit, and is silent below', () => {
     // 62 kg: 7 mg/kg is 434 mg, half of it 217 mg, 21.7 mL of 1%.
@@ -17,6 +17,19 @@ describe('dose/reduced-tolerance', () => {
     );
     silent(code, note([withEpinephrine('21.6 mL')], ill));
     silent(code, note([withEpinephrine('25 mL')], person('conditions: [asthma]').replace('1961', '1991')));
+  });
+
+  it('warns where the label names the disease itself as a danger', () => {
+    for (const condition of ['cirrhosis', 'congestive heart failure', 'third-degree AV block', 'LVEF 25%'])
+      flags(
+        code,
+        note(
+          ['agent: lidocaine, concentration: 1%, epinephrine: "1:100,000", volume: ⟦21.7 mL⟧'],
+          person(`conditions: [${condition}]`),
+        ),
+        { severity: 'warning' },
+      );
+    silent(code, note([withEpinephrine('25 mL')], person('conditions: [LVEF 60%]').replace('1961', '1991')));
   });
 
   it('says so of age alone from 65 years on, and warns at 80 years from 80% on', () => {

@@ -204,22 +204,10 @@ function cautionExposure({ epinephrine, endArtery, methemoglobin }: CautionRow):
   );
 }
 
-/** Treated or taken out, these may be over: a history of them leaves the question open. */
-const mayEnd: ReadonlySet<string> = new Set(['pheochromocytoma', 'hyperthyroidism']);
-/** Rows of the table of cautions that are conditions; the others are medicines. */
-const conditions: ReadonlySet<string> = new Set([
-  ...mayEnd,
-  'Raynaud phenomenon',
-  'peripheral vascular disease',
-  'methemoglobinemia',
-  'G6PD deficiency',
-  'uncontrolled hypertension',
-]);
-
 const cautionThings = cautions.flatMap((row) => {
   const how = cautionExposure(row);
-  if (how === undefined) return [];
-  return [thing(conditions.has(row.name) ? 'condition' : 'medicine', row, how, !mayEnd.has(row.name))];
+  // What was treated or taken out may be over: a history of it leaves the question open.
+  return how === undefined ? [] : [thing(row.kind, row, how, row.kind === 'medicine' || row.lasts)];
 });
 
 /** Every danger of every table that can be told in words and is reported. */

@@ -19,6 +19,8 @@ export interface Part<Row> {
   /** A year or another number. */
   readonly number: 'year' | 'other' | undefined;
   readonly mark: Mark | undefined;
+  /** Whether one of its words was typed otherwise. */
+  readonly slip?: boolean;
 }
 
 const marks: Readonly<Record<string, Mark>> = {
@@ -114,7 +116,11 @@ function nameAt<Row extends WordRow>(
   if (term !== undefined && !isKin && term.end >= cueEnd && !isTwo(tokens, at, term.end, lookup)) {
     // "Red meat allergy" says what it is.
     const roles = tokens[term.end - 1]!.text.startsWith('allerg') ? role.tail : 0;
-    return { part: partOf(tokens, at, term.end, { rows: term.value, name: true, roles }), end: term.end };
+    const slip = tokens.slice(at, term.end).some((token) => token.slip === true);
+    return {
+      part: partOf(tokens, at, term.end, { rows: term.value, name: true, roles, slip }),
+      end: term.end,
+    };
   }
   if (kin === undefined || kin.end <= cueEnd) return undefined;
   return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
@@ -141,6 +147,7 @@ const partOf = <Row>(tokens: readonly Token[], at: number, end: number, told: To
   roles: told.roles ?? 0,
   number: told.number,
   mark: told.mark,
+  ...(told.slip === true ? { slip: true } : {}),
 });
 
 function markAt(tokens: readonly Token[], at: number): Mark | undefined {

@@ -10,7 +10,7 @@ import { allPartsOf, partsOf, type Part } from './parts.ts';
 export type Answer = 'said' | 'denied' | 'unclear';
 
 /** Why an answer is not plainly `said`. */
-export type Why = Denial | 'other person' | 'doubt' | 'in the past' | 'order' | 'not sure';
+export type Why = Denial | 'other person' | 'doubt' | 'in the past' | 'order' | 'not sure' | 'slip';
 
 /** A name of a table in a free text, at characters `from` to `to`, with what the text says of it. */
 export interface Mention<Row> {
@@ -76,10 +76,11 @@ function withNames<Row>(parts: readonly Part<Row>[]): readonly Part<Row>[] {
 function mentionsIn<Row extends WordRow>(clause: Clause<Row>, lookup: Lookup<Row>): readonly Mention<Row>[] {
   const found: Mention<Row>[] = [];
   let reader: ClauseReader<Row> | undefined;
-  clause.parts.forEach(({ rows, from, to }, at) => {
+  clause.parts.forEach(({ rows, from, to, slip }, at) => {
     for (const row of rows) {
       reader ??= new ClauseReader(clause);
-      found.push({ row, from, to, ...reader.verdict(at, lookup.lasts(row)) });
+      const verdict = reader.verdict(at, lookup.lasts(row));
+      found.push({ row, from, to, ...(slip === true && verdict === said ? unclear('slip') : verdict) });
     }
   });
   return found;
