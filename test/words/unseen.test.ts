@@ -87,11 +87,11 @@ describe('texts written without sight of the reader', function () {
   this.timeout(120_000);
 
   it('that tell of a danger are reported', () => {
-    measure('dangers', 'information', (count) => count > 0, 84);
+    measure('dangers', 'information', (count) => count > 0, 91);
   });
 
   it('that tell of a danger are errors or warnings, where the tables let them', () => {
-    measure('dangers', 'warning', (count) => count > 0, 77);
+    measure('dangers', 'warning', (count) => count > 0, 85);
   });
 
   it('that are their nearest right neighbors are no error and no warning', () => {
