@@ -117,10 +117,10 @@ export const slipsOf = once(
   ({ agents, allergens, bloodThinners, cardiacConditions, cautions, implants, ...others }) =>
     new Slips({
       names: [agents, allergens, bloodThinners, cardiacConditions, cautions, implants].flatMap(({ rows }) =>
-        (rows as readonly WordRow[]).filter(isDanger).flatMap(wordsRead),
+        rows.filter(isDanger).flatMap(wordsRead),
       ),
       others: [others.otherConditions, others.otherMedicines, allergens].flatMap(({ rows }) =>
-        (rows as readonly WordRow[]).flatMap(wordsRead),
+        rows.flatMap((row: WordRow) => wordsRead(row)),
       ),
     }),
 );

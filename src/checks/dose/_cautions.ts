@@ -40,23 +40,28 @@ const isAside = (told: Told<CautionRow>): boolean => {
   return isPart && onlyAlone.has(text.slice(told.from, told.to).toLowerCase());
 };
 
+const cautionIn = (told: Told<CautionRow>): Caution => ({
+  row: told.row,
+  at: told.at,
+  open: told.answer === 'unclear',
+  typed: told.why === 'slip' ? told.leaf.value?.slice(told.from, told.to) : undefined,
+});
+
 /** What the note tells of the patient that calls for care, each thing once and what is said before what is open. */
 export const cautionsOf = shared((subject): readonly Caution[] => {
+  const { tables } = subject;
   const found = new Map<CautionRow, Caution>();
   const texts = patientTexts(subject);
-  for (const lookup of [conditionNames(subject.tables), medicineNames(subject.tables)])
-    for (const told of texts.told(lookup)) {
-      const { row, at, answer, why } = told;
-      const open = answer === 'unclear';
-      const before = found.get(row);
-      if ((before !== undefined && (open || !before.open)) || isOnTheSkin(told) || isAside(told)) continue;
-      const typed = why === 'slip' ? told.leaf.value?.slice(told.from, told.to) : undefined;
-      found.set(row, { row, at, open, typed });
-    }
+  const add = (caution: Caution): void => {
+    const before = found.get(caution.row);
+    if (before === undefined || (before.open && !caution.open)) found.set(caution.row, caution);
+  };
+  for (const lookup of [conditionNames(tables), medicineNames(tables)])
+    for (const told of texts.told(lookup)) if (!isOnTheSkin(told) && !isAside(told)) add(cautionIn(told));
   for (const leaf of texts.leaves)
-    for (const { name, at } of readingsIn(leaf, subject.tables)) {
-      const row = subject.tables.cautions.find(name);
-      if (row !== undefined && found.get(row)?.open !== false) found.set(row, { row, at, open: false });
+    for (const { name, at } of readingsIn(leaf, tables)) {
+      const row = tables.cautions.find(name);
+      if (row !== undefined) add({ row, at, open: false });
     }
   return [...found.values()];
 });

@@ -86,7 +86,7 @@ const lettersOf = (text: string): readonly string[] => text.split(/[^a-z]+/).fil
 
 const singular = (word: string): string => (word.endsWith('s') ? word.slice(0, -1) : word);
 
-const ends = (word: string): string => `${word[0]}*${word.slice(-3)}`;
+const ends = (word: string): string => `${word.slice(0, 1)}*${word.slice(-3)}`;
 
 function push(map: Map<string, string[]>, key: string, word: string): void {
   const words = map.get(key);
@@ -105,5 +105,5 @@ export function isOneSlip(one: string, other: string): boolean {
   if (left.length > right.length) return left.slice(1) === right;
   if (left.length < right.length) return right.slice(1) === left;
   if (left.slice(1) === right.slice(1)) return true;
-  return left[0] === right[1] && left[1] === right[0] && left.slice(2) === right.slice(2);
+  return `${left.slice(1, 2)}${left.slice(0, 1)}${left.slice(2)}` === right;
 }
