@@ -1,4 +1,5 @@
 import { readInjectionLine, type DictatedField } from './words/dictated.ts';
+import { readSpecimen } from './words/specimen-line.ts';
 import { readStitches } from './words/stitches.ts';
 import type { Problem } from './tree/finding.ts';
 import type { Leaf, OpenEntry } from './tree/leaf.ts';
@@ -129,9 +130,9 @@ export class Binder {
   }
 
   private add(bound: unknown[], node: Node, key: KeyShape, head: Range): void {
-    const sutures = key.line === 'stitches' && node.kind === 'text' ? readStitches(node.text) : undefined;
-    if (sutures !== undefined && node.kind === 'text') {
-      for (const fields of sutures) bound.push(this.fields(node, key, fields));
+    const lines = node.kind === 'text' ? this.lines(node, key) : undefined;
+    if (lines !== undefined) {
+      bound.push(...lines);
       return;
     }
     if (node.kind === 'map' && isShorthand(node, key, this.shapes.get(key.map ?? ''))) {
@@ -141,6 +142,17 @@ export class Binder {
     const item = isEmpty(node) ? undefined : this.item(node, key, head);
     if (item === undefined) this.fits = false;
     else bound.push(item);
+  }
+
+  /** The maps that a line of text says; undefined where the key takes none, or the text is something else. */
+  private lines(node: TextNode, key: KeyShape): readonly Built[] | undefined {
+    if (key.line === undefined || node.garbled === true) return undefined;
+    if (key.line === 'stitches')
+      return readStitches(node.text)?.map((fields) => this.fields(node, key, fields));
+    const specimen = readSpecimen(node.text);
+    if (specimen === undefined) return undefined;
+    for (const problem of specimen.problems) this.problems.push(placed(problem, node, key));
+    return [this.fields(node, key, specimen.fields)];
   }
 
   /** The map that an entry means whose key names a thing: `latex: itching` is `{to: latex, reaction: itching}`. */
@@ -207,7 +219,11 @@ export class Binder {
       const part = partOf(node, field);
       keys.set(target.key, range(part));
       this.said.add(target.key);
-      built[target.prop] = this.leaf(part, target);
+      const leaf = this.leaf(part, target);
+      const before = built[target.prop];
+      built[target.prop] = target.list
+        ? [...(Array.isArray(before) ? (before as unknown[]) : []), leaf]
+        : leaf;
     }
     return built;
   }

@@ -2,7 +2,7 @@ import type { Check } from '../check.ts';
 import { respell } from './_respell.ts';
 import { format } from '../sources.ts';
 
-type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'alternatives'>;
+type Row = Pick<Check, 'code' | 'title' | 'why' | 'messages' | 'alternatives' | 'milder'>;
 
 /** What is wrong with a date or a clock time as it was typed. */
 const rows: readonly Row[] = [
@@ -20,7 +20,9 @@ const rows: readonly Row[] = [
     code: 'quantity/date-form',
     title: 'A date in a form that can be misread',
     why: '03/02/2026 is the 2nd of March to some and the 3rd of February to others.',
+    milder: { sent: 'warning' },
     messages: {
+      sent: '“{typed}” says that it was sent, and not on which day. Write the day, such as 2026-03-02.',
       main: 'Write the date as {first}: year, month, day.',
       ambiguous: '{typed} can mean {first} or {second}. Write the one that was meant, as year, month, day.',
       'no-day':

@@ -26,7 +26,7 @@ export const check: Check = {
   messages: {
     main: 'Nothing was sent, and the note does not say why. Write the reason: `not sent, benign skin tag`.',
     misplaced:
-      '`{text}` stands where the note says that nothing was sent. If a specimen was sent, write a map: `{label: A, medium: formalin}`; if not, begin with `not sent` and the reason.',
+      '`{text}` is read as the reason why nothing was sent. If so, begin with `not sent`; if a specimen was sent, write `{label: A, medium: formalin}`.',
   },
   find: ({ note }) =>
     (note.procedures ?? []).flatMap(({ specimen = [] }) =>

@@ -50,6 +50,18 @@ export function readDate(text: string): Reading<IsoDate> {
   return { value: value?.date, problems };
 }
 
+/** What says that a specimen went, without a day. */
+const went =
+  /^(?:yes|y|true|done|today|same day|sent|submitted|(?:(?:sent|submitted) )?to (?:the )?(?:lab|path|derm)\w*(?: \w+)?)$/i;
+
+/** Reads the day on which a specimen was sent. That it went is understood, and the day is asked for. */
+export function readSent(text: string): Reading<IsoDate> {
+  const typed = trimmed(text);
+  return typed.typed.length <= longestRead && went.test(typed.typed)
+    ? unread(problemAt(typed, 'quantity/date-form', { form: 'sent' }))
+    : readDate(text);
+}
+
 const exists = (year: number, month: number, day: number): boolean => day >= 1 && day <= daysIn(year, month);
 
 function dateFault(typed: Stretch, year: number, month: number, day: number): Problem | undefined {

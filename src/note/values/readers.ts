@@ -1,6 +1,6 @@
 import { readAge } from './ages.ts';
 import { readCount, readDecimal } from './count.ts';
-import { readDate, readMoment, readOccasion } from './dates.ts';
+import { readDate, readMoment, readOccasion, readSent } from './dates.ts';
 import { readQuantity } from './quantity.ts';
 import { readPlannedDay } from './intervals.ts';
 import { readDilution, readMixture } from './ratios.ts';
@@ -37,7 +37,7 @@ export const readers: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   ['text', verbatim],
   ['word', verbatim],
   ['site', verbatim],
-  ['date', readDate],
+  ['date', (text, key) => (key === 'sent' ? readSent(text) : readDate(text))],
   ['plannedDay', readPlannedDay],
   ['moment', readMoment],
   ['occasion', readOccasion],

@@ -54,4 +54,13 @@ describe('quantity/no-such-time', () => {
     assert.match(messageOf(finding!), /clock time/);
     silent('quantity/no-such-time', told('{on: 2026-03-09, how: phone}'), { today: '2026-03-10' });
   });
+
+  it('takes what says that a specimen went for that, and asks for the day', () => {
+    const specimen = (sent: string): string => `procedures:\n  - specimen: {label: A, sent: ${sent}}\n`;
+    for (const words of ['yes', 'sent', 'to lab', 'today', 'to pathology'])
+      flags('quantity/date-form', specimen(`⟦${words}⟧`), { severity: 'warning' });
+    for (const words of ['2026-03-02', '??']) silent('quantity/date-form', specimen(words));
+    flags('quantity/unreadable', specimen('⟦no⟧'), { severity: 'error' });
+    silent('follow-up/specimen-not-sent', `visit: 2026-03-02\n${specimen('yes')}`, { today: '2026-04-20' });
+  });
 });

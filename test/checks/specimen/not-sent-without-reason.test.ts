@@ -12,8 +12,13 @@ describe('specimen/not-sent-without-reason', () => {
           severity: 'warning',
         },
       );
-    const [finding] = flags('specimen/not-sent-without-reason', sent('⟦formalin⟧'));
+    const [finding] = flags('specimen/not-sent-without-reason', sent('⟦skin tag, no pathology⟧'));
     assert.equal(finding?.form, 'misplaced');
+  });
+
+  it('is silent on what says that a specimen was sent', () => {
+    for (const words of ['sent', 'sent to pathology', 'formalin', 'A, formalin', 'yes', 'A'])
+      silent('specimen/not-sent-without-reason', sent(words));
   });
 
   it('is silent on a reason', () => {
