@@ -11,8 +11,8 @@ export default {
   ],
   project: ['src/**/*.{ts,mjs}', 'test/**/*.ts', '!test/host/**'],
   ignoreExportsUsedInFile: true,
-  // Run by path from src/build/test.mjs.
-  ignoreDependencies: ['c8', 'dependency-cruiser'],
+  // Run by path from src/build/test.mjs; the last one is there for the schema that it holds.
+  ignoreDependencies: ['c8', 'dependency-cruiser', '@microsoft/jest-sarif'],
   // Of the system.
   ignoreBinaries: ['mkfifo'],
 };

@@ -8,6 +8,7 @@ import { Lines, type Position } from '../note/text/lines.ts';
 import { readNote, type Source } from '../note/read.ts';
 import type { Range } from '../note/tree/tree.ts';
 import type { IsoDate } from '../note/values/values.ts';
+import { citation } from '../reference/sources/index.ts';
 import { referenceTables, type Tables } from '../practice/tables.ts';
 import type { Console } from './console.ts';
 import { isPractice, standardInput, unreadable, type FileFault } from './files.ts';
@@ -26,6 +27,8 @@ export interface Reported {
   readonly severity: Severity;
   readonly message: string;
   readonly sources: readonly string[];
+  /** For each source how it is cited. */
+  readonly citations: readonly string[];
   readonly range: LineRange;
   readonly related: readonly { readonly message: string; readonly range: LineRange }[];
   readonly accepted?: NonNullable<Finding['accepted']>;
@@ -123,6 +126,7 @@ function notRead(path: string, kind: Checked['kind'], { code, words }: FileFault
     severity: 'error',
     message: `This file can't be read: ${words}. Nothing in it was checked.`,
     sources: [],
+    citations: [],
     range: { start: place, end: place },
     related: [],
   };
@@ -131,11 +135,13 @@ function notRead(path: string, kind: Checked['kind'], { code, words }: FileFault
 
 function reported(finding: Finding, lines: Lines): Reported {
   const { code, severity, accepted } = finding;
+  const sources = (checkOf(code)?.sources ?? []).map(({ source }) => source);
   return {
     code,
     severity,
     message: messageOf(finding),
-    sources: (checkOf(code)?.sources ?? []).map(({ source }) => source),
+    sources,
+    citations: sources.map(citation),
     range: rangeOf(finding, lines),
     related: finding.related.map((related) => ({
       message: messageOf({ ...related, code }),

@@ -50,6 +50,7 @@ function agentJson({ agent, epinephrine, mg, mgPerKg, limitMg, boundBy, fraction
 export function maxDoseJson(max: MaxDose, cite: (key: string) => string): unknown {
   const sourceOf = ({ limit, boundBy }: Allowance): string => cite(bindingSource(limit, boundBy));
   return {
+    wheal: 1,
     maxMg: max.maxMg,
     maxMl: max.maxMl,
     boundBy: max.boundBy,

@@ -209,6 +209,18 @@ describe('--format ndjson', () => {
   });
 });
 
+describe('--csv-bom and --csv-text-ids', () => {
+  it('are for tables', async () => {
+    const cwd = folder({ 'a.wheal.yaml': `${inLimit}    specimen: {label: A, medium: formalin}\n` });
+    for (const name of ['open', 'specimens']) {
+      const argv = [name, '.', '--csv-bom', '--csv-text-ids'];
+      const { out } = await wheal([...argv, '--format', 'csv'], { cwd });
+      assert.ok(out.startsWith('\ufeff') && out.includes('"=""C-1"""'), out);
+      assert.equal((await wheal(argv, { cwd })).code, 2);
+    }
+  });
+});
+
 describe('colors', () => {
   it('are written to a terminal, unless NO_COLOR says no or FORCE_COLOR yes', () => {
     const wants = (environment: Readonly<Record<string, string>>, terminal: boolean): boolean =>

@@ -26,7 +26,7 @@ describe('wheal dose', () => {
     const { code, out } = await dose(`${lidocaine} --format json`);
     assert.equal(code, 0);
     const json = JSON.parse(out) as Record<string, unknown>;
-    assert.deepEqual(Object.keys(json), ['maxMg', 'maxMl', 'boundBy', 'source', 'advisories']);
+    assert.deepEqual(Object.keys(json), ['wheal', 'maxMg', 'maxMl', 'boundBy', 'source', 'advisories']);
     assert.deepEqual([json['maxMg'], json['maxMl'], json['boundBy']], [279, 27.9, 'weight']);
     assert.match(String(json['source']), /US prescribing information/);
     for (const advisory of json['advisories'] as object[])

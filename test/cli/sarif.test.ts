@@ -49,6 +49,38 @@ describe('SARIF 2.1.0', () => {
     assert.ok(result.relatedLocations[0].message?.text);
   });
 
+  it('names the page of each check, absolutely, by the address that is asked for', async () => {
+    const cwd = folder({ 'a.wheal.yaml': overLimit });
+    const driver = async (...more: string[]): Promise<Log['runs'][number]['tool']['driver'] | undefined> => {
+      const { out } = await wheal(['check', '.', '--format', 'sarif', ...more], { cwd });
+      return (JSON.parse(out) as Log).runs[0]?.tool.driver;
+    };
+    const helpUri = (rules: ReportingDescriptor[] | undefined): string | undefined =>
+      rules?.find(({ id }) => id === 'dose/over-limit')?.helpUri;
+    const own = await driver();
+    assert.equal(own?.informationUri, 'urn:wheal');
+    assert.equal(helpUri(own.rules), 'urn:wheal:check:dose/over-limit');
+    const asked = await driver('--pages', 'https://intranet.example/checks');
+    assert.equal(asked?.informationUri, 'https://intranet.example/checks/');
+    assert.equal(helpUri(asked.rules), 'https://intranet.example/checks/dose/over-limit.md');
+    assert.equal((await wheal(['check', '.', '--pages', 'checks'], { cwd })).code, 2);
+  });
+
+  it('gives each result a fingerprint that lines above it do not change, and no two the same', async () => {
+    const prints = async (text: string): Promise<readonly string[]> => {
+      const log = await sarif({ 'a.wheal.yaml': text });
+      return (log.runs[0]?.results ?? []).map(
+        ({ ruleId, partialFingerprints }) => `${ruleId} ${partialFingerprints?.['wheal/v1']}`,
+      );
+    };
+    const procedure = overLimit.slice(overLimit.indexOf('  - site'));
+    const before = await prints(`${overLimit}${procedure}`);
+    assert.ok(before.length > 5);
+    assert.equal(new Set(before).size, before.length);
+    for (const one of before) assert.match(one, / [0-9a-f]{16}$/);
+    assert.deepEqual(await prints(`# a remark\n\n${overLimit}${procedure}`), before);
+  });
+
   it('encodes paths as references', async () => {
     const log = await sarif({ 'room 1/50% #é.wheal.yaml': overLimit });
     const uris = (log.runs[0]?.results ?? []).map(

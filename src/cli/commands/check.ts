@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { dateOption, formatOption } from '../arguments.ts';
+import { dateOption, formatOption, UsageError, type Arguments } from '../arguments.ts';
 import { filesOf } from '../files.ts';
 import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
 import { outputOf } from '../output.ts';
@@ -10,7 +10,7 @@ import { jsonReport, ndjsonReport } from '../report/json.ts';
 import type { Look, Report } from '../report/report.ts';
 import { sarifReport } from '../report/sarif.ts';
 import { textReport } from '../report/text.ts';
-import { asOf, formatOf, out } from '../options.ts';
+import { asOf, formatOf, out, type Option } from '../options.ts';
 import type { Command } from './command.ts';
 
 const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'sarif', (look: Look) => Report>> = {
@@ -20,9 +20,15 @@ const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'sarif', (look: Look) 
   sarif: sarifReport,
 };
 
+const pages: Option = {
+  name: 'pages',
+  value: 'ADDRESS',
+  about: 'The address below which the pages of the checks are, for the links in --format sarif.',
+};
+
 export const check: Command = {
   takes: 'PATH…',
-  options: [formatOf(Object.keys(forms)), asOf, out],
+  options: [formatOf(Object.keys(forms)), asOf, pages, out],
   about: 'Checks notes; a folder means every *.wheal.yaml below it, - reads one note from standard input.',
   async run(given, console) {
     const format = formatOption(given, forms);
@@ -34,6 +40,7 @@ export const check: Command = {
     const report = forms[format]({
       color: console.color && !output.isFile,
       quiet: console.quiet === true,
+      pages: pagesIn(given),
     });
     const days = await dayDosesOf(paths, console, practices);
     let withErrors = 0;
@@ -55,6 +62,14 @@ export const check: Command = {
     return withErrors > 0 ? 1 : 0;
   },
 };
+
+/** @throws UsageError for what is no absolute address */
+function pagesIn({ options }: Arguments): string | undefined {
+  const address = options.get(pages.name);
+  if (address === undefined) return undefined;
+  if (!URL.canParse(address)) throw new UsageError(`--${pages.name} is an address; "${address}" is none`);
+  return address.replace(/\/*$/, '/');
+}
 
 /** Between notes, so that what happens meanwhile is heard: whoever reads the output may have read enough. */
 const othersTurn = (): Promise<void> => new Promise((resume) => setImmediate(resume));

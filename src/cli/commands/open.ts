@@ -1,8 +1,10 @@
 import { openListData, openListFormats, type OpenList } from '../../documents/open-list/open-list.ts';
+import type { CsvLook } from '../../documents/csv.ts';
 import type { NotRead } from '../../documents/not-read.ts';
 import { Caseload, unreadFacts, type NoteFacts } from '../../followup/caseload.ts';
 import { inSlices } from '../../followup/slices.ts';
 import { dateOption, formatOption } from '../arguments.ts';
+import { csvLook, csvOptions } from '../csv-options.ts';
 import { FactsReader } from '../facts.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { gapsOf, Practices } from '../practices.ts';
@@ -13,12 +15,13 @@ import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
 
 const { text, json, csv } = openListFormats;
-const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'csv', (list: OpenList) => string>> = {
-  text: text.write,
-  json: json.write,
-  ndjson: (list) => ndjsonOf({ asOf: list.asOf }, openListData(list)),
-  csv: csv.write,
-};
+const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'csv', (list: OpenList, look: CsvLook) => string>> =
+  {
+    text: text.write,
+    json: json.write,
+    ndjson: (list) => ndjsonOf({ asOf: list.asOf }, openListData(list)),
+    csv: csv.write,
+  };
 
 const pace = {
   now: () => performance.now(),
@@ -27,11 +30,12 @@ const pace = {
 
 export const open: Command = {
   takes: 'PATH…',
-  options: [formatOf(Object.keys(forms)), asOf, out],
+  options: [formatOf(Object.keys(forms)), asOf, ...csvOptions, out],
   about:
     'Lists what is still open over many notes, by what is to be done. With WHEAL_CACHE=FOLDER it keeps what it read there, health data, and the next run is quick.',
   async run(given, console) {
     const format = formatOption(given, forms);
+    const look = csvLook(given, format);
     const today = dateOption(given, 'as-of', console.today);
     const paths = filesOf(given.paths, console).filter((path) => !isPractice(path));
     const practices = new Practices(console.cwd);
@@ -60,7 +64,7 @@ export const open: Command = {
     for (const { path, why } of gapsOf(practices)) take(path, unreadFacts(why));
     progress.clear();
     const items = caseload.openOn(today);
-    const text = forms[format]({ asOf: today, notes: paths.length, items, notRead });
+    const text = forms[format]({ asOf: today, notes: paths.length, items, notRead }, look);
     await deliver(text, given.options.get('out'), console);
     await reader.keep();
     return items.some(({ group }) => group === 'look') ? 1 : 0;

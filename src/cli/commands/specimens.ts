@@ -1,5 +1,7 @@
 import { logData, logFormats, specimenLog, type SpecimenLog } from '../../documents/specimens/log.ts';
 import { dateOption, formatOption } from '../arguments.ts';
+import type { CsvLook } from '../../documents/csv.ts';
+import { csvLook, csvOptions } from '../csv-options.ts';
 import { filesOf } from '../files.ts';
 import { readNotes } from '../notes.ts';
 import { Practices } from '../practices.ts';
@@ -9,7 +11,9 @@ import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
 
 const { text, csv, json } = logFormats;
-const forms: Readonly<Record<'text' | 'csv' | 'json' | 'ndjson', (log: SpecimenLog) => string>> = {
+const forms: Readonly<
+  Record<'text' | 'csv' | 'json' | 'ndjson', (log: SpecimenLog, look: CsvLook) => string>
+> = {
   text: text.write,
   csv: csv.write,
   json: json.write,
@@ -21,16 +25,18 @@ export const specimens: Command = {
   options: [
     formatOf(Object.keys(forms)),
     { name: 'on', value: 'DATE', about: 'The day of the log, and not today.' },
+    ...csvOptions,
     out,
   ],
   about:
     'Lists the specimens taken on a day, today where none is named, against what was sent, and counts methods and codes.',
   async run(given, console) {
     const format = formatOption(given, forms);
+    const look = csvLook(given, format);
     const on = dateOption(given, 'on', console.today);
     const paths = filesOf(given.paths, console);
     const { notes, notRead } = await readNotes(paths, console, new Practices(console.cwd));
-    await deliver(forms[format](specimenLog(notes, on, notRead)), given.options.get('out'), console);
+    await deliver(forms[format](specimenLog(notes, on, notRead), look), given.options.get('out'), console);
     return notRead.length > 0 ? 1 : 0;
   },
 };

@@ -35,12 +35,22 @@ function entryOf({ path, kind, practice, findings, dose }: Checked): object {
   };
 }
 
-function findingOf({ code, severity, message, sources, range, related, accepted }: Reported): unknown {
+function findingOf({
+  code,
+  severity,
+  message,
+  sources,
+  citations,
+  range,
+  related,
+  accepted,
+}: Reported): unknown {
   return {
     code,
     severity,
     message,
     sources,
+    citations,
     range,
     ...(related.length === 0 ? {} : { related }),
     ...(accepted === undefined ? {} : { accepted }),

@@ -3,10 +3,10 @@ import { isAbsolute, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { catalogue } from '../../checks/index.ts';
 import { unreadable } from '../files.ts';
-import type { LineRange, Reported } from '../judge.ts';
+import type { Checked, LineRange, Reported } from '../judge.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import { version } from '../version.ts';
-import type { Report } from './report.ts';
+import type { Look, Report } from './report.ts';
 
 const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
   error: 'error',
@@ -15,16 +15,23 @@ const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
   hint: 'note',
 };
 
-/**
- * The rules: the whole catalogue, and the one for files that can't be read. SARIF wants an absolute address in
- * `helpUri`, which the pages don't have, so a rule's help names its page in the project instead.
- */
-const rulesOf = (): readonly { readonly id: string }[] => [
+/** What names the checks where nobody says at which address their pages are: SARIF wants an absolute one. */
+const ownName = 'urn:wheal';
+const ownPages = `${ownName}:check:`;
+
+interface Rule {
+  readonly id: string;
+  readonly [member: string]: unknown;
+}
+
+/** The rules: the whole catalogue, and the one for files that can't be read. */
+const rulesOf = (pages: string | undefined): readonly Rule[] => [
   ...catalogue.map(({ code, severity, title, why }) => ({
     id: code,
     shortDescription: { text: title },
     fullDescription: { text: why },
     help: { text: `${why} See src/checks/${code}.md.` },
+    helpUri: pages === undefined ? `${ownPages}${code}` : `${pages}${code}.md`,
     defaultConfiguration: { level: levels[severity] },
   })),
   {
@@ -37,26 +44,34 @@ const rulesOf = (): readonly { readonly id: string }[] => [
 ];
 
 /** The findings of files as SARIF 2.1.0. Lines and columns count from 1, columns in UTF-16 units. */
-export function sarifReport(): Report {
-  const rules = rulesOf();
+export function sarifReport({ pages }: Look): Report {
+  const rules = rulesOf(pages);
   const indexes: ReadonlyMap<string, number> = new Map(rules.map(({ id }, index) => [id, index]));
   const log = {
     $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
     version: '2.1.0',
-    runs: [{ tool: { driver: { name: 'wheal', version, rules } }, columnKind: 'utf16CodeUnits' }],
+    runs: [
+      {
+        tool: { driver: { name: 'wheal', version, informationUri: pages ?? ownName, rules } },
+        columnKind: 'utf16CodeUnits',
+      },
+    ],
   };
   let first = true;
   return {
     // The results are written one by one into the run that is left open here.
     begin: () => `${JSON.stringify(log).slice(0, -'}]}'.length)},"results":[`,
-    file: (checked) =>
-      checked.findings
+    file: (checked) => {
+      const fingerprint = fingerprints(checked);
+      return checked.findings
         .map((finding) => {
           const lead = first ? '\n' : ',\n';
           first = false;
-          return `${lead}${safeJson(resultOf(checked.path, finding, indexes))}`;
+          const result = resultOf(checked.path, finding, indexes);
+          return `${lead}${safeJson({ ...result, partialFingerprints: { 'wheal/v1': fingerprint(finding) } })}`;
         })
-        .join(''),
+        .join('');
+    },
     end: () => '\n]}]}\n',
   };
 }
@@ -65,7 +80,7 @@ function resultOf(
   path: string,
   { code, severity, message, range, related, accepted }: Reported,
   indexes: ReadonlyMap<string, number>,
-): unknown {
+): object {
   return {
     ruleId: code,
     ruleIndex: indexes.get(code) ?? -1,
@@ -99,6 +114,28 @@ const placeOf = (path: string, { start, end }: LineRange): unknown => ({
     endColumn: end.character + 1,
   },
 });
+
+/**
+ * Gives each finding of a file a number that stays the same when lines are put in above it: it follows from the check,
+ * the line, and which of several alike it is.
+ */
+function fingerprints({ row }: Checked): (finding: Reported) => string {
+  const seen = new Map<string, number>();
+  return ({ code, range }) => {
+    const key = `${code} ${row(range.start.line).trim()}`;
+    const times = seen.get(key) ?? 0;
+    seen.set(key, times + 1);
+    const text = `${key} ${times}`;
+    return [0x811c9dc5, 0x01000193].map((seed) => hashOf(text, seed)).join('');
+  };
+}
+
+/** FNV-1a in 32 bits. */
+function hashOf(text: string, seed: number): string {
+  let hash = seed;
+  for (let at = 0; at < text.length; at++) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+  return (hash >>> 0).toString(16).padStart(8, '0');
+}
 
 /** A path as the reference of a URI, percent-encoded. */
 function uriOf(path: string): string {

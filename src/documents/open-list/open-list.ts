@@ -2,7 +2,7 @@ import { safeJson } from '../safe-json.ts';
 import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caseload.ts';
 import { dayWords } from '../../followup/due.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import { csvOf } from '../csv.ts';
+import { csvOf, type CsvLook } from '../csv.ts';
 import type { Format, Records } from '../format.ts';
 import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
@@ -106,10 +106,10 @@ const columns = [
 ] as const;
 
 /** The list as a table for a spreadsheet. */
-const openListCsv = ({ items }: OpenList): string =>
-  csvOf([
+const openListCsv = ({ items }: OpenList, look?: CsvLook): string =>
+  csvOf(
     columns,
-    ...items.map((item) => [
+    items.map((item) => [
       openHeadings[item.group],
       item.patient,
       item.visit,
@@ -126,7 +126,9 @@ const openListCsv = ({ items }: OpenList): string =>
       item.path,
       item.line + 1,
     ]),
-  ]);
+    ['patient', 'label'],
+    look,
+  );
 
 /** The list as data; lines count from 0. */
 export const openListData = ({ items, notRead = [] }: OpenList): Records<'items' | 'notRead'> => ({
@@ -156,7 +158,9 @@ const missingFrom = ({ notRead = [] }: OpenList): string =>
   notRead.length === 0 ? '' : `\n${notReadText(notRead)}`;
 
 /** The forms of the list, the usual one first. */
-export const openListFormats: Readonly<Record<'text' | 'json' | 'csv', Format<[list: OpenList]>>> = {
+export const openListFormats: Readonly<
+  Record<'text' | 'json' | 'csv', Format<[list: OpenList, look?: CsvLook]>>
+> = {
   text: { write: (list) => `${openListText(list)}${missingFrom(list)}`, ending: 'txt', title: 'Text' },
   json: { write: openListJson, ending: 'json', title: 'JSON' },
   csv: { write: openListCsv, ending: 'csv', title: 'Table' },

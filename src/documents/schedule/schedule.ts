@@ -74,7 +74,7 @@ export function scheduleData(
       state: item.state,
       proposed: item.proposed,
       ...{ site: item.site ?? null, label: item.label ?? null, what: item.what ?? null },
-      ...{ reason: item.reason, source: item.source, steps: item.steps },
+      ...{ reason: item.reason, source: item.source, citation: citation(item.source), steps: item.steps },
     })),
   );
   const undated = schedules.flatMap((schedule) =>

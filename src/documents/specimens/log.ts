@@ -2,7 +2,7 @@ import { safeJson } from '../safe-json.ts';
 import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
-import { csvOf } from '../csv.ts';
+import { csvOf, type CsvLook } from '../csv.ts';
 import type { Format, Records } from '../format.ts';
 import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
@@ -155,8 +155,13 @@ const columns = [
 ] as const satisfies readonly (keyof LogRow)[];
 
 /** The containers as a table for a spreadsheet. */
-const logCsv = ({ rows }: SpecimenLog): string =>
-  csvOf([columns, ...rows.map((row) => columns.map((column) => row[column]))]);
+const logCsv = ({ rows }: SpecimenLog, look?: CsvLook): string =>
+  csvOf(
+    columns,
+    rows.map((row) => columns.map((column) => row[column])),
+    ['patient', 'label', 'requisition'],
+    look,
+  );
 
 const entryOf = (row: LogRow): object =>
   Object.fromEntries(['note', ...columns.slice(0, -1)].map((key) => [key, row[key as keyof LogRow] ?? null]));
@@ -188,7 +193,9 @@ const logJson = (log: SpecimenLog): string =>
   )}\n`;
 
 /** The forms of the log, the usual one first. */
-export const logFormats: Readonly<Record<'text' | 'csv' | 'json', Format<[log: SpecimenLog]>>> = {
+export const logFormats: Readonly<
+  Record<'text' | 'csv' | 'json', Format<[log: SpecimenLog, look?: CsvLook]>>
+> = {
   text: { write: (log) => `${logText(log)}${notReadText(log.notRead)}`, ending: 'txt', title: 'Text' },
   csv: { write: logCsv, ending: 'csv', title: 'Table' },
   json: { write: logJson, ending: 'json', title: 'JSON' },

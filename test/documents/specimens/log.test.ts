@@ -72,6 +72,17 @@ describe('specimen log', () => {
     );
   });
 
+  it('writes a byte order mark and identifiers as text where it is asked to', () => {
+    const log = logOf([day.replace('C-1', '0042')]);
+    const plainly = logFormats.csv.write(log);
+    const asked = logFormats.csv.write(log, { mark: true, textIds: true });
+    assert.ok(asked.startsWith('\ufeffpatient,'));
+    assert.ok(!plainly.startsWith('\ufeff'));
+    assert.match(plainly, /^0042,/m);
+    assert.match(asked, /^"=""0042""",/m);
+    assert.equal(asked.split('\r\n').length, plainly.split('\r\n').length);
+  });
+
   it('writes cells that no spreadsheet takes for a formula', () => {
     for (const text of ['=1+1', '+1', '-1', '@SUM(A1)', ' =1', '\t=1', '＝1', '\r=1'])
       assert.match(csvCell(text), /^"?'/, JSON.stringify(text));
