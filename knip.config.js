@@ -4,6 +4,7 @@ export default {
     'src/cli/wheal.ts',
     'src/cli/main-check.ts',
     'src/editor/extension.ts',
+    'src/editor/panel/client.ts',
     'src/checks/*/*.ts',
     'test/**/*.test.ts',
     // Run by path until free words are read by clause.

@@ -56,6 +56,17 @@ await build({
   outfile: 'dist/extension.cjs',
 });
 
+// What runs inside of the panel, and how it looks.
+await build({
+  ...shared,
+  entryPoints: ['src/editor/panel/client.ts', 'src/editor/panel/panel.css'],
+  platform: 'browser',
+  format: 'iife',
+  target: 'es2022',
+  entryNames: '[name]',
+  outdir: 'dist',
+});
+
 await build({
   ...shared,
   entryPoints: ['test/bench/subject.ts'],

@@ -28,5 +28,6 @@ export {
   type Change,
   type Shown,
 } from './diagnostics/while-typing.ts';
+export { panelOf, procedureAt, type PanelSection, type PanelView } from './panel.ts';
 export { statusOf, type Status } from './status.ts';
 export type { Writing } from './completion/writing.ts';

@@ -21,6 +21,8 @@ const content: readonly (readonly [RegExp, 1 | 'any'])[] = [
   [/^extension\/LICENSE\.txt$/, 1],
   [/^extension\/dist\/extension\.cjs$/, 1],
   [/^extension\/dist\/pages\.json$/, 1],
+  [/^extension\/dist\/client\.js$/, 1],
+  [/^extension\/dist\/panel\.css$/, 1],
   [/^extension\/snippets\/[a-z-]+\.json$/, 'any'],
   [/^extension\/src\/editor\/language-configuration\.json$/, 1],
   [/^extension\/src\/editor\/wheal\.tmLanguage\.json$/, 1],

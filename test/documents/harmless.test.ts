@@ -10,7 +10,6 @@ import { requisitionFormats } from '../../src/documents/requisition/forms.ts';
 import { requisitionOf } from '../../src/documents/requisition/requisition.ts';
 import { calendarItems, scheduleText } from '../../src/documents/schedule/schedule.ts';
 import { logFormats, specimenLog } from '../../src/documents/specimens/log.ts';
-import { handoutPreview } from '../../src/editor/papers/handout.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';
@@ -78,7 +77,7 @@ function documentsOf(text: string): Readonly<Record<Form, readonly string[]>> {
       handoutFormats.html.write(handout, now),
       requisitionFormats.html.write(request),
     ],
-    markdown: [summaryFormats.markdown.write(summary), handoutPreview(handout, 'Before it is handed out:')],
+    markdown: [summaryFormats.markdown.write(summary)],
     csv: [openListFormats.csv.write(open), logFormats.csv.write(log)],
     ics: [calendarOf(calendarItems(schedule), { now, name: tables.practice.name })],
     eml: [handoutFormats.eml.write(handout, now)],

@@ -102,7 +102,8 @@ ${missing}${tableHtml(table, title)}
 </figure>`;
 }
 
-function tableHtml({ head, rows }: PictureTable, caption: string): string {
+/** The numbers of a picture as a table. */
+export function tableHtml({ head, rows }: PictureTable, caption: string): string {
   const heads = head.map((text) => `<th scope="col">${escapedHtml(text)}</th>`).join('');
   const body = rows.map(
     (row) => `<tr>${row.map((text) => `<td>${escapedHtml(plain(text))}</td>`).join('')}</tr>`,

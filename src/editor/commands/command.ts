@@ -1,6 +1,7 @@
 import type * as vscode from 'vscode';
 import type { Notes } from '../notes/notes.ts';
 import type { OpenView } from '../open-items/view.ts';
+import type { NotePanel } from '../panel/panel.ts';
 import type { Pages } from '../papers/pages.ts';
 import type { Practices } from '../host/practices.ts';
 
@@ -8,6 +9,7 @@ import type { Practices } from '../host/practices.ts';
 export interface Workshop {
   readonly notes: Notes;
   readonly pages: Pages;
+  readonly panel: NotePanel;
   readonly practices: Practices;
   readonly open: OpenView;
 }

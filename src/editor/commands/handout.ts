@@ -12,19 +12,19 @@ import type { OpenNote } from '../notes/open-note.ts';
 import type { Command } from './command.ts';
 
 /** Asks for a language and a form, and shows or writes what the patient takes home. */
-export const handout: Command = async ({ notes, pages }) => {
+export const handout: Command = async ({ notes, panel }) => {
   const note = await noteToHandOut(notes);
   const language = note && (await askLanguage(note.handout.language));
   const form = language && (await askForm());
   if (note === undefined || language === undefined || form === undefined) return;
-  if (form === 'beside') await pages.showHandout(note.open.document.uri, language);
+  if (form === 'beside') panel.show(note.open, 'handout', language);
   else await exportHandout(note.open, language, form);
 };
 
 /** Shows what the patient takes home beside the note, in the note's language. */
-export const previewHandout: Command = async ({ notes, pages }) => {
+export const previewHandout: Command = async ({ notes, panel }) => {
   const note = await noteToHandOut(notes);
-  if (note !== undefined) await pages.showHandout(note.open.document.uri, undefined);
+  if (note !== undefined) panel.show(note.open, 'handout');
 };
 
 interface ToHandOut {

@@ -18,10 +18,10 @@ export const copySummary: Command = async ({ notes }) => {
   else vscode.window.setStatusBarMessage(vscode.l10n.t('The chart summary is copied.'), 5000);
 };
 
-/** Shows the chart summary beside the note. */
-export const previewSummary: Command = async ({ notes, pages }) => {
+/** Shows dose, place, time and the chart summary beside the note. */
+export const previewSummary: Command = async ({ notes, panel }) => {
   const note = await frontNote(notes);
-  if (note !== undefined) await pages.showSummary(note.document.uri);
+  if (note !== undefined) panel.show(note, 'summary');
 };
 
 /** The form that a file's name asks for; text where its ending is of none. */

@@ -79,6 +79,11 @@ export class OpenNote {
     return this.analyse(this.document.getText());
   }
 
+  /** What the editor shows of it now. */
+  get diagnostics(): readonly Diagnostic[] {
+    return this.published ?? [];
+  }
+
   /** Shows everything: the note was opened, saved by hand, left, or changed by a fix. */
   rest(): void {
     if (this.practice === undefined) return;

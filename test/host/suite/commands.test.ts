@@ -4,6 +4,12 @@ import { closeAll, codes, equal, finding, inWorkspace, ok, open, until } from '.
 const run = <T>(command: string, ...given: readonly unknown[]): Thenable<T> =>
   vscode.commands.executeCommand<T>(command, ...given);
 
+/** Tabs of the panel beside the notes. */
+const panels = (): readonly vscode.Tab[] =>
+  vscode.window.tabGroups.all
+    .flatMap(({ tabs }) => tabs)
+    .filter(({ input }) => input instanceof vscode.TabInputWebview && input.viewType.endsWith('wheal.panel'));
+
 describe('the commands', () => {
   afterEach(async () => {
     await run('workbench.action.files.revert');
@@ -55,23 +61,14 @@ describe('the commands', () => {
     ok(text.includes('350 mg'), text);
   });
 
-  it('show the summary beside the note, and it follows the text', async () => {
-    const editor = await open('over-limit.wheal.yaml');
+  it('show the panel beside the note, one for all notes', async () => {
+    await open('over-limit.wheal.yaml');
     await run('wheal.previewSummary');
-    const summary = await until('the summary', () =>
-      vscode.workspace.textDocuments.find(
-        ({ uri }) => uri.scheme === 'wheal' && uri.path.startsWith('/summary/'),
-      ),
-    );
-    await until('its text', () => summary!.getText().includes('350 mg'));
-    equal(summary!.languageId, 'markdown');
-    const at = editor.document.getText().indexOf('35 mL');
-    const range = new vscode.Range(editor.document.positionAt(at), editor.document.positionAt(at + 2));
-    const edit = new vscode.WorkspaceEdit();
-    edit.replace(editor.document.uri, range, '5');
-    await vscode.workspace.applyEdit(edit);
-    await until('the summary to follow', () => summary!.getText().includes('50 mg'));
-    await vscode.window.showTextDocument(editor.document);
+    await until('the panel', () => panels().length === 1);
+    await open('misspelt.wheal.yaml');
+    await run('wheal.previewHandout');
+    await until('the panel of the other note', () => panels()[0]?.label === 'Beside misspelt');
+    equal(panels().length, 1);
   });
 
   it('open the page of a check, offline', async () => {
