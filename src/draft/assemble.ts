@@ -1,0 +1,154 @@
+import type { Found, Gather } from './gather.ts';
+import type { Procedures } from './procedures.ts';
+import type { Span } from './speech/word.ts';
+
+export type Path = readonly (string | number)[];
+
+/** A value of the draft and the words that say it. */
+export interface Fact extends Span {
+  readonly path: Path;
+  readonly value: string;
+  /** Other words that it rests on. */
+  readonly rests: readonly Span[];
+}
+
+/** What a text says in two ways that exclude each other. */
+export interface Conflict {
+  readonly path: Path;
+  readonly words: readonly Span[];
+}
+
+export interface Assembled {
+  readonly facts: readonly Fact[];
+  readonly conflicts: readonly Conflict[];
+}
+
+/** The keys that may be said for all procedures at once. */
+const forAll: ReadonlySet<string> = new Set(['preparation', 'dressing']);
+
+/** Gives every found value its place in the note; what can be placed in two ways is placed by neither. */
+export function assembled(gather: Gather, procedures: Procedures): Assembled {
+  const placed = new Placed(gather);
+  for (const [number, { at, end, value }] of procedures.sites) placed.add(['procedures', number, 'site'], value, at, end, [], { site: true });
+  for (const [target, { at, end, name }] of procedures.methods)
+    for (const number of numbersOf(target, procedures.count)) placed.add(['procedures', number, 'method'], name, at, end, []);
+  for (const one of merged(gather.found))
+    if (one.level === 'visit') placed.addFound([], one);
+    else placeInProcedure(placed, one, procedures);
+  return placed.result;
+}
+
+const numbersOf = (target: number | 'all' | undefined, count: number): readonly number[] =>
+  target === undefined ? [] : target === 'all' ? Array.from({ length: count }, (_, number) => number) : [target];
+
+function placeInProcedure(placed: Placed, one: Found, procedures: Procedures): void {
+  const target = procedures.targetOf(one);
+  if (target === 'all' && procedures.count > 1 && forAll.has(one.key[0]!)) placed.addFound(['for-all'], one);
+  else for (const number of numbersOf(target, procedures.count)) placed.addFound(['procedures', number], one);
+}
+
+/** Found values in the order of the text. */
+const merged = (found: readonly Found[]): readonly Found[] => [...found].sort((one, other) => one.at - other.at);
+
+interface Value {
+  readonly path: Path;
+  readonly value: string;
+  readonly spans: readonly Span[];
+}
+
+class Placed {
+  private readonly values = new Map<string, Value[]>();
+  /** By a list of entries: the number of each of its entries. */
+  private readonly entries = new Map<string, Map<number, number>>();
+  private readonly lists = new Set<string>();
+
+  constructor(private readonly gather: Gather) {}
+
+  addFound(base: Path, one: Found): void {
+    const path = this.pathOf(base, one);
+    const list = one.several === true && path.length > 0;
+    this.add(path, one.value, one.at, one.end, one.rests ?? [], { list });
+  }
+
+  add(
+    path: Path,
+    value: string,
+    at: number,
+    end: number,
+    rests: readonly (readonly [number, number])[],
+    { list = false, site = false }: { readonly list?: boolean; readonly site?: boolean } = {},
+  ): void {
+    const key = path.join('\0');
+    if (list) this.lists.add(key);
+    if (site) this.sites.add(key);
+    const values = this.values.get(key) ?? [];
+    values.push({ path, value, spans: [this.span(at, end), ...rests.map(([from, to]) => this.span(from, to))] });
+    this.values.set(key, values);
+  }
+
+  private readonly sites = new Set<string>();
+
+  private span(at: number, end: number): Span {
+    return { from: this.gather.word(at)!.from, to: this.gather.word(end - 1)!.to };
+  }
+
+  /** The position of an entry among those of its list. */
+  private pathOf(base: Path, { key, entry }: Found): Path {
+    const place = key.indexOf('#');
+    if (place < 0) return [...base, ...key];
+    const head = [...base, ...key.slice(0, place)];
+    const name = head.join('\0');
+    const known = this.entries.get(name) ?? new Map<number, number>();
+    this.entries.set(name, known);
+    const own = entry ?? -1;
+    const number = known.get(own) ?? known.size;
+    known.set(own, number);
+    return [...head, number, ...key.slice(place + 1)];
+  }
+
+  get result(): Assembled {
+    const facts: Fact[] = [];
+    const conflicts: Conflict[] = [];
+    for (const [key, values] of this.values)
+      if (this.sites.has(key)) this.site(values, facts, conflicts);
+      else if (this.lists.has(key)) facts.push(...withoutRepeats(values));
+      else one(values, facts, conflicts);
+    return { facts, conflicts };
+  }
+
+  /** Of several names of one site the longest; two sides exclude each other. */
+  private site(values: readonly Value[], facts: Fact[], conflicts: Conflict[]): void {
+    const sides = new Set(values.flatMap(({ value }) => /\b(?:left|right|both|bilateral)\b/.exec(value)?.[0] ?? []));
+    if (sides.size > 1) conflicts.push(conflictOf(values));
+    else {
+      const longest = [...values].sort((a, b) => b.value.length - a.value.length)[0]!;
+      facts.push(factOf(longest, values));
+    }
+  }
+}
+
+const factOf = ({ path, value, spans }: Value, all: readonly Value[]): Fact => {
+  const [first, ...rests] = spans;
+  const others = all.filter((other) => other.spans !== spans).flatMap((other) => other.spans);
+  return { path, value, ...first!, rests: [...rests, ...others] };
+};
+
+const conflictOf = (values: readonly Value[]): Conflict => ({
+  path: values[0]!.path,
+  words: values.map(({ spans }) => spans[0]!),
+});
+
+/** The words of a list, each once. */
+function withoutRepeats(values: readonly Value[]): readonly Fact[] {
+  const names = [...new Set(values.map(({ value }) => value))];
+  return names.map((name) => {
+    const same = values.filter(({ value }) => value === name);
+    return factOf(same[0]!, same);
+  });
+}
+
+function one(values: readonly Value[], facts: Fact[], conflicts: Conflict[]): void {
+  const names = new Set(values.map(({ value }) => value.toLowerCase()));
+  if (names.size > 1) conflicts.push(conflictOf(values));
+  else facts.push(factOf(values[0]!, values));
+}

@@ -1,0 +1,58 @@
+import { wordSet } from './gather.ts';
+import type { Span, Word } from './speech/word.ts';
+
+const titles = wordSet('dr mr mrs ms miss prof doctor nurse');
+/** After these two capitalized words are a person. */
+const leads = wordSet('patient name is by assistant scribe clinician provider surgeon physician cc : nurse technician with from to for');
+const credentials = wordSet('md do pa np rn ma lpn fnp aprn m.d. d.o.');
+
+const capital = /^\p{Lu}[\p{Ll}'’][\p{L}'’]*$/u;
+
+/**
+ * Where names of persons are among the words of a text: what follows a title, and two capitalized words after "patient",
+ * "performed by" and the like or before a credential.
+ * @param isKnown whether a word is one of the tables or of everyday speech, and so no name
+ */
+export function namesIn(words: readonly Word[], isKnown: (low: string) => boolean): readonly Span[] {
+  const places = new Set<number>();
+  for (const [at, word] of words.entries()) {
+    if (word.kind !== 'word') continue;
+    if (titles.has(word.low)) afterTitle(words, at, isKnown).forEach((place) => places.add(place));
+    else if (isPair(words, at, isKnown) && (isLed(words, at) || credentials.has(afterPair(words, at)))) {
+      places.add(at);
+      places.add(at + 1);
+    }
+  }
+  const again = new Set([...places].map((place) => words[place]!.text).filter((text) => capital.test(text)));
+  for (const [at, { text }] of words.entries())
+    if (again.has(text) && words[at - 1]?.kind === 'word') places.add(at);
+  return [...places].sort((one, other) => one - other).map((place) => ({ from: words[place]!.from, to: words[place]!.to }));
+}
+
+const longestName = 3;
+
+function afterTitle(words: readonly Word[], at: number, isKnown: (low: string) => boolean): readonly number[] {
+  const start = words[at + 1]?.text === '.' ? at + 2 : at + 1;
+  const places: number[] = [];
+  for (let place = start; place < start + longestName; place += 1) {
+    const word = words[place];
+    if (word?.kind !== 'word') break;
+    const isName = capital.test(word.text) || /^\p{Lu}\.?$/u.test(word.text);
+    if (!isName && isKnown(word.low)) break;
+    if (place > start && !isName) break;
+    places.push(place);
+  }
+  return places;
+}
+
+const isName = (word: Word | undefined, isKnown: (low: string) => boolean): boolean =>
+  word?.kind === 'word' && capital.test(word.text) && !isKnown(word.low);
+
+/** Two capitalized words, the second perhaps after a comma: `Jane Doe`, `Doe, Jane`. */
+const isPair = (words: readonly Word[], at: number, isKnown: (low: string) => boolean): boolean =>
+  isName(words[at], isKnown) && isName(words[at + 1], isKnown);
+
+const isLed = (words: readonly Word[], at: number): boolean => leads.has(words[at - 1]?.low ?? '');
+
+const afterPair = (words: readonly Word[], at: number): string =>
+  words[at + 2]?.text === ',' ? (words[at + 3]?.low ?? '') : (words[at + 2]?.low ?? '');

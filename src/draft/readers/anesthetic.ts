@@ -1,0 +1,155 @@
+import { readInjectionLine } from '../../note/words/dictated.ts';
+import { wordSet, type Found, type Gather } from '../gather.ts';
+import { plainOf, type Term } from '../scan.ts';
+
+const amounts = wordSet('mL % mg/mL mcg/mL g');
+const linking = wordSet(
+  'w/ w with and of in a an the total plain without w/o no epinephrine epi adrenaline adrenalin buffered buffer bicarbonate bicarb ' +
+    'sodium nahco3 preservative free pf local anesthetic anaesthetic anesthesia anaesthesia solution hcl hydrochloride containing ' +
+    'intradermal intradermally subcutaneous subcutaneously volume using unbuffered',
+);
+const edges = wordSet('w/ w with and of in a an the no without w/o total using volume local anesthetic anaesthetic anesthesia anaesthesia solution free');
+const ofVolume = wordSet(
+  'total used injected infiltrated given administered infiltration injection anesthetized anesthetised anaesthetised anaesthetized numbed anesthesia anaesthesia anesthetic anaesthetic local volume placed',
+);
+
+/** Reads injections with the code that reads a dictated line of a note, and volumes that are said apart from it. */
+export function readAnesthetics(gather: Gather): void {
+  const { scan } = gather;
+  const agents = new Map<number, Term>();
+  for (const term of scan.agents) agents.set(term.at, term);
+  for (let at = 0; at < scan.words.length;) {
+    const run = runAt(gather, at, agents);
+    if (run === undefined) at += 1;
+    else {
+      readRun(gather, run);
+      at = run.end;
+    }
+  }
+  readVolumes(gather);
+}
+
+interface Run {
+  readonly at: number;
+  readonly end: number;
+  readonly agents: readonly Term[];
+}
+
+/** The longest run of words that a dictated line may have, where it names an agent. */
+function runAt(gather: Gather, at: number, agents: ReadonlyMap<number, Term>): Run | undefined {
+  const named: Term[] = [];
+  let end = at;
+  while (end < gather.scan.words.length) {
+    const agent = agents.get(end);
+    if (agent !== undefined) {
+      named.push(agent);
+      end = agent.end;
+    } else if (isPart(gather, end)) end += 1;
+    else break;
+  }
+  if (named.length === 0) return undefined;
+  let from = at;
+  while (from < end && isEdge(gather, from)) from += 1;
+  while (end > from && isEdge(gather, end - 1)) end -= 1;
+  return { at: from, end, agents: named };
+}
+
+const isEdge = (gather: Gather, at: number): boolean =>
+  gather.word(at)!.kind === 'mark' || edges.has(gather.low(at));
+
+function isPart(gather: Gather, at: number): boolean {
+  const word = gather.word(at)!;
+  if (gather.isTaken(at)) return false;
+  if (word.kind === 'quantity') return amounts.has(word.unit!);
+  if (word.kind === 'ratio') return true;
+  if (word.kind === 'mark') return ',()'.includes(word.text);
+  return word.kind === 'word' && linking.has(word.low);
+}
+
+/** Reads a run, cut where a second agent begins. */
+function readRun(gather: Gather, { at, end, agents }: Run): void {
+  const first = agents[0]!;
+  if (agents.some((agent) => gather.held(agent.at) !== undefined) || isOfAllergy(gather, first)) return;
+  if (agents.length === 1) {
+    readLine(gather, at, end);
+    return;
+  }
+  let from = at;
+  for (let next = 1; next < agents.length; next += 1) {
+    const cut = jointBefore(gather, agents[next - 1]!.end, agents[next]!.at);
+    if (cut === undefined) return;
+    readLine(gather, from, cut);
+    from = cut + 1;
+  }
+  readLine(gather, from, end);
+}
+
+const joints = wordSet('and ,');
+
+/** The last word that joins two injections. */
+function jointBefore(gather: Gather, from: number, to: number): number | undefined {
+  for (let at = to - 1; at >= from; at -= 1) if (joints.has(gather.low(at))) return at;
+  return undefined;
+}
+
+const ofAllergy = wordSet('allergic allergy allergies reaction reacts tolerates tolerated hives rash anaphylaxis');
+
+/** Whether an agent without an amount is in a statement of allergies. */
+const isOfAllergy = (gather: Gather, { at }: Term): boolean => {
+  const { from, to } = gather.sentenceAt(at);
+  if (!gather.has(ofAllergy, from, to)) return false;
+  for (let place = from; place < to; place += 1)
+    if (gather.word(place)!.kind === 'quantity' && amounts.has(gather.word(place)!.unit!)) return false;
+  return true;
+};
+
+function readLine(gather: Gather, from: number, end: number): void {
+  const line = plainOf(gather.scan, from, end);
+  const places = placesOf(gather, from, end);
+  const { fields } = readInjectionLine(line);
+  const route = fields.filter(({ key }) => key !== 'product');
+  for (const { key, from: start, to, says } of route) {
+    const [at, after] = places(start, to);
+    const typed = says ?? line.slice(start, to);
+    const value = key === 'agent' ? (gather.scan.tables.agents.find(typed)?.name ?? typed) : typed;
+    gather.put({ ...entryOf(key, from), value, at, end: after });
+  }
+}
+
+const entryOf = (key: string, entry: number): Pick<Found, 'level' | 'key' | 'entry'> => ({
+  level: 'procedure',
+  key: ['anesthetic', '#', key],
+  entry,
+});
+
+/** Finds the words between two characters of a line that was made of them. */
+function placesOf(
+  { scan }: Gather,
+  from: number,
+  end: number,
+): (start: number, to: number) => [at: number, end: number] {
+  const starts: number[] = [];
+  for (let at = from; at < end; at += 1) starts.push(plainOf(scan, from, at + 1).length - scan.words[at]!.text.length);
+  return (start, to) => {
+    let at = from;
+    while (at + 1 < end && starts[at + 1 - from]! <= start) at += 1;
+    let after = at + 1;
+    while (after < end && starts[after - from]! < to) after += 1;
+    return [at, after];
+  };
+}
+
+/** Volumes that are said apart from their agent: "a total of 3 mL was used". */
+function readVolumes(gather: Gather): void {
+  const { scan, found } = gather;
+  const entries = found.filter(({ key }) => key[2] === 'agent');
+  if (entries.length === 0) return;
+  for (const [at, { kind, unit, text }] of scan.words.entries()) {
+    if (kind !== 'quantity' || unit !== 'mL' || gather.isTaken(at) || gather.held(at) !== undefined) continue;
+    const { from, to } = gather.clauseAt(at);
+    if (!gather.has(ofVolume, from, to)) continue;
+    const entry = entries.findLast((one) => one.at < at) ?? entries[0]!;
+    if (found.some((one) => one.entry === entry.entry && one.key[2] === 'volume')) continue;
+    gather.put({ ...entryOf('volume', entry.entry!), value: text, at, end: at + 1 });
+  }
+}

@@ -1,0 +1,170 @@
+import { wordSet, type Gather } from '../gather.ts';
+import { plainOf } from '../scan.ts';
+
+const nouns = wordSet(
+  'papule papules macule macules plaque plaques nodule nodules patch patches lesion lesions mole moles growth growths tumor tumour mass ulcer ' +
+    'ulceration cyst vesicle vesicles blister blisters bulla bullae pustule pustules wheal erosion erosions rash eruption spot spots bump bumps tag tags streak keratosis',
+);
+const stops = wordSet(
+  'the a an of on at in is was were are has had with and from over to for noted shows showed showing reveals revealed demonstrates demonstrated ' +
+    'there presents which that this her his their biopsy biopsied shave punch excision excisional incisional removed sampled site lesion: skin patient has, consistent lesion',
+);
+const bare = wordSet('lesion lesions growth growths mole moles spot spots rash');
+const goesOn = wordSet('with measuring measures');
+const rightStops = wordSet('on of at over located was were is are has biopsied from since presents noted removed sampled for in rule concerning suspicious consistent r/o and that which present');
+
+/** Reads what a lesion looks like: a noun of the skin with the words before it, and with what follows a "with". */
+export function readLesions(gather: Gather): void {
+  const { scan } = gather;
+  for (const [at, { low }] of scan.words.entries()) {
+    if (!nouns.has(low) || gather.isTaken(at) || gather.held(at) !== undefined) continue;
+    const from = describedFrom(gather, at);
+    if (from === at) continue;
+    const end = describedTo(gather, at + 1);
+    if (bare.has(low) && !gather.has(adjectives, from, at) && !hasSize(gather, from, end)) continue;
+    gather.put({ level: 'procedure', key: ['lesion'], value: plainOf(scan, from, end), at: from, end });
+  }
+}
+
+const adjectives = wordSet(
+  'pearly pink red brown black tan blue white scaly crusted crusty irregular pigmented ulcerated bleeding hyperkeratotic erythematous violaceous flesh-colored skin-colored ' +
+    'translucent shiny smooth rough waxy dome-shaped raised flat pedunculated verrucous keratotic tender friable indurated asymmetric asymmetrical dark changing variegated nodular atrophic annular umbilicated tense grouped purple purpuric yellow stuck-on stuck warty',
+);
+
+const hasSize = (gather: Gather, from: number, end: number): boolean => {
+  for (let at = from; at < end; at += 1)
+    if (gather.word(at)!.kind === 'quantity' || gather.word(at)!.kind === 'sides') return true;
+  return false;
+};
+
+const longestBefore = 10;
+
+function describedFrom(gather: Gather, at: number): number {
+  let from = at;
+  for (let place = at - 1; place >= Math.max(0, at - longestBefore); place -= 1) {
+    const word = gather.word(place)!;
+    if (gather.isTaken(place) || word.kind === 'line' || gather.held(place) !== undefined) break;
+    if (word.kind === 'mark') {
+      if (word.text !== ',' || !adjectives.has(gather.low(place - 1))) break;
+    } else if (word.low === 'and' ? !adjectives.has(gather.low(place - 1)) : stops.has(word.low)) break;
+    if (word.kind !== 'mark' && word.low !== 'and') from = place;
+  }
+  return from;
+}
+
+const longestAfter = 14;
+
+function describedTo(gather: Gather, at: number): number {
+  if (!goesOn.has(gather.low(at))) return at;
+  let end = at;
+  for (let place = at; place < at + longestAfter; place += 1) {
+    const word = gather.word(place);
+    if (word === undefined || word.kind === 'mark' || word.kind === 'line' || gather.isTaken(place)) break;
+    if (rightStops.has(word.low) && word.low !== 'and') break;
+    if (gather.held(place) !== undefined) break;
+    end = place + 1;
+  }
+  return end;
+}
+
+const asks: readonly (readonly [words: string, keeps: boolean])[] = [
+  ['rule out', true],
+  ['r/o', true],
+  ['concern for', true],
+  ['concerning for', true],
+  ['suspicious for', true],
+  ['suspect', true],
+  ['suspected', true],
+  ['suspicion of', true],
+  ['favor', true],
+  ['favour', true],
+  ['clinical impression', false],
+  ['clinical diagnosis', false],
+  ['preoperative diagnosis', false],
+  ['preop diagnosis', false],
+  ['pre-op diagnosis', false],
+  ['differential diagnosis', false],
+  ['differential', false],
+  ['ddx', false],
+  ['impression', false],
+  ['diagnosis', false],
+  ['dx', false],
+  ['clinical question', false],
+  ['question', false],
+  ['clinically', false],
+  ['query', true],
+];
+
+const headed = wordSet(': is was includes of');
+const joins = wordSet('or vs versus and');
+
+/** Reads what the pathologist is asked: what follows "rule out" and its like, or the heading of a diagnosis. */
+export function readQuestions(gather: Gather): void {
+  const { scan } = gather;
+  for (let at = 0; at < scan.words.length; at += 1) {
+    const ask = askAt(gather, at);
+    if (ask === undefined || gather.isTaken(at)) continue;
+    let from = ask.end;
+    while (headed.has(gather.low(from)) || gather.low(from) === 'the') from += 1;
+    if (!ask.keeps && from === ask.end) continue;
+    const end = questionEnd(gather, from);
+    if (end === from || gather.isTaken(from, end)) continue;
+    const start = ask.keeps ? at : from;
+    gather.put({ level: 'procedure', key: ['question'], value: plainOf(scan, start, end), at: start, end, rests: [[at, from]] });
+    at = end - 1;
+  }
+}
+
+function askAt(gather: Gather, at: number): { readonly end: number; readonly keeps: boolean } | undefined {
+  for (const [words, keeps] of asks) {
+    const parts = words.split(/[ -]/);
+    if (parts.every((part, index) => gather.low(at + index) === part)) return { end: at + parts.length, keeps };
+  }
+  return undefined;
+}
+
+const longestQuestion = 24;
+
+function questionEnd(gather: Gather, from: number): number {
+  const first = gather.scan.clauseOf[from];
+  let end = from;
+  for (let at = from; at < from + longestQuestion; at += 1) {
+    const word = gather.word(at);
+    if (word === undefined || word.kind === 'line') break;
+    if (word.kind === 'mark') {
+      if (word.text === '/' || (word.text === ',' && isListed(gather, at + 1))) continue;
+      break;
+    }
+    if (gather.scan.clauseOf[at] !== first && gather.word(at - 1)?.kind !== 'mark') break;
+    end = at + 1;
+  }
+  return end;
+}
+
+/** Whether a list goes on behind a comma to an "or" or "versus", within a few words. */
+function isListed(gather: Gather, at: number): boolean {
+  for (let place = at; place < at + 5; place += 1) {
+    const word = gather.word(place);
+    if (word === undefined || word.kind === 'line' || (word.kind === 'mark' && word.text !== ',')) return false;
+    if (joins.has(word.low)) return true;
+  }
+  return false;
+}
+
+const without = wordSet('no without none zero');
+const complication = wordSet('complication complications');
+
+/** Reads "no complications" and its like. */
+export function readComplications(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    if (!complication.has(low)) continue;
+    for (const step of [-1, -2, -3, 1, 2, 3]) {
+      const place = at + step;
+      if (!without.has(gather.low(place)) || gather.clauseAt(place).sentence !== gather.clauseAt(at).sentence) continue;
+      if (step > 0 && !headed.has(gather.low(at + 1)) && gather.low(at + 1) !== 'none' && gather.low(at + 1) !== 'were') continue;
+      const [from, end] = [Math.min(at, place), Math.max(at, place) + 1];
+      gather.put({ level: 'procedure', key: ['complications'], value: 'none', at: from, end, several: true });
+      break;
+    }
+  }
+}

@@ -1,0 +1,153 @@
+import { wordSet, type Found, type Gather } from '../gather.ts';
+
+const put = (gather: Gather, key: string, value: string, at: number, end: number, more: Partial<Found> = {}): void =>
+  gather.put({ level: 'visit', key: ['patient', key], value, at, end, ...more });
+
+const ageUnits = wordSet('years months weeks days');
+const sexes: ReadonlyMap<string, string> = new Map([
+  ['female', 'female'],
+  ['woman', 'female'],
+  ['girl', 'female'],
+  ['lady', 'female'],
+  ['f', 'female'],
+  ['male', 'male'],
+  ['man', 'male'],
+  ['boy', 'male'],
+  ['gentleman', 'male'],
+  ['m', 'male'],
+]);
+const persons = wordSet('patient infant child toddler adult teenager pt individual veteran');
+const nearSex = 4;
+
+/** Reads age and sex: "64-year-old woman", `64yo M`, "age 64". */
+export function readAge(gather: Gather): void {
+  for (const [at, word] of gather.scan.words.entries()) {
+    if (gather.held(at) === 'other person') continue;
+    if (word.kind === 'quantity' && ageUnits.has(word.unit!)) readOld(gather, at);
+    else if ((word.low === 'age' || word.low === 'aged') && word.kind === 'word') readAged(gather, at);
+    else if (word.low === 'sex' || word.low === 'gender') putSex(gather, gather.low(at + 1) === ':' ? at + 2 : at + 1);
+  }
+}
+
+function readOld(gather: Gather, at: number): void {
+  const word = gather.word(at)!;
+  const typed = gather.scan.text.slice(word.from, word.to);
+  const old = gather.low(at + 1) === 'old' ? at + 2 : at + 1;
+  if (old === at + 1 && !/y\/?o$/i.test(typed)) return;
+  const place = sexAt(gather, old);
+  const isPerson = place !== undefined || persons.has(gather.low(old)) || isEnd(gather, old);
+  if (!isPerson) return;
+  put(gather, 'age', word.text, at, old);
+  if (place !== undefined) putSex(gather, place);
+}
+
+const afterAge = wordSet('who with presents presented presenting here is , . ( has was for comes seen with');
+
+const isEnd = (gather: Gather, at: number): boolean =>
+  gather.word(at) === undefined || gather.word(at)!.kind === 'line' || afterAge.has(gather.low(at));
+
+function sexAt(gather: Gather, at: number): number | undefined {
+  for (let place = at; place < at + nearSex; place += 1) {
+    const word = gather.word(place);
+    if (word === undefined || word.kind === 'mark' || word.kind === 'line') return undefined;
+    if (!sexes.has(word.low)) continue;
+    const isLetter = word.low.length === 1;
+    return isLetter && place > at ? undefined : place;
+  }
+  return undefined;
+}
+
+function putSex(gather: Gather, at: number): void {
+  const sex = sexes.get(gather.low(at));
+  if (sex !== undefined) put(gather, 'sex', sex, at, at + 1);
+}
+
+function readAged(gather: Gather, at: number): void {
+  const place = gather.low(at + 1) === ':' || gather.low(at + 1) === 'is' ? at + 2 : at + 1;
+  const word = gather.word(place);
+  if (word === undefined || gather.isTaken(place)) return;
+  if (word.kind === 'quantity' && ageUnits.has(word.unit!)) put(gather, 'age', word.text, place, place + 1, { rests: [[at, at + 1]] });
+  else if (/^\d{1,3}$/.test(word.digits ?? '') && (word.kind === 'number' || word.kind === 'word'))
+    put(gather, 'age', `${word.digits} years`, place, place + 1, { rests: [[at, at + 1]] });
+}
+
+const weighing = wordSet('weight wt weighs weighed weighing');
+const masses = wordSet('kg lb');
+const betweenWeight = wordSet(': is was of at today patient the in clinic');
+const waysOfWeighing: readonly (readonly [string, string])[] = [
+  ['measured today', 'measured'],
+  ['weighed today', 'measured'],
+  ['measured in clinic', 'measured'],
+  ['weighed in clinic', 'measured'],
+  ['on our scale', 'measured'],
+  ['measured', 'measured'],
+  ['by report', 'stated'],
+  ['per patient', 'stated'],
+  ['per chart', 'chart'],
+  ['from the chart', 'chart'],
+  ['from chart', 'chart'],
+  ['in the chart', 'chart'],
+  ['stated', 'stated'],
+  ['self-reported', 'stated'],
+  ['reported', 'stated'],
+];
+
+/** Reads the weight and how it was learned. */
+export function readWeight(gather: Gather): void {
+  for (const [at, { kind, unit, text }] of gather.scan.words.entries()) {
+    if (kind !== 'quantity' || !masses.has(unit!) || gather.held(at) === 'other person') continue;
+    let before = at - 1;
+    while (before > at - 5 && betweenWeight.has(gather.low(before))) before -= 1;
+    if (!weighing.has(gather.low(before))) continue;
+    put(gather, 'weight', text, at, at + 1, { rests: [[before, before + 1]] });
+    const { to } = gather.sentenceAt(at);
+    const way = waysOfWeighing.find(([words]) => placeOf(gather, words, at, to) >= 0);
+    if (way !== undefined) {
+      const place = placeOf(gather, way[0], at, to);
+      put(gather, 'weighed', way[1], place, place + way[0].split(/[ -]/).length);
+    }
+  }
+}
+
+function placeOf(gather: Gather, words: string, from: number, to: number): number {
+  const parts = words.split(/[ -]/);
+  for (let at = from; at + parts.length <= to; at += 1)
+    if (parts.every((part, index) => gather.low(at + index) === part)) return at;
+  return -1;
+}
+
+const betweenId = wordSet(': # is number no id num -');
+const longestId = 12;
+
+/** Reads a chart number: what is together without a space, or digits that are spoken one by one. */
+export function readId(gather: Gather): void {
+  const { words, text } = gather.scan;
+  for (let at = 0; at < words.length; at += 1) {
+    const low = gather.low(at);
+    const isHead = low === 'mrn' || ((low === 'chart' || low === 'record' || low === 'patient') && /^(?:number|no|#|id)$/.test(gather.low(at + 1)));
+    if (!isHead) continue;
+    let from = at + 1;
+    while (betweenId.has(gather.low(from))) from += 1;
+    const first = words[from];
+    if (first === undefined || gather.isTaken(from)) continue;
+    let end = from + 1;
+    while (words[end]?.from === words[end - 1]!.to || words[end]?.joined === true) if (words[end]!.kind === 'mark') break; else end += 1;
+    const typed = text.slice(first.from, words[end - 1]!.to);
+    const spoken = spokenId(gather, from);
+    if (spoken !== undefined) put(gather, 'id', spoken.value, from, spoken.end);
+    else if (/\d/.test(typed) && typed.length <= longestId) put(gather, 'id', typed, from, end);
+  }
+}
+
+/** "Two zero four one seven". */
+function spokenId(gather: Gather, from: number): { readonly value: string; readonly end: number } | undefined {
+  let value = '';
+  let end = from;
+  for (; ; end += 1) {
+    const word = gather.word(end);
+    const digit = word?.low === 'oh' ? '0' : word?.kind === 'word' ? word.digits : undefined;
+    if (digit?.length !== 1) break;
+    value += digit;
+  }
+  return value.length < 3 ? undefined : { value, end };
+}

@@ -1,0 +1,92 @@
+import { readSite, type SiteReading } from '../../note/words/site.ts';
+import { fillers, indexOf, known, sideWords, surfaceWords, tokensOf, type Vocabulary } from '../../note/words/site-words.ts';
+import { wordSet, type Gather } from '../gather.ts';
+import { plainOf } from '../scan.ts';
+
+/** A body site that a text names, at places `at` to `end`. */
+export interface SiteNamed {
+  readonly at: number;
+  readonly end: number;
+  readonly value: string;
+  readonly reading: SiteReading;
+}
+
+/** Words that are in names of sites and mean other things too: they begin no site without a side before them. */
+const loose = wordSet('and to line area bed base root tip web mid first second third fourth fifth 1st 2nd 3rd 4th 5th fold folds part point back side');
+const sideText: ReadonlyMap<string, string> = new Map([
+  ['l', 'left'],
+  ['lt', 'left'],
+  ['r', 'right'],
+  ['rt', 'right'],
+  ['b/l', 'both'],
+]);
+
+/** Finds the body sites that a text names, each as long as its words go on. */
+export function sitesIn({ scan }: Gather): readonly SiteNamed[] {
+  const { vocabulary } = indexOf(scan.tables.sites);
+  const isSite = wordTest(vocabulary);
+  const lows = scan.words.map(({ low }) => low);
+  const named: SiteNamed[] = [];
+  for (let at = 0; at < lows.length;) {
+    const end = runEnd(lows, at, isSite);
+    const one = end > at ? siteOf(scan, at, end) : undefined;
+    if (one !== undefined) named.push(one);
+    at = Math.max(end, at + 1);
+  }
+  return named;
+}
+
+/** Whether a word is in the name of a site; asked once for each word. */
+function wordTest(vocabulary: Vocabulary): (low: string) => boolean {
+  const asked = new Map<string, boolean>();
+  return (low) => {
+    let answer = asked.get(low);
+    if (answer === undefined) {
+      answer = /^[\p{L}\d/]+$/u.test(low) && tokensOf(low).some(({ word }) => vocabulary.has(known(word, vocabulary)) || surfaceWords.has(word));
+      asked.set(low, answer);
+    }
+    return answer;
+  };
+}
+
+const inside = (low: string): boolean => fillers.has(low) && low !== 'and' && low !== 'a' && low !== 'an';
+
+/** The place after the last word of a site that begins at a place. */
+function runEnd(lows: readonly string[], at: number, isSite: (low: string) => boolean): number {
+  const begins = (low: string): boolean => sideWords.has(low) || isSite(low);
+  if (!begins(lows[at]!) || lows[at] === 'and' || lows[at] === 'to') return at;
+  let end = at + 1;
+  for (let place = end; place < lows.length; place += 1) {
+    const low = lows[place]!;
+    if (low === 'and' || low === 'to') break;
+    if (begins(low)) end = place + 1;
+    else if (low === ',' ? !isSide(lows[place + 1]) : !inside(low)) break;
+  }
+  return end;
+}
+
+const isSide = (low: string | undefined): boolean => low !== undefined && sideWords.has(low);
+
+function siteOf(scan: Gather['scan'], at: number, end: number): SiteNamed | undefined {
+  const { words, tables } = scan;
+  let from = at;
+  while (from < end && loose.has(words[from]!.low) && !isSide(words[from + 1]?.low) && end - from > 1) {
+    if (readSite(plainOf(scan, from, end), tables.sites) !== undefined) break;
+    from += 1;
+  }
+  if (end - from === 1 && loose.has(words[from]!.low)) {
+    if (words[from]!.low !== 'back' || !isBack(words[from - 1]?.low)) return undefined;
+  }
+  const value = valueOf(scan, from, end);
+  const reading = readSite(value, tables.sites);
+  return reading === undefined ? undefined : { at: from, end, value, reading };
+}
+
+/** "The back" is a site; "come back" is none. */
+const isBack = (before: string | undefined): boolean => before === 'the' || before === ':';
+
+function valueOf(scan: Gather['scan'], at: number, end: number): string {
+  const typed = plainOf(scan, at, end);
+  const lower = typed === typed.toUpperCase() ? typed.toLowerCase() : typed;
+  return lower.replace(/^[\p{L}/]+(?=\s|$)|(?<=\s)[\p{L}/]+$/gu, (word) => sideText.get(word.toLowerCase()) ?? word);
+}

@@ -1,0 +1,136 @@
+import { wordSet, type Gather } from '../gather.ts';
+import type { Frame } from '../cues.ts';
+import type { Claim, Table } from '../lexicon.ts';
+import { claimOf, framesIn, type Scan, type Term } from '../scan.ts';
+
+/** The tables whose words are values of a procedure, and their keys. */
+const keys: Readonly<Partial<Record<Table, readonly string[]>>> = {
+  preparation: ['preparation'],
+  hemostasis: ['hemostasis'],
+  dressing: ['dressing'],
+  medium: ['specimen', '#', 'medium'],
+  test: ['specimen', '#', 'tests'],
+};
+const lists: ReadonlySet<Table> = new Set(['preparation', 'hemostasis', 'dressing', 'test']);
+
+const tablesOf: Readonly<Partial<Record<Frame, readonly Table[]>>> = {
+  preparation: ['preparation'],
+  hemostasis: ['hemostasis'],
+  dressing: ['dressing'],
+  specimen: ['medium', 'test'],
+  closure: ['closure'],
+};
+
+/** Words of tables that name their key by themselves are at least so long. */
+const longEnough = 5;
+const sureShort = wordSet('nbf alcl3 alcl dif h&e chg pvi');
+
+/** Reads words of preparation, hemostasis, dressing, medium, tests and what closes without stitches. */
+export function readTableWords(gather: Gather): void {
+  for (const term of gather.freeTerms) {
+    const claim = claimIn(gather, term);
+    if (claim === undefined || isHeld(gather, term, claim)) continue;
+    const { at, end } = term;
+    const { name } = claim.row;
+    if (claim.table === 'closure')
+      gather.put({ level: 'procedure', key: ['closure', '#', 'how'], value: name, at, end, entry: at });
+    else
+      gather.put({
+        level: 'procedure',
+        key: keys[claim.table]!,
+        value: name,
+        at,
+        end,
+        ...(lists.has(claim.table) ? { several: true as const } : {}),
+      });
+  }
+}
+
+const toDepth = wordSet('to into through depth level down of the : a reaching');
+const ofPlace = wordSet('from at of in on including the : biopsy :');
+const near = 4;
+
+/** Reads how deep a sample goes, and where it lies by the lesion. */
+export function readDepths(gather: Gather): void {
+  for (const term of gather.freeTerms) {
+    const { at, end } = term;
+    if (gather.held(at) !== undefined) continue;
+    const depth = claimOf(term, 'depth');
+    const relation = claimOf(term, 'relation');
+    const { from, to } = gather.clauseAt(at);
+    if (depth !== undefined && isDeep(gather, at, from, to))
+      gather.put({ level: 'procedure', key: ['depth'], value: depth.row.name, at, end });
+    else if (relation !== undefined && term.claims.length === 1 && isRelated(gather, term))
+      gather.put({ level: 'procedure', key: ['relation'], value: relation.row.name, at, end });
+  }
+}
+
+const deepLeads = wordSet('to into through depth level');
+const stitched = wordSet('suture sutures closed closure sutured stitches repaired layer layers dermal');
+
+function isDeep(gather: Gather, at: number, from: number, to: number): boolean {
+  if (gather.has(stitched, from, to)) return false;
+  const first = Math.max(from, at - near);
+  for (let place = at - 1; place >= first; place -= 1) {
+    if (deepLeads.has(gather.low(place))) return true;
+    if (!toDepth.has(gather.low(place))) return false;
+  }
+  return /^(?:to|into|through|down)$/.test(gather.low(at)) || gather.low(at) === 'full';
+}
+
+const isRelated = (gather: Gather, { at, end }: Term): boolean =>
+  /^(?:peri|adjacent|uninvolved)/.test(gather.low(at)) || (end - at > 1 && ofPlace.has(gather.low(at - 1)) && gather.low(at) !== 'lesion');
+
+/** A denial that is part of the words is what they say: "no sutures". */
+const isHeld = (gather: Gather, { at, end }: Term, { row }: Claim): boolean =>
+  row.name === 'none' && end - at > 1
+    ? gather.held(at - 1) !== undefined && gather.held(at - 1) !== 'denied'
+    : gather.held(at) !== undefined;
+
+/** What a term names where it is: by what its clause is about, or by itself where only one table has it. */
+function claimIn(gather: Gather, term: Term): Claim | undefined {
+  const { scan } = gather;
+  const wanted = tablesAt(scan, term);
+  for (const table of wanted) {
+    const claim = claimOf(term, table);
+    if (claim !== undefined) return isWord(claim) ? claim : undefined;
+  }
+  const own = term.claims.filter(({ table }) => table in keys || table === 'closure');
+  const others = term.claims.length - own.length;
+  const [only] = own;
+  if (only === undefined || own.length > 1 || !isSure(scan, term)) return undefined;
+  if (!isWord(only)) return undefined;
+  if (only.row.name === 'none') return term.end - term.at > 1 && others === 0 ? only : undefined;
+  if (only.table === 'test') return wanted.length > 0 || isWanted(scan, term, 'specimen') ? only : undefined;
+  return only;
+}
+
+/** A bare "none" or "suture" is nothing to take from a frame that something else may be in. */
+const isWord = ({ table, row }: Claim): boolean => table !== 'closure' || row.name !== 'suture';
+
+const isSure = ({ words }: Scan, { at, end }: Term): boolean =>
+  end - at > 1 || words[at]!.low.length >= longEnough || sureShort.has(words[at]!.low);
+
+const isWanted = (scan: Scan, { at }: Term, frame: Frame): boolean => {
+  const number = scan.clauseOf[at]!;
+  const { sentence } = scan.clauses[number]!;
+  for (let near = number; near >= 0 && scan.clauses[near]!.sentence === sentence; near -= 1)
+    if (framesIn(scan, scan.clauses[near]!).some((one) => one.frame === frame)) return true;
+  return false;
+};
+
+/** The tables of the frame of a term: the last before it in its clause, the first after it, or that of a clause before. */
+function tablesAt(scan: Scan, term: Term): readonly Table[] {
+  const number = scan.clauseOf[term.at]!;
+  const clause = scan.clauses[number]!;
+  const frames = framesIn(scan, clause).filter(({ frame, at, end }) => frame in tablesOf && (at < term.at || end > term.end));
+  const before = frames.findLast(({ at }) => at < term.at);
+  const after = frames.find(({ at }) => at >= term.end);
+  const own = [before, after].flatMap((one) => (one === undefined ? [] : tablesOf[one.frame]!));
+  if (own.length > 0) return own;
+  for (let near = number - 1; near >= 0 && scan.clauses[near]!.sentence === clause.sentence; near -= 1) {
+    const last = framesIn(scan, scan.clauses[near]!).findLast(({ frame }) => frame in tablesOf);
+    if (last !== undefined) return tablesOf[last.frame]!;
+  }
+  return [];
+}

@@ -1,0 +1,154 @@
+import { addDays } from '../../note/values/days.ts';
+import { wordSet, type Found, type Gather } from '../gather.ts';
+import { claimOf } from '../scan.ts';
+import { datesIn, type DateNamed } from './dates.ts';
+
+const ofBirth = wordSet('dob born birth birthdate');
+const ofVisit = wordSet('visit service dos seen date today procedure encounter');
+const otherwise = wordSet('since last previous prior result results received sent due out removal return returns expires exp until');
+const near = 5;
+
+const put = (gather: Gather, key: readonly string[], value: string, at: number, end: number, more: Partial<Found> = {}): void =>
+  gather.put({ level: 'visit', key, value, at, end, ...more });
+
+/** Reads the day of the visit and the day of birth, and from them when sutures are due. */
+export function readDates(gather: Gather): void {
+  const dates = datesIn(gather);
+  for (const one of dates) {
+    if (gather.held(one.at) !== undefined) continue;
+    const { from } = gather.sentenceAt(one.at);
+    const first = Math.max(from, one.at - near);
+    if (gather.has(ofBirth, first, one.at)) put(gather, ['patient', 'born'], one.date, one.at, one.end);
+    else if (gather.has(otherwise, first, one.at)) continue;
+    else if (gather.has(ofVisit, first, one.at) || one.at <= first + 1 && from === 0) putVisit(gather, one);
+  }
+  readDue(gather, dates);
+}
+
+function putVisit(gather: Gather, { at, end, date }: DateNamed): void {
+  const place = gather.low(end) === 'at' || gather.low(end) === ',' ? end + 1 : end;
+  const time = timeAt(gather, place);
+  put(gather, ['visit'], time === undefined ? date : `${date} ${time.value}`, at, time?.end ?? end);
+}
+
+function timeAt(gather: Gather, at: number): { readonly value: string; readonly end: number } | undefined {
+  const word = gather.word(at);
+  if (word?.kind !== 'time') return undefined;
+  const half = /^[ap]\.?m\.?$/.exec(gather.low(at + 1))?.[0][0];
+  const [hours = 0, minutes = 0] = word.text.split(':').map(Number);
+  if (hours > 23 || (half !== undefined && (hours > 12 || hours === 0))) return undefined;
+  const full = half === undefined ? hours : (hours % 12) + (half === 'p' ? 12 : 0);
+  return { value: `${String(full).padStart(2, '0')}:${String(minutes).padStart(2, '0')}`, end: half === undefined ? at + 1 : at + 2 };
+}
+
+const sutures = wordSet('suture sutures stitches stitch');
+const out = wordSet('removal removed remove out removing s/r');
+const daysIn: Readonly<Record<string, number>> = { days: 1, weeks: 7 };
+
+/** "Sutures out in 10 days" of a visit whose day is said, or on a day. */
+function readDue(gather: Gather, dates: readonly DateNamed[]): void {
+  const visit = gather.found.find(({ key }) => key[0] === 'visit');
+  for (const [at, { kind, unit, digits }] of gather.scan.words.entries()) {
+    if (kind !== 'quantity' || daysIn[unit!] === undefined || !/^\d+$/.test(digits!)) continue;
+    if (visit === undefined || gather.isTaken(at) || !isDue(gather, at)) continue;
+    const value = addDays(visit.value.slice(0, 10), Number(digits) * daysIn[unit!]!);
+    gather.put({ level: 'procedure', key: ['sutures-due'], value, at, end: at + 1, rests: [[visit.at, visit.end]] });
+  }
+  for (const { at, end, date } of dates)
+    if (!gather.isTaken(at, end) && isDue(gather, at)) gather.put({ level: 'procedure', key: ['sutures-due'], value: date, at, end });
+}
+
+const after = wordSet('in at on for after');
+
+function isDue(gather: Gather, at: number): boolean {
+  const { from, to } = gather.sentenceAt(at);
+  if (!after.has(gather.low(at - 1)) && gather.low(at - 1) !== ':') return false;
+  if (gather.held(at) === 'past' || gather.held(at) === 'denied' || gather.held(at) === 'other person') return false;
+  for (let place = from; place < to; place += 1)
+    if (sutures.has(gather.low(place)) && gather.has(out, place - 4, place + 6)) return true;
+  return false;
+}
+
+const generic: ReadonlySet<string> = new Set(['obtained']);
+
+/** Reads how consent was given: the most precise of the words in its clause. */
+export function readConsent(gather: Gather): void {
+  const { scan } = gather;
+  for (const [at, { low }] of scan.words.entries()) {
+    if (!low.startsWith('consent')) continue;
+    const { from, to } = gather.clauseAt(at);
+    const terms = scan.terms.filter((term) => term.at >= from && term.end <= to && claimOf(term, 'consent') !== undefined);
+    const free = terms.filter((term) => gather.held(term.at) === undefined || gather.held(term.at) === 'planned');
+    const named = free.map((term) => ({ term, name: claimOf(term, 'consent')!.row.name }));
+    const best = named.find(({ name }) => !generic.has(name) && name !== 'declined') ?? named[0];
+    if (best === undefined || best.name === 'declined') continue;
+    put(gather, ['consent'], best.name, best.term.at, best.term.end, { rests: [[at, at + 1]] });
+    return;
+  }
+}
+
+const done = wordSet('performed done completed held called taken observed conducted');
+
+/** Reads that a time-out was held, and when. */
+export function readTimeOut(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    const single = low === 'timeout';
+    if (!single && !(low === 'time' && gather.low(at + 1) === 'out')) continue;
+    const end = single ? at + 1 : at + 2;
+    const { to } = gather.sentenceAt(at);
+    for (let place = end; place < Math.min(to, end + 8); place += 1) {
+      if (gather.held(place) !== undefined && gather.held(place) !== 'planned') break;
+      const time = timeAt(gather, place);
+      if (time === undefined && !done.has(gather.low(place))) continue;
+      const later = time ?? timeAt(gather, gather.low(place + 1) === 'at' ? place + 2 : place + 1);
+      put(gather, ['time-out'], later?.value ?? 'done', at, later?.end ?? place + 1);
+      return;
+    }
+  }
+}
+
+const care = wordSet('care instructions aftercare');
+const given = wordSet('given reviewed discussed provided explained went handed sent printed emailed');
+const ways: ReadonlyMap<string, string> = new Map([
+  ['verbal', 'spoken'],
+  ['verbally', 'spoken'],
+  ['oral', 'spoken'],
+  ['orally', 'spoken'],
+  ['spoken', 'spoken'],
+  ['written', 'printed'],
+  ['writing', 'printed'],
+  ['printed', 'printed'],
+  ['handout', 'printed'],
+  ['sheet', 'printed'],
+  ['leaflet', 'printed'],
+  ['email', 'email'],
+  ['emailed', 'email'],
+]);
+
+/** Reads how instructions for the wound were given. */
+export function readAftercare(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    const way = ways.get(low);
+    if (way === undefined || gather.isTaken(at) || gather.held(at) !== undefined) continue;
+    const { from, to } = gather.sentenceAt(at);
+    if (!gather.has(care, from, to) || !gather.has(given, from, to) || gather.has(wordSet('consent'), from, to)) continue;
+    put(gather, ['aftercare', 'given'], way, at, at + 1, { several: true });
+  }
+}
+
+const pictures = wordSet('photo photos photograph photographs photographed');
+const taken = wordSet('taken obtained done captured photographed uploaded');
+const dries = wordSet('dry dried');
+const allows = wordSet('allowed let air left permitted to then');
+
+/** Reads that a photograph was taken, and that the skin was left to dry. */
+export function readYes(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    if (gather.isTaken(at) || gather.held(at) !== undefined) continue;
+    const { to } = gather.clauseAt(at);
+    if (pictures.has(low) && gather.has(taken, at, to))
+      gather.put({ level: 'procedure', key: ['photo'], value: 'yes', at, end: at + 1, several: true });
+    if (dries.has(low) && gather.has(allows, at - 3, at) && gather.low(at - 1) !== 'and')
+      gather.put({ level: 'procedure', key: ['dry'], value: 'yes', at, end: at + 1, several: true });
+  }
+}

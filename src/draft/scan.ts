@@ -1,0 +1,223 @@
+import type { Tables } from '../practice/tables.ts';
+import { cueTrie, type Cue, type Frame, type Hold } from './cues.ts';
+import { laidOut } from './layout.ts';
+import { lexiconsOf, type Claim, type Lexicon, type Table } from './lexicon.ts';
+import { namesIn } from './names.ts';
+import { passWords } from './passed-over.ts';
+import { heard } from './speech/heard.ts';
+import type { Span, Word } from './speech/word.ts';
+
+/** Words of the tables, at places `at` to `end` of the words of a text. */
+export interface Term {
+  readonly at: number;
+  readonly end: number;
+  readonly claims: readonly Claim[];
+}
+
+export interface CueAt {
+  readonly at: number;
+  readonly end: number;
+  readonly cues: readonly Cue[];
+}
+
+/** A stretch of a text in which its cues work: places `from` to `to`. */
+export interface Clause {
+  readonly from: number;
+  readonly to: number;
+  /** The number of its sentence. */
+  readonly sentence: number;
+}
+
+/** The words of a text with all that is known of each before it is read. */
+export interface Scan {
+  readonly text: string;
+  readonly words: readonly Word[];
+  readonly passed: readonly Span[];
+  readonly terms: readonly Term[];
+  /** Anesthetics. */
+  readonly agents: readonly Term[];
+  readonly cues: readonly CueAt[];
+  readonly clauses: readonly Clause[];
+  /** By the place of a word: the number of its clause. */
+  readonly clauseOf: readonly number[];
+  /** By the place of a word: what keeps it from being of this visit. */
+  readonly held: readonly (Hold | undefined)[];
+  /** Names of persons: a mark is in the place of each. */
+  readonly names: readonly Span[];
+  readonly tables: Tables;
+}
+
+/** What is in the place of a name of a person. */
+const nobody = '·';
+
+export function scanOf(text: string, tables: Tables): Scan {
+  const { words: all, passed } = heard(text);
+  const lexicons = lexiconsOf(tables);
+  const typed = laidOut(text, all);
+  const names = namesIn(typed, (low) => passWords.has(low) || lexicons.words.begins(low) || lexicons.agents.begins(low) || cueTrie().begins(low));
+  const words = withoutNames(typed, names);
+  const terms = termsIn(words, lexicons.words);
+  const agents = termsIn(words, lexicons.agents);
+  const trie = cueTrie();
+  const cues: CueAt[] = [];
+  for (let at = 0; at < words.length;) {
+    const found = trie.longest(words, at);
+    if (found !== undefined) cues.push({ at, end: found.end, cues: found.value });
+    at = found?.end ?? at + 1;
+  }
+  const clauses = clausesOf(words, cues);
+  const clauseOf = clauses.flatMap(({ from, to }, number) => new Array<number>(to - from).fill(number));
+  const held = heldOf(words, cues, clauses, clauseOf);
+  return { text, words, passed, terms, agents, cues, clauses, clauseOf, held, names, tables };
+}
+
+function termsIn(words: readonly Word[], lexicon: Lexicon): readonly Term[] {
+  const terms: Term[] = [];
+  for (let at = 0; at < words.length;) {
+    const found = lexicon.longest(words, at);
+    if (found !== undefined) terms.push({ at, end: found.end, claims: found.value });
+    at = found?.end ?? at + 1;
+  }
+  return terms;
+}
+
+function withoutNames(words: readonly Word[], names: readonly Span[]): readonly Word[] {
+  if (names.length === 0) return words;
+  const starts = new Set(names.map(({ from }) => from));
+  return words.map((word) => (starts.has(word.from) ? { ...word, text: nobody, low: nobody, kind: 'mark' } : word));
+}
+
+const sentenceEnds: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
+const clauseEnds: ReadonlySet<string> = new Set([',', ':', '(', ')', '[', ']', '/']);
+
+/** Cuts words at marks, at words of contrast and where a new statement opens. */
+function clausesOf(words: readonly Word[], cues: readonly CueAt[]): readonly Clause[] {
+  const cutAt = new Set(cues.flatMap((one) => (one.cues.some((cue) => 'cuts' in cue) ? [one.at] : [])));
+  const clauses: Clause[] = [];
+  let from = 0;
+  let sentence = 0;
+  const end = (to: number): void => {
+    if (to > from) clauses.push({ from, to, sentence });
+    from = to;
+  };
+  for (let at = 0; at < words.length; at += 1) {
+    const { kind, text } = words[at]!;
+    if (kind === 'line' || (kind === 'mark' && sentenceEnds.has(text))) {
+      end(at + 1);
+      sentence += 1;
+    } else if (kind === 'mark' && clauseEnds.has(text)) end(at + 1);
+    else if (cutAt.has(at) || opens(words, at, from)) end(at);
+  }
+  end(words.length);
+  return clauses;
+}
+
+const determiners: ReadonlySet<string> = new Set('the a an this that his her their our all both each these'.split(' '));
+const pronouns: ReadonlySet<string> = new Set('he she they we i patient pt'.split(' '));
+const auxiliaries: ReadonlySet<string> = new Set('was were is are has had'.split(' '));
+const participles: ReadonlySet<string> = new Set(
+  'prepped cleansed cleaned anesthetized anaesthetised anesthetised numbed injected infiltrated closed sutured repaired dressed bandaged covered sent submitted labeled labelled placed applied achieved'.split(' '),
+);
+const leads: ReadonlySet<string> = new Set('of with in on at by for from to and or the a an after before when as'.split(' '));
+
+/** Whether a new statement opens at a place of a clause that began at `from`: "… and the wound was closed". */
+function opens(words: readonly Word[], at: number, from: number): boolean {
+  if (at - from < 2) return false;
+  const { low } = words[at]!;
+  const before = words[at - 1]!.low;
+  const joined = before === 'and' || before === 'then';
+  if (joined && participles.has(low)) return true;
+  if (pronouns.has(low) && !leads.has(before)) return true;
+  if (pronouns.has(low) && joined) return true;
+  if (!determiners.has(low) && !joined) return false;
+  if (leads.has(before) && !joined) return false;
+  for (let place = at + 1; place <= at + 4; place += 1) {
+    const word = words[place];
+    if (word === undefined || word.kind === 'mark' || word.kind === 'line') return false;
+    if (auxiliaries.has(word.low)) return true;
+    if (leads.has(word.low)) return false;
+  }
+  return false;
+}
+
+/** What keeps each word from being a statement of this visit. */
+function heldOf(
+  words: readonly Word[],
+  cues: readonly CueAt[],
+  clauses: readonly Clause[],
+  clauseOf: readonly number[],
+): readonly (Hold | undefined)[] {
+  const held = new Array<Hold | undefined>(words.length).fill(undefined);
+  for (const { at, cues: several } of cues)
+    for (const cue of several) {
+      if (!('hold' in cue)) continue;
+      const number = clauseOf[at]!;
+      const clause = clauses[number]!;
+      const from = cue.reach === 'clause' ? clause.from : at;
+      const to = cue.reach === 'sentence' ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, cue.hold);
+      for (let place = from; place < to; place += 1) held[place] ??= cue.hold;
+    }
+  return held;
+}
+
+function sentenceEnd(clauses: readonly Clause[], number: number): number {
+  let last = number;
+  while (clauses[last + 1]?.sentence === clauses[number]!.sentence) last += 1;
+  return clauses[last]!.to;
+}
+
+const longestList = 8;
+
+/** A denial goes on over the commas of a list that ends in an "or". */
+function listEnd(words: readonly Word[], clauses: readonly Clause[], number: number, hold: Hold): number {
+  const own = clauses[number]!;
+  if (hold !== 'denied') return own.to;
+  for (let next = number; next < number + longestList && clauses[next]?.sentence === own.sentence; next += 1) {
+    const { from, to } = clauses[next]!;
+    if (next > number && (words[from]?.low === 'or' || words[from]?.low === 'nor')) return to;
+    if (words[to - 1]?.text !== ',') break;
+  }
+  return own.to;
+}
+
+/** Whether a term names something of a table. */
+export const claimOf = ({ claims }: Term, table: Table): Claim | undefined =>
+  claims.find((claim) => claim.table === table);
+
+/** The words of places `at` to `end` as they are read, with a space between. */
+export function plainOf({ words }: Pick<Scan, 'words'>, at: number, end: number): string {
+  let plain = '';
+  for (let place = at; place < end; place += 1) {
+    const { text, kind, joined } = words[place]!;
+    const glue = plain === '' || (kind === 'mark' && /^[,.;:)?!]$/.test(text)) ? '' : joined ? '-' : ' ';
+    plain += glue + (kind === 'line' ? ' ' : text);
+  }
+  return plain;
+}
+
+/** The places of the frames of a clause, in their order. */
+export function framesIn(
+  { cues }: Scan,
+  { from, to }: Clause,
+): readonly { readonly frame: Frame; readonly at: number; readonly end: number }[] {
+  return cuesBetween(cues, from, to).flatMap(({ at, end, cues: several }) =>
+    several.flatMap((cue) => ('frame' in cue ? [{ frame: cue.frame, at, end }] : [])),
+  );
+}
+
+/** The cues that begin between two places; found by halving, since there may be thousands. */
+export function cuesBetween<One extends { readonly at: number }>(
+  all: readonly One[],
+  from: number,
+  to: number,
+): readonly One[] {
+  let [low, high] = [0, all.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (all[middle]!.at < from) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while (end < all.length && all[end]!.at < to) end += 1;
+  return all.slice(low, end);
+}
