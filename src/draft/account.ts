@@ -1,8 +1,8 @@
 import type { Assembled } from './assemble.ts';
 import { passWords } from './passed-over.ts';
-import type { Scan } from './scan.ts';
+import { struck, type Scan } from './scan.ts';
 import { wordSet } from './gather.ts';
-import type { Span } from './speech/word.ts';
+import type { Span, Word } from './speech/word.ts';
 
 /** Words of a text that are in no value of the draft, side by side. */
 export interface Unplaced extends Span {
@@ -27,33 +27,48 @@ const leading = wordSet(
 
 /**
  * Says of each word of a text what became of it.
- * @param marks words that only say which procedure is meant
+ * @param pointers words that only say which procedure is meant
  */
 export function accountOf(
   scan: Scan,
-  marked: readonly (readonly [at: number, end: number])[],
-  { facts, conflicts }: Assembled,
+  pointers: readonly (readonly [at: number, end: number])[],
+  assembled: Assembled,
 ): Account {
-  const { names } = scan;
-  const marks = new Uint8Array(scan.text.length);
-  const mark = ({ from, to }: Span, as: number): void => void marks.fill(as, from, to);
-  for (const fact of facts) for (const span of [fact, ...fact.rests]) mark(span, 1);
-  markLeads(scan, marks);
-  for (const [at, end] of marked) mark({ from: scan.words[at]!.from, to: scan.words[end - 1]!.to }, 1);
-  for (const { words } of conflicts) for (const span of words) mark(span, 2);
-  const passed: Span[] = [...scan.passed, ...names];
-  for (const span of passed) mark(span, 3);
+  const marks = marksOf(scan, pointers, assembled);
   const placed: Span[] = [];
+  const passed: Span[] = [...scan.passed, ...scan.names];
   const unplaced: Unplaced[] = [];
   let open = false;
   for (const word of scan.words) {
-    const kind = kindOf(marks[word.from]!, word.low, word.kind);
-    if (kind === 'placed') placed.push({ from: word.from, to: word.to });
-    else if (kind === 'passed') passed.push({ from: word.from, to: word.to });
+    const { from, to } = word;
+    const kind = kindOf(marks[from]!, word);
+    if (kind === 'placed') placed.push({ from, to });
+    else if (kind === 'passed') passed.push({ from, to });
     else if (kind === 'unplaced') addTo(scan.text, unplaced, word, open);
-    open = kind === 'unplaced' || (open && (kind === 'passed' || (word.kind === 'mark' && !'.;!?·'.includes(word.text))));
+    open =
+      kind === 'unplaced' || (open && (kind === 'passed' || (kind === undefined && !ends.has(word.text))));
   }
   return { placed, passed, unplaced };
+}
+
+/** Marks that end a run of words without a place, and what is in the place of a name. */
+const ends: ReadonlySet<string> = new Set(['.', ';', '!', '?', '·']);
+const [isPlaced, isConflict, isPassed] = [1, 2, 3] as const;
+
+/** By the character of a text: what became of its word. */
+function marksOf(
+  scan: Scan,
+  pointers: readonly (readonly [at: number, end: number])[],
+  { facts, conflicts }: Assembled,
+): Uint8Array {
+  const marks = new Uint8Array(scan.text.length);
+  for (const fact of facts) for (const { from, to } of [fact, ...fact.rests]) marks.fill(isPlaced, from, to);
+  markLeads(scan, marks);
+  markHeadings(scan, marks);
+  for (const [at, end] of pointers) marks.fill(isPlaced, scan.words[at]!.from, scan.words[end - 1]!.to);
+  for (const { words } of conflicts) for (const { from, to } of words) marks.fill(isConflict, from, to);
+  for (const { from, to } of [...scan.passed, ...scan.names]) marks.fill(isPassed, from, to);
+  return marks;
 }
 
 /** Marks the words that lead to a value of their clause. */
@@ -61,22 +76,40 @@ function markLeads({ words, clauses }: Scan, marks: Uint8Array): void {
   for (const { from, to } of clauses) {
     const own = words.slice(from, to);
     if (!own.some((word) => marks[word.from] === 1)) continue;
-    for (const word of own) if (marks[word.from] === 0 && leading.has(word.low)) marks.fill(1, word.from, word.to);
+    for (const word of own)
+      if (marks[word.from] === 0 && leading.has(word.low)) marks.fill(1, word.from, word.to);
+  }
+}
+
+/** Words of headings that say nothing beside what follows them. */
+const headings = wordSet(
+  'date service description findings technique details title operation operative note report indication indications anesthesia anaesthesia anesthetic procedure procedures ' +
+    'diagnosis preoperative postoperative history site closure hemostasis specimen specimens pathology dressing local skin preparation prep allergies medications implants plan clinical ' +
+    'question bleeding control of name size for surgery complications consent impression',
+);
+
+function markHeadings({ words, clauses }: Scan, marks: Uint8Array): void {
+  for (const { from, to } of clauses) {
+    const own = words.slice(from, to - 1);
+    if (words[to - 1]!.text !== ':' || !own.every(({ low }) => headings.has(low))) continue;
+    for (const word of own) if (marks[word.from] === 0) marks.fill(isPassed, word.from, word.to);
   }
 }
 
 const signs: ReadonlySet<string> = new Set(['mark', 'line']);
 
-function kindOf(mark: number, low: string, kind: string): Kind | undefined {
-  if (mark === 1) return 'placed';
-  if (mark === 2) return 'conflict';
+function kindOf(mark: number, { low, kind }: Word): Kind | undefined {
+  if (low === struck) return 'unplaced';
+  if (mark === isPlaced) return 'placed';
+  if (mark === isConflict) return 'conflict';
   if (signs.has(kind)) return undefined;
-  return mark === 3 || passWords.has(low) ? 'passed' : 'unplaced';
+  return mark === isPassed || passWords.has(low) ? 'passed' : 'unplaced';
 }
 
 /** Adds a word to the run before it, where nothing but words that say nothing is between. */
 function addTo(text: string, runs: Unplaced[], { from, to }: Span, open: boolean): void {
   const last = runs.at(-1);
-  if (open && last !== undefined) runs[runs.length - 1] = { from: last.from, to, text: text.slice(last.from, to) };
+  if (open && last !== undefined)
+    runs[runs.length - 1] = { from: last.from, to, text: text.slice(last.from, to) };
   else runs.push({ from, to, text: text.slice(from, to) });
 }

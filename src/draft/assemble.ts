@@ -1,5 +1,6 @@
+import { readSite } from '../note/words/site.ts';
 import type { Found, Gather } from './gather.ts';
-import type { Procedures } from './procedures.ts';
+import { sameReading, type Procedures } from './procedures.ts';
 import type { Span } from './speech/word.ts';
 
 export type Path = readonly (string | number)[];
@@ -24,14 +25,16 @@ export interface Assembled {
 }
 
 /** The keys that may be said for all procedures at once. */
-const forAll: ReadonlySet<string> = new Set(['preparation', 'dressing']);
+const forAll: ReadonlySet<string> = new Set(['preparation', 'dressing', 'medium', 'tests']);
 
 /** Gives every found value its place in the note; what can be placed in two ways is placed by neither. */
 export function assembled(gather: Gather, procedures: Procedures): Assembled {
   const placed = new Placed(gather);
-  for (const [number, { at, end, value }] of procedures.sites) placed.add(['procedures', number, 'site'], value, at, end, [], { site: true });
+  for (const [number, { at, end, value }] of procedures.sites)
+    placed.add(['procedures', number, 'site'], value, at, end, [], { site: true });
   for (const [target, { at, end, name }] of procedures.methods)
-    for (const number of numbersOf(target, procedures.count)) placed.add(['procedures', number, 'method'], name, at, end, []);
+    for (const number of numbersOf(target, procedures.count))
+      placed.add(['procedures', number, 'method'], name, at, end, []);
   for (const one of merged(gather.found))
     if (one.level === 'visit') placed.addFound([], one);
     else placeInProcedure(placed, one, procedures);
@@ -39,16 +42,22 @@ export function assembled(gather: Gather, procedures: Procedures): Assembled {
 }
 
 const numbersOf = (target: number | 'all' | undefined, count: number): readonly number[] =>
-  target === undefined ? [] : target === 'all' ? Array.from({ length: count }, (_, number) => number) : [target];
+  target === undefined
+    ? []
+    : target === 'all'
+      ? Array.from({ length: count }, (_, number) => number)
+      : [target];
 
 function placeInProcedure(placed: Placed, one: Found, procedures: Procedures): void {
   const target = procedures.targetOf(one);
-  if (target === 'all' && procedures.count > 1 && forAll.has(one.key[0]!)) placed.addFound(['for-all'], one);
+  if (target === 'all' && procedures.count > 1 && forAll.has(one.key.at(-1)!))
+    placed.addFound(['for-all'], { ...one, key: one.key.filter((key) => key !== '#') });
   else for (const number of numbersOf(target, procedures.count)) placed.addFound(['procedures', number], one);
 }
 
 /** Found values in the order of the text. */
-const merged = (found: readonly Found[]): readonly Found[] => [...found].sort((one, other) => one.at - other.at);
+const merged = (found: readonly Found[]): readonly Found[] =>
+  [...found].sort((one, other) => one.at - other.at);
 
 interface Value {
   readonly path: Path;
@@ -82,7 +91,11 @@ class Placed {
     if (list) this.lists.add(key);
     if (site) this.sites.add(key);
     const values = this.values.get(key) ?? [];
-    values.push({ path, value, spans: [this.span(at, end), ...rests.map(([from, to]) => this.span(from, to))] });
+    values.push({
+      path,
+      value,
+      spans: [this.span(at, end), ...rests.map(([from, to]) => this.span(from, to))],
+    });
     this.values.set(key, values);
   }
 
@@ -112,19 +125,31 @@ class Placed {
     for (const [key, values] of this.values)
       if (this.sites.has(key)) this.site(values, facts, conflicts);
       else if (this.lists.has(key)) facts.push(...withoutRepeats(values));
+      else if (described.has(String(values[0]!.path.at(-1)))) facts.push(longestOf(values));
       else one(values, facts, conflicts);
     return { facts, conflicts };
   }
 
   /** Of several names of one site the longest; two sides exclude each other. */
   private site(values: readonly Value[], facts: Fact[], conflicts: Conflict[]): void {
-    const sides = new Set(values.flatMap(({ value }) => /\b(?:left|right|both|bilateral)\b/.exec(value)?.[0] ?? []));
-    if (sides.size > 1) conflicts.push(conflictOf(values));
+    const { tables } = this.gather.scan;
+    const readings = values.flatMap(({ value }) => readSite(value, tables.sites) ?? []);
+    const differ = readings.some((one) => readings.some((other) => !sameReading(one, other)));
+    if (differ) conflicts.push(conflictOf(values));
     else {
       const longest = [...values].sort((a, b) => b.value.length - a.value.length)[0]!;
       facts.push(factOf(longest, values));
     }
   }
+}
+
+/** Free texts: of several the longest is taken, and the others are left where no fact says them. */
+const described: ReadonlySet<string> = new Set(['lesion', 'question', 'landmarks']);
+
+function longestOf(values: readonly Value[]): Fact {
+  const longest = [...values].sort((one, other) => other.value.length - one.value.length)[0]!;
+  const within = values.filter(({ value }) => longest.value.toLowerCase().includes(value.toLowerCase()));
+  return factOf(longest, within);
 }
 
 const factOf = ({ path, value, spans }: Value, all: readonly Value[]): Fact => {
@@ -147,7 +172,9 @@ function withoutRepeats(values: readonly Value[]): readonly Fact[] {
   });
 }
 
-function one(values: readonly Value[], facts: Fact[], conflicts: Conflict[]): void {
+function one(all: readonly Value[], facts: Fact[], conflicts: Conflict[]): void {
+  const closes = all[0]!.path.at(-1) === 'how' ? all.filter(({ value }) => value !== 'none') : all;
+  const values = closes.length > 0 ? closes : all;
   const names = new Set(values.map(({ value }) => value.toLowerCase()));
   if (names.size > 1) conflicts.push(conflictOf(values));
   else facts.push(factOf(values[0]!, values));

@@ -74,7 +74,12 @@ const holds: readonly (readonly [Hold, 'after' | 'sentence' | 'clause', string])
   [
     'denied',
     'after',
-    "no|not|without|never|denies|denied|neither|nor|none of|unable to|instead of|rather than|declined|declines|refused|avoided|wasn't|weren't|didn't|isn't|don't|doesn't|w/o|negative for|did not|was not|were not|no need for|absent",
+    "no|not|without|never|denies|denied|neither|nor|none of|unable to|instead of|rather than|declined|declines|refused|avoided|didn't|isn't|don't|doesn't|w/o|negative for|did not|no need for|absent",
+  ],
+  [
+    'denied',
+    'clause',
+    "was not|were not|wasn't|weren't|not used|not needed|not done|not necessary|not required|not indicated|not performed|not placed|not taken|not given|deferred|withheld|not applied|not obtained|unnecessary",
   ],
   [
     'planned',
@@ -85,7 +90,7 @@ const holds: readonly (readonly [Hold, 'after' | 'sentence' | 'clause', string])
   [
     'past',
     'clause',
-    'prior|previous|previously|last year|last month|last week|last visit|years ago|year ago|months ago|weeks ago|days ago|month ago|week ago|in the past|formerly|outside|elsewhere|used to|had been|earlier this year|already had|s/p|status post|healed|at birth|in childhood|last time|ago|remote',
+    'has had|have had|had had|prior|previous|previously|last year|last month|last week|last visit|years ago|year ago|months ago|weeks ago|days ago|month ago|week ago|in the past|formerly|outside|elsewhere|used to|had been|earlier this year|already had|s/p|status post|healed|at birth|in childhood|last time|ago|remote',
   ],
   ['past', 'after', 'history of|hx of|h/o|history|hx|pmh|past medical history'],
   [

@@ -5,7 +5,7 @@ import { Gather } from './gather.ts';
 import { proceduresOf, type Procedures } from './procedures.ts';
 import { readAnesthetics } from './readers/anesthetic.ts';
 import { readClosures } from './readers/closure.ts';
-import { readComplications, readLesions, readQuestions } from './readers/free-text.ts';
+import { readAsked, readComplications, readLesions, readQuestions } from './readers/free-text.ts';
 import { readAllergies, readConditions, readImplants, readMedicines } from './readers/lists.ts';
 import { methodsIn } from './readers/method.ts';
 import { readAge, readId, readWeight } from './readers/patient.ts';
@@ -49,7 +49,10 @@ export function draft(text: string, tables: Tables): Draft {
   const { facts, conflicts } = assembled(gather, procedures);
   const inOrder = [...facts].sort((one, other) => one.from - other.from || one.to - other.to);
   const account = accountOf(scan, procedures.marks, { facts, conflicts });
-  const remarks = account.unplaced.map((one) => ({ procedure: procedureOf(scan, procedures, one), text: one.text }));
+  const remarks = account.unplaced.map((one) => ({
+    procedure: procedureOf(scan, procedures, one),
+    text: one.text,
+  }));
   const { note, places } = written({ text, facts: inOrder, conflicts, remarks, tables });
   return { note, facts: inOrder, conflicts, ...account, names: scan.names, places };
 }
@@ -74,6 +77,7 @@ function read(gather: Gather): Procedures {
   readClosures(gather);
   readComplications(gather);
   readQuestions(gather);
+  readAsked(gather);
   readConditions(gather);
   readLesions(gather);
   readDepths(gather);
@@ -88,6 +92,6 @@ function read(gather: Gather): Procedures {
 function procedureOf(scan: Scan, procedures: Procedures, { from }: Span): number | undefined {
   if (procedures.count === 1) return undefined;
   const at = scan.words.findIndex((word) => word.from === from);
-  const target = procedures.targetOf({ at, end: at + 1 });
+  const target = procedures.targetOf({ at });
   return target === 'all' ? undefined : target;
 }

@@ -1,4 +1,4 @@
-import { wordsRead } from '../note/words/word-table.ts';
+import { plainWord, wordsRead } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { WordRow } from '../reference/types.ts';
 import { Trie } from './trie.ts';
@@ -35,7 +35,14 @@ export interface Claim {
 type Rows = readonly WordRow[];
 
 /** Rows whose words say that it was done, and not with what, or that name something else as often. */
-const general: ReadonlySet<string> = new Set(['antiseptic', 'cleaned', 'obtained', 'gauze', 'elevation', 'epinephrine']);
+const general: ReadonlySet<string> = new Set([
+  'antiseptic',
+  'cleaned',
+  'obtained',
+  'gauze',
+  'elevation',
+  'epinephrine',
+]);
 
 const rowsOf = (tables: Tables): readonly (readonly [Table, Rows])[] => [
   ['method', tables.methods.rows],
@@ -64,6 +71,14 @@ const rowsOf = (tables: Tables): readonly (readonly [Table, Rows])[] => [
   ['diagnosis', tables.diagnoses.rows],
 ];
 
+/** Words of the tables that mean something else as often, by their table. */
+const skipped: Readonly<Partial<Record<Table, ReadonlySet<string>>>> = {
+  test: new Set(['he', 'path', 'pathology', 'if', 'levels', 'kit', 'iron', 'fresh', 'biopsy']),
+  hemostasis: new Set(['closure', 'primary closure', 'closed', 'tie', 'ties', 'suture closure', 'sutured']),
+  consent: new Set(['consent']),
+  dressing: new Set(['dressing', 'dressings', 'dressing applied']),
+};
+
 export type Lexicon = Trie<readonly Claim[]>;
 
 export interface Lexicons {
@@ -78,17 +93,29 @@ const made = new WeakMap<Tables, Lexicons>();
 export function lexiconsOf(tables: Tables): Lexicons {
   let lexicons = made.get(tables);
   if (lexicons === undefined)
-    made.set(tables, (lexicons = { words: built(rowsOf(tables)), agents: built([['agent', tables.agents.rows]]) }));
+    made.set(
+      tables,
+      (lexicons = { words: built(rowsOf(tables)), agents: built([['agent', tables.agents.rows]]) }),
+    );
   return lexicons;
 }
 
 function built(all: readonly (readonly [Table, Rows])[]): Lexicon {
   const lexicon: Lexicon = new Trie();
-  for (const [table, rows] of all)
+  for (const [table, rows] of all) {
+    const own = new Set(rows.flatMap(wordsRead).map(plainWord));
     for (const row of rows)
       for (const word of wordsRead(row))
-        lexicon.add(word.toLowerCase(), (before = []) =>
-          before.some((claim) => claim.table === table) ? before : [...before, { table, row }],
-        );
+        if (skipped[table]?.has(word) !== true && !isTwo(word, own))
+          lexicon.add(word.toLowerCase(), (before = []) =>
+            before.some((claim) => claim.table === table) ? before : [...before, { table, row }],
+          );
+  }
   return lexicon;
+}
+
+/** Whether a word of a table names two of its rows: "gauze and paper tape". */
+function isTwo(word: string, own: ReadonlySet<string>): boolean {
+  const parts = plainWord(word).split(' and ');
+  return parts.length > 1 && parts.every((part) => own.has(part));
 }

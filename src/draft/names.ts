@@ -3,7 +3,9 @@ import type { Span, Word } from './speech/word.ts';
 
 const titles = wordSet('dr mr mrs ms miss prof doctor nurse');
 /** After these two capitalized words are a person. */
-const leads = wordSet('patient name is by assistant scribe clinician provider surgeon physician cc : nurse technician with from to for');
+const leads = wordSet(
+  'patient name is by assistant scribe clinician provider surgeon physician cc : nurse technician with from to for',
+);
 const credentials = wordSet('md do pa np rn ma lpn fnp aprn m.d. d.o.');
 
 const capital = /^\p{Lu}[\p{Ll}'’][\p{L}'’]*$/u;
@@ -26,12 +28,18 @@ export function namesIn(words: readonly Word[], isKnown: (low: string) => boolea
   const again = new Set([...places].map((place) => words[place]!.text).filter((text) => capital.test(text)));
   for (const [at, { text }] of words.entries())
     if (again.has(text) && words[at - 1]?.kind === 'word') places.add(at);
-  return [...places].sort((one, other) => one - other).map((place) => ({ from: words[place]!.from, to: words[place]!.to }));
+  return [...places]
+    .sort((one, other) => one - other)
+    .map((place) => ({ from: words[place]!.from, to: words[place]!.to }));
 }
 
 const longestName = 3;
 
-function afterTitle(words: readonly Word[], at: number, isKnown: (low: string) => boolean): readonly number[] {
+function afterTitle(
+  words: readonly Word[],
+  at: number,
+  isKnown: (low: string) => boolean,
+): readonly number[] {
   const start = words[at + 1]?.text === '.' ? at + 2 : at + 1;
   const places: number[] = [];
   for (let place = start; place < start + longestName; place += 1) {

@@ -1,7 +1,9 @@
 import { wordSet, type Found, type Gather } from './gather.ts';
-import { cuesBetween } from './scan.ts';
+import type { SiteReading } from '../note/words/site.ts';
 import type { MethodNamed } from './readers/method.ts';
 import type { SiteNamed } from './readers/site.ts';
+import { cuesBetween } from './scan.ts';
+import { sectionsOf, type Section } from './sections.ts';
 
 /** Which procedure a found value is of: its number, all of them, or nobody can tell. */
 export type Target = number | 'all' | undefined;
@@ -9,7 +11,7 @@ export type Target = number | 'all' | undefined;
 /** The procedures of a text: of which each place speaks. */
 export interface Procedures {
   readonly count: number;
-  readonly targetOf: (one: Pick<Found, 'at' | 'end'>) => Target;
+  readonly targetOf: (one: Pick<Found, 'at'>) => Target;
   readonly sites: readonly (readonly [procedure: number, site: SiteNamed])[];
   readonly methods: readonly (readonly [target: Target, method: MethodNamed])[];
   /** Words that only say which procedure is meant. */
@@ -17,130 +19,106 @@ export interface Procedures {
 }
 
 const leads = wordSet('of on from to at over in : site , the location and overlying involving left right');
-const landmarks = wordSet('below above lateral medial inferior superior near behind anterior posterior from distal proximal');
+const landmarks = wordSet(
+  'below above lateral medial inferior superior near behind anterior posterior from distal proximal',
+);
 const lengths = wordSet('mm cm in');
 
 /** Whether a site is named as the place of a procedure, not as what lies near or as a part of other words. */
 function isPlace(gather: Gather, { at, end, reading }: SiteNamed): boolean {
   if (gather.isTaken(at, end) || gather.held(at) !== undefined) return false;
   const before = gather.low(at - 1) === 'the' ? at - 2 : at - 1;
+  if (isLandmark(gather, before)) return false;
+  if (reading.side !== undefined || before < 0 || leads.has(gather.low(before))) return true;
+  return gather.word(before)!.kind !== 'word' || gather.clauseAt(at).from === at;
+}
+
+/** Whether the words that end at a place say what lies near: "2 cm below", "lateral to". */
+function isLandmark(gather: Gather, before: number): boolean {
   const low = gather.low(before);
-  const word = gather.word(before - 1);
-  if (low === 'to' && landmarks.has(gather.low(before - 1))) return false;
-  if (landmarks.has(low) && (low !== 'from' || lengths.has(word?.unit ?? ''))) return false;
-  if (reading.side !== undefined) return true;
-  return before < 0 || leads.has(low) || gather.word(before)!.kind !== 'word' || gather.clauseAt(at).from === at;
+  if (low === 'to') return landmarks.has(gather.low(before - 1));
+  return landmarks.has(low) && (low !== 'from' || lengths.has(gather.word(before - 1)?.unit ?? ''));
 }
 
-/** Whether the clause of a place says that it is of each, both or all. */
-function isOfAll({ scan }: Gather, at: number): boolean {
-  const { from, to } = scan.clauses[scan.clauseOf[at]!]!;
-  return cuesBetween(scan.cues, from, to).some(({ cues }) => cues.some((cue) => 'all' in cue));
+const taking = wordSet(
+  'biopsy biopsied biopsies procedure procedures site sites location removed excised taken specimen did doing took performed',
+);
+const isSeen = wordSet('lesion papule plaque macule nodule patch');
+
+/** How surely a site is that of a procedure: beside a method, beside what was seen, or just named. */
+function strengthOf(gather: Gather, { at, end }: SiteNamed, methods: readonly MethodNamed[]): number {
+  const { from, to } = gather.clauseAt(at);
+  if (methods.some((method) => method.at >= from && method.at < to)) return 3;
+  if (gather.has(taking, from, at) || gather.low(end) === 'biopsy') return 3;
+  const sentence = gather.sentenceAt(at);
+  if (methods.some((method) => method.at >= sentence.from && method.at < sentence.to)) return 2;
+  if (gather.has(taking, sentence.from, sentence.to) || sentence.from === 0) return 2;
+  return gather.has(isSeen, from, to) ? 2 : 1;
 }
 
-/** Where a marker of a new procedure is: "Procedure 2:", "B.", "second lesion". */
-interface Section {
-  readonly at: number;
-  readonly end: number;
-  readonly id: string;
-}
-
-const sectionNouns = wordSet('procedure site lesion biopsy specimen location # number spot no');
-const ordinals: ReadonlyMap<string, string> = new Map([
-  ['first', '1'],
-  ['1st', '1'],
-  ['one', '1'],
-  ['second', '2'],
-  ['2nd', '2'],
-  ['two', '2'],
-  ['third', '3'],
-  ['3rd', '3'],
-  ['three', '3'],
-  ['fourth', '4'],
-  ['4th', '4'],
-]);
-const ordered = wordSet('first second third fourth 1st 2nd 3rd 4th');
-
-function sectionsOf(gather: Gather): readonly Section[] {
-  const sections: Section[] = [];
-  for (let at = 0; at < gather.scan.words.length; at += 1) {
-    const section = sectionAt(gather, at);
-    if (section !== undefined) sections.push(section);
-  }
-  const ids = new Set(sections.map(({ id }) => id));
-  return ids.size > 1 ? sections : [];
-}
-
-function sectionAt(gather: Gather, at: number): Section | undefined {
-  if (gather.clauseAt(at).from !== at) return undefined;
-  const low = gather.low(at);
-  const article = low === 'the' ? at + 1 : at;
-  const ordinal = gather.low(article);
-  if (ordered.has(ordinal) && afterOrdinal.has(gather.low(article + 1)))
-    return { at, end: article + 2, id: ordinals.get(ordinal)! };
-  const place = sectionNouns.has(low) ? (gather.low(at + 1) === '#' ? at + 2 : at + 1) : at;
-  const id = idOf(gather, place);
-  const isMarked = /^[.):,]$/.test(gather.low(place + 1));
-  return id !== undefined && isMarked ? { at, end: place + 1, id } : undefined;
-}
-
-const afterOrdinal = wordSet('site lesion biopsy procedure one area specimen spot , is was');
-
-function idOf(gather: Gather, at: number): string | undefined {
-  const low = gather.low(at);
-  if (/^\d$/.test(low)) return low;
-  if (/^[a-h]$/.test(low)) return String(low.charCodeAt(0) - 96);
-  return ordinals.get(low);
-}
-
-const sameSite = ({ reading: one }: SiteNamed, { reading: other }: SiteNamed): boolean =>
+/** Whether two names may be of one site: no other side, and the same place or one that is only named loosely. */
+export const sameReading = (one: SiteReading, other: SiteReading): boolean =>
   (one.side === undefined || other.side === undefined || one.side === other.side) &&
-  (one.base.name === other.base.name || (one.base.region === other.base.region && (one.base.vague || other.base.vague)));
+  (one.base.name === other.base.name ||
+    (one.base.region === other.base.region && (one.base.vague || other.base.vague)));
+
+const sameSite = (one: SiteNamed, other: SiteNamed): boolean => sameReading(one.reading, other.reading);
 
 /** Parts a text into its procedures. */
-export function proceduresOf(gather: Gather, allSites: readonly SiteNamed[], methods: readonly MethodNamed[]): Procedures {
+export function proceduresOf(
+  gather: Gather,
+  allSites: readonly SiteNamed[],
+  methods: readonly MethodNamed[],
+): Procedures {
   const sites = allSites.filter((site) => isPlace(gather, site));
   const sections = sectionsOf(gather);
-  return sections.length > 0 ? bySections(gather, sites, methods, sections) : bySites(gather, sites, methods);
+  if (areProcedures(sections, [...sites, ...methods])) return bySections(gather, sites, methods, sections);
+  const strengths = sites.map((site) => strengthOf(gather, site, methods));
+  const most = Math.max(...strengths, 0);
+  const strong = sites.filter((_, at) => strengths[at] === most);
+  const kinds = kindsOf(strong);
+  return kinds.length > 1 && isSeveral(gather, kinds, methods)
+    ? bySites(gather, sites, kinds, methods)
+    : single(sites, strong, methods);
 }
 
-function bySections(gather: Gather, sites: readonly SiteNamed[], methods: readonly MethodNamed[], sections: readonly Section[]): Procedures {
-  const ids = [...new Set(sections.map(({ id }) => id))];
-  const numberAt = (at: number): number | undefined => {
-    const last = sections.findLast((section) => section.at <= at);
-    return last === undefined ? undefined : ids.indexOf(last.id);
-  };
-  return {
-    count: ids.length,
-    targetOf: ({ at }) => (isOfAll(gather, at) ? 'all' : numberAt(at)),
-    marks: sections.map(({ at, end }) => [at, end] as const),
-    sites: sites.flatMap((site) => {
-      const number = numberAt(site.at);
-      return number === undefined ? [] : [[number, site] as const];
-    }),
-    methods: methods.map((method) => [numberAt(method.at), method] as const),
-  };
+/** Whether two sections at least have a site or a method; else their letters are those of specimens. */
+function areProcedures(sections: readonly Section[], named: readonly { readonly at: number }[]): boolean {
+  const ids = new Set(named.map(({ at }) => sections.findLast((section) => section.at <= at)?.id));
+  ids.delete(undefined);
+  return ids.size > 1;
 }
 
-const plural = wordSet('two three four both each biopsies shaves punches sites lesions another second also additional and other');
-
-/** Each different site is a procedure; what has no site in its sentence belongs to the one before. */
-function bySites(gather: Gather, sites: readonly SiteNamed[], methods: readonly MethodNamed[]): Procedures {
+/** Sites that are not the same. */
+function kindsOf(sites: readonly SiteNamed[]): readonly SiteNamed[] {
   const kinds: SiteNamed[] = [];
   for (const site of sites) if (!kinds.some((kind) => sameSite(kind, site))) kinds.push(site);
-  const several = kinds.length > 1 && isSeveral(gather, kinds, methods);
-  if (!several)
-    return {
-      count: 1,
-      targetOf: () => 0,
-      sites: sites.map((site) => [0, site] as const),
-      methods: methods.map((method) => [0, method] as const),
-      marks: [],
-    };
-  const numbered = sites.map((site) => [kinds.findIndex((kind) => sameSite(kind, site)), site] as const);
-  const targetOf = targetBySite(gather, numbered);
-  return { count: kinds.length, targetOf, marks: [], sites: numbered, methods: methods.map((method) => [targetOf(method), method] as const) };
+  return kinds;
 }
+
+/** One procedure; a site of another side contradicts, and one elsewhere is of something else. */
+function single(
+  sites: readonly SiteNamed[],
+  strong: readonly SiteNamed[],
+  methods: readonly MethodNamed[],
+): Procedures {
+  const own = sites.filter((site) =>
+    strong.some(
+      (one) => one === site || sameSite(one, site) || one.reading.base.name === site.reading.base.name,
+    ),
+  );
+  return {
+    count: 1,
+    targetOf: () => 0,
+    sites: own.map((site) => [0, site] as const),
+    methods: methods.map((method) => [0, method] as const),
+    marks: [],
+  };
+}
+
+const plural = wordSet(
+  'two three four both each biopsies shaves punches sites lesions another second also additional and other',
+);
 
 /** Whether different sites are those of several procedures; else the text contradicts itself. */
 function isSeveral(gather: Gather, kinds: readonly SiteNamed[], methods: readonly MethodNamed[]): boolean {
@@ -149,18 +127,117 @@ function isSeveral(gather: Gather, kinds: readonly SiteNamed[], methods: readonl
   return gather.has(plural, Math.max(0, first.at - 6), last.at);
 }
 
-function targetBySite(gather: Gather, numbered: readonly (readonly [number, SiteNamed])[]): Procedures['targetOf'] {
+/** Words that point to a procedure. */
+interface Pointer {
+  readonly at: number;
+  readonly end: number;
+  readonly number: number;
+}
+
+function bySections(
+  gather: Gather,
+  sites: readonly SiteNamed[],
+  methods: readonly MethodNamed[],
+  sections: readonly Section[],
+): Procedures {
+  const ids = [...new Set(sections.map(({ id }) => id))];
+  const pointers = sections.map(({ at, end, id }) => ({ at, end, number: ids.indexOf(id) }));
+  const targetOf = targets(gather, pointers, true);
+  return made(gather, ids.length, targetOf, sites, methods, pointers);
+}
+
+function made(
+  gather: Gather,
+  count: number,
+  targetOf: Procedures['targetOf'],
+  sites: readonly SiteNamed[],
+  methods: readonly MethodNamed[],
+  pointers: readonly Pointer[],
+): Procedures {
+  return {
+    count,
+    targetOf,
+    sites: sites.flatMap((site) => {
+      const target = targetOf(site);
+      return typeof target === 'number' && gather.clauseAt(site.at).from <= site.at
+        ? [[target, site] as const]
+        : [];
+    }),
+    methods: methods.map((method) => [targetOf(method), method] as const),
+    marks: pointers.map(({ at, end }) => [at, end] as const),
+  };
+}
+
+/** Each different site is a procedure. */
+function bySites(
+  gather: Gather,
+  sites: readonly SiteNamed[],
+  kinds: readonly SiteNamed[],
+  methods: readonly MethodNamed[],
+): Procedures {
+  const numberOf = (site: SiteNamed): number | undefined => {
+    const same = kinds.flatMap((kind, number) => (sameSite(kind, site) ? [number] : []));
+    return same.length === 1 ? same[0] : undefined;
+  };
+  const numbered = sites.flatMap((site) => {
+    const number = numberOf(site);
+    return number === undefined ? [] : [{ at: site.at, end: site.end, number, site }];
+  });
+  const pointers = [...numbered, ...sidesIn(gather, kinds, numbered)].sort((one, other) => one.at - other.at);
+  const targetOf = targets(gather, pointers, false);
+  return {
+    count: kinds.length,
+    targetOf,
+    sites: numbered.map(({ number, site }) => [number, site] as const),
+    methods: methods.map((method) => [targetOf(method), method] as const),
+    marks: [],
+  };
+}
+
+const ofSide = wordSet('one is was has had got side :');
+
+/** "The left one", where one site is on that side. */
+function sidesIn(gather: Gather, kinds: readonly SiteNamed[], sites: readonly Pointer[]): readonly Pointer[] {
+  return gather.scan.words.flatMap(({ low }, at) => {
+    if ((low !== 'left' && low !== 'right') || !ofSide.has(gather.low(at + 1))) return [];
+    if (sites.some((site) => site.at <= at && site.end > at)) return [];
+    const same = kinds.flatMap(({ reading }, number) => (reading.side === low ? [number] : []));
+    return same.length === 1 ? [{ at, end: at + 2, number: same[0]! }] : [];
+  });
+}
+
+/** Whether the clause of a place says that it is of each, both or all. */
+function isOfAll({ scan }: Gather, at: number): boolean {
+  const { from, to } = scan.clauses[scan.clauseOf[at]!]!;
+  return cuesBetween(scan.cues, from, to).some(({ cues }) => cues.some((cue) => 'all' in cue));
+}
+
+/**
+ * Of which procedure the words at a place are: that of the last pointer before them in their sentence, or of the first
+ * after them; else of what was spoken of before, unless that were several at once.
+ */
+function targets(gather: Gather, pointers: readonly Pointer[], goesOn: boolean): Procedures['targetOf'] {
+  const { clauses, clauseOf } = gather.scan;
+  const sentenceOf = (at: number): number => clauses[clauseOf[at]!]!.sentence;
+  const bySentence = new Map<number, Pointer[]>();
+  for (const pointer of pointers) {
+    const sentence = sentenceOf(pointer.at);
+    bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), pointer]);
+  }
+  const carried: Target[] = [];
+  let last: Target;
+  for (let sentence = 0; sentence <= (clauses.at(-1)?.sentence ?? 0); sentence += 1) {
+    carried.push(last);
+    const own = bySentence.get(sentence);
+    if (own !== undefined)
+      last = goesOn || new Set(own.map(({ number }) => number)).size === 1 ? own.at(-1)!.number : undefined;
+  }
   return ({ at }) => {
-    const { from, to } = gather.sentenceAt(at);
-    const own = numbered.filter(([, site]) => site.at >= from && site.at < to);
-    const kinds = new Set(own.map(([number]) => number));
     if (isOfAll(gather, at)) return 'all';
-    if (kinds.size === 1) return own[0]![0];
-    if (kinds.size > 1) return own.findLast(([, site]) => site.at <= at)?.[0] ?? own[0]![0];
-    const before = numbered.findLast(([, site]) => site.at < at);
-    if (before === undefined) return undefined;
-    const sentence = gather.sentenceAt(before[1].at);
-    const together = new Set(numbered.filter(([, site]) => site.at >= sentence.from && site.at < sentence.to).map(([number]) => number));
-    return together.size > 1 ? undefined : before[0];
+    const sentence = sentenceOf(at);
+    const own = bySentence.get(sentence);
+    if (own === undefined) return carried[sentence];
+    const before = own.findLast((pointer) => pointer.at <= at);
+    return (before ?? (goesOn ? undefined : own[0]))?.number ?? carried[sentence];
   };
 }

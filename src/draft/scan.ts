@@ -1,6 +1,6 @@
 import type { Tables } from '../practice/tables.ts';
+import { correctionsIn, type Correction } from './corrections.ts';
 import { cueTrie, type Cue, type Frame, type Hold } from './cues.ts';
-import { laidOut } from './layout.ts';
 import { lexiconsOf, type Claim, type Lexicon, type Table } from './lexicon.ts';
 import { namesIn } from './names.ts';
 import { passWords } from './passed-over.ts';
@@ -42,6 +42,8 @@ export interface Scan {
   readonly clauseOf: readonly number[];
   /** By the place of a word: what keeps it from being of this visit. */
   readonly held: readonly (Hold | undefined)[];
+  /** What the speaker took back: marks are in its place. */
+  readonly corrections: readonly Correction[];
   /** Names of persons: a mark is in the place of each. */
   readonly names: readonly Span[];
   readonly tables: Tables;
@@ -51,13 +53,51 @@ export interface Scan {
 const nobody = '·';
 
 export function scanOf(text: string, tables: Tables): Scan {
-  const { words: all, passed } = heard(text);
+  const { words: typed, passed } = heard(text);
   const lexicons = lexiconsOf(tables);
-  const typed = laidOut(text, all);
-  const names = namesIn(typed, (low) => passWords.has(low) || lexicons.words.begins(low) || lexicons.agents.begins(low) || cueTrie().begins(low));
+  const names = namesIn(
+    typed,
+    (low) =>
+      passWords.has(low) ||
+      lexicons.words.begins(low) ||
+      lexicons.agents.begins(low) ||
+      cueTrie().begins(low),
+  );
   const words = withoutNames(typed, names);
+  const spoken = termsIn(words, lexicons.words);
+  const corrections = correctionsIn(words, cuesIn(words), spoken);
+  return scanned(text, withoutStruck(words, corrections), { passed, names, corrections, tables });
+}
+
+type Known = Pick<Scan, 'passed' | 'names' | 'corrections' | 'tables'>;
+
+function scanned(text: string, words: readonly Word[], known: Known): Scan {
+  const lexicons = lexiconsOf(known.tables);
   const terms = termsIn(words, lexicons.words);
   const agents = termsIn(words, lexicons.agents);
+  const cues = cuesIn(words);
+  const clauses = clausesOf(words, cues);
+  const clauseOf = clauses.flatMap(({ from, to }, number) => new Array<number>(to - from).fill(number));
+  const held = heldOf(words, cues, clauses, clauseOf);
+  return { text, words, terms, agents, cues, clauses, clauseOf, held, ...known };
+}
+
+/** What is in the place of what was taken back. */
+export const struck = '¬';
+
+/** The words with marks for those that were taken back, and for the words that took them back. */
+function withoutStruck(words: readonly Word[], corrections: readonly Correction[]): readonly Word[] {
+  if (corrections.length === 0) return words;
+  const gone = new Set(corrections.flatMap(({ struck: one, cue }) => [...placesOf(one), ...placesOf(cue)]));
+  return words.map((word, at) =>
+    gone.has(at) ? { ...word, text: struck, low: struck, kind: 'mark' } : word,
+  );
+}
+
+const placesOf = ([at, end]: readonly [number, number]): readonly number[] =>
+  Array.from({ length: end - at }, (_, index) => at + index);
+
+function cuesIn(words: readonly Word[]): readonly CueAt[] {
   const trie = cueTrie();
   const cues: CueAt[] = [];
   for (let at = 0; at < words.length;) {
@@ -65,10 +105,7 @@ export function scanOf(text: string, tables: Tables): Scan {
     if (found !== undefined) cues.push({ at, end: found.end, cues: found.value });
     at = found?.end ?? at + 1;
   }
-  const clauses = clausesOf(words, cues);
-  const clauseOf = clauses.flatMap(({ from, to }, number) => new Array<number>(to - from).fill(number));
-  const held = heldOf(words, cues, clauses, clauseOf);
-  return { text, words, passed, terms, agents, cues, clauses, clauseOf, held, names, tables };
+  return cues;
 }
 
 function termsIn(words: readonly Word[], lexicon: Lexicon): readonly Term[] {
@@ -84,7 +121,9 @@ function termsIn(words: readonly Word[], lexicon: Lexicon): readonly Term[] {
 function withoutNames(words: readonly Word[], names: readonly Span[]): readonly Word[] {
   if (names.length === 0) return words;
   const starts = new Set(names.map(({ from }) => from));
-  return words.map((word) => (starts.has(word.from) ? { ...word, text: nobody, low: nobody, kind: 'mark' } : word));
+  return words.map((word) =>
+    starts.has(word.from) ? { ...word, text: nobody, low: nobody, kind: 'mark' } : word,
+  );
 }
 
 const sentenceEnds: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
@@ -106,38 +145,57 @@ function clausesOf(words: readonly Word[], cues: readonly CueAt[]): readonly Cla
       end(at + 1);
       sentence += 1;
     } else if (kind === 'mark' && clauseEnds.has(text)) end(at + 1);
-    else if (cutAt.has(at) || opens(words, at, from)) end(at);
+    else if (cutAt.has(at) || opens(words, at, from) || opensAll(words, at, from)) end(at);
   }
   end(words.length);
   return clauses;
 }
 
-const determiners: ReadonlySet<string> = new Set('the a an this that his her their our all both each these'.split(' '));
+const determiners: ReadonlySet<string> = new Set(
+  'the a an this that his her their our all both each these'.split(' '),
+);
 const pronouns: ReadonlySet<string> = new Set('he she they we i patient pt'.split(' '));
 const auxiliaries: ReadonlySet<string> = new Set('was were is are has had'.split(' '));
 const participles: ReadonlySet<string> = new Set(
-  'prepped cleansed cleaned anesthetized anaesthetised anesthetised numbed injected infiltrated closed sutured repaired dressed bandaged covered sent submitted labeled labelled placed applied achieved'.split(' '),
+  'prepped cleansed cleaned anesthetized anaesthetised anesthetised numbed injected infiltrated closed sutured repaired dressed bandaged covered sent submitted labeled labelled placed applied achieved'.split(
+    ' ',
+  ),
 );
-const leads: ReadonlySet<string> = new Set('of with in on at by for from to and or the a an after before when as'.split(' '));
+const leads: ReadonlySet<string> = new Set(
+  'of with in on at by for from to and or the a an after before when as'.split(' '),
+);
 
 /** Whether a new statement opens at a place of a clause that began at `from`: "… and the wound was closed". */
 function opens(words: readonly Word[], at: number, from: number): boolean {
   if (at - from < 2) return false;
   const { low } = words[at]!;
   const before = words[at - 1]!.low;
-  const joined = before === 'and' || before === 'then';
-  if (joined && participles.has(low)) return true;
-  if (pronouns.has(low) && !leads.has(before)) return true;
-  if (pronouns.has(low) && joined) return true;
-  if (!determiners.has(low) && !joined) return false;
-  if (leads.has(before) && !joined) return false;
-  for (let place = at + 1; place <= at + 4; place += 1) {
+  const isJoined = before === 'and' || before === 'then';
+  if (isJoined ? participles.has(low) || pronouns.has(low) : leads.has(before)) return isJoined;
+  if (pronouns.has(low)) return true;
+  return (isJoined || determiners.has(low)) && hasAuxiliary(words, at);
+}
+
+const longestSubject = 4;
+
+/** Whether a verb follows the few words of a subject. */
+function hasAuxiliary(words: readonly Word[], at: number): boolean {
+  for (let place = at + 1; place <= at + longestSubject; place += 1) {
     const word = words[place];
-    if (word === undefined || word.kind === 'mark' || word.kind === 'line') return false;
+    if (word === undefined || word.kind === 'mark' || word.kind === 'line' || leads.has(word.low))
+      return false;
     if (auxiliaries.has(word.low)) return true;
-    if (leads.has(word.low)) return false;
   }
   return false;
+}
+
+/** "… both in formalin each with 1 mL": a new statement of all. */
+function opensAll(words: readonly Word[], at: number, from: number): boolean {
+  const { low } = words[at]!;
+  const before = words[at - 1];
+  return (
+    (low === 'both' || low === 'each') && at - from > 2 && before?.kind === 'word' && !leads.has(before.low)
+  );
 }
 
 /** What keeps each word from being a statement of this visit. */
@@ -148,17 +206,34 @@ function heldOf(
   clauseOf: readonly number[],
 ): readonly (Hold | undefined)[] {
   const held = new Array<Hold | undefined>(words.length).fill(undefined);
+  const hold = (from: number, to: number, by: Hold): void => {
+    for (let place = from; place < to; place += 1) held[place] ??= by;
+  };
   for (const { at, cues: several } of cues)
     for (const cue of several) {
       if (!('hold' in cue)) continue;
       const number = clauseOf[at]!;
-      const clause = clauses[number]!;
-      const from = cue.reach === 'clause' ? clause.from : at;
-      const to = cue.reach === 'sentence' ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, cue.hold);
-      for (let place = from; place < to; place += 1) held[place] ??= cue.hold;
+      const isSentence = cue.reach === 'sentence';
+      const to = isSentence ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, cue.hold);
+      hold(cue.reach === 'clause' ? clauses[number]!.from : at, to, cue.hold);
     }
+  for (const at of words.keys()) {
+    if (!year.test(words[at]!.low) || !isSince(words, at)) continue;
+    const { from, to } = clauses[clauseOf[at]!]!;
+    hold(from, to, 'past');
+  }
   return held;
 }
+
+const year = /^(?:19|20)\d\d$/;
+const months = /^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/;
+const times: ReadonlySet<string> = new Set(['in', 'since', 'from', 'early', 'late', 'until']);
+
+/** "In 2019", "since March 2021": what is told with a year alone is past. */
+const isSince = (words: readonly Word[], at: number): boolean => {
+  const before = words[at - 1]?.low ?? '';
+  return times.has(before) || (months.test(before) && times.has(words[at - 2]?.low ?? ''));
+};
 
 function sentenceEnd(clauses: readonly Clause[], number: number): number {
   let last = number;
@@ -172,7 +247,11 @@ const longestList = 8;
 function listEnd(words: readonly Word[], clauses: readonly Clause[], number: number, hold: Hold): number {
   const own = clauses[number]!;
   if (hold !== 'denied') return own.to;
-  for (let next = number; next < number + longestList && clauses[next]?.sentence === own.sentence; next += 1) {
+  for (
+    let next = number;
+    next < number + longestList && clauses[next]?.sentence === own.sentence;
+    next += 1
+  ) {
     const { from, to } = clauses[next]!;
     if (next > number && (words[from]?.low === 'or' || words[from]?.low === 'nor')) return to;
     if (words[to - 1]?.text !== ',') break;

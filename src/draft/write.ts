@@ -38,9 +38,10 @@ interface Scalar {
 
 /** The keys of a note in the order in which they are written; what is not here comes after them. */
 const order = (
-  'wheal draft note-id visit clinician scribe assistant patient consent time-out for-all anesthetic procedures aftercare events ' +
+  'wheal draft note-id visit clinician scribe assistant patient consent time-out for-all ' +
   'id initials born age sex weight weighed height allergies implants medications conditions skin ' +
-  'site landmarks photo lesion question method size margin depth relation same-as instrument preparation dry hemostasis closure sutures-due sutures-out specimen dressing complications codes ' +
+  'site landmarks photo lesion question method size margin depth relation same-as instrument preparation dry anesthetic hemostasis closure sutures-due sutures-out specimen dressing complications codes ' +
+  'procedures aftercare events ' +
   'to reaction kind where agent concentration epinephrine volume amount buffered preservative-free route lot time how material technique count layer not-sent label medium tests orientation sent given language helper remarks'
 ).split(' ');
 const rank: ReadonlyMap<string, number> = new Map(order.map((key, at) => [key, at]));
@@ -53,8 +54,10 @@ export function written(content: Content): Written {
     ['wheal', own('1')],
     ['draft', own('yes')],
   ]);
-  for (const { path, value, rests, ...span } of content.facts) put(root, path, { text: value, path, words: [span, ...rests] });
-  for (const { path, words } of content.conflicts) put(root, path, { text: waiting, path, words, comment: said(content.text, words) });
+  for (const { path, value, rests, ...span } of content.facts)
+    put(root, path, { text: value, path, words: [span, ...rests] });
+  for (const { path, words } of content.conflicts)
+    put(root, path, { text: waiting, path, words, comment: said(content.text, words) });
   fillGaps(root, content.tables);
   for (const { procedure, text } of content.remarks) remark(root, procedure, text);
   const writer = new Writer();
@@ -69,7 +72,9 @@ const said = (text: string, words: readonly Span[]): string =>
   `the text says ${words.map(({ from, to }) => quoted(text.slice(from, to).replace(/\s+/g, ' '))).join(' and ')}`;
 
 /** The keys that hold a list of plain words. */
-const lists: ReadonlySet<string> = new Set('preparation hemostasis dressing tests medications conditions given remarks codes'.split(' '));
+const lists: ReadonlySet<string> = new Set(
+  'preparation hemostasis dressing tests medications conditions given remarks codes'.split(' '),
+);
 
 function put(root: Branch, path: Path, scalar: Scalar): void {
   let branch = root;
@@ -88,12 +93,18 @@ function put(root: Branch, path: Path, scalar: Scalar): void {
   else if (!(before instanceof Map)) branch.set(key, scalar);
 }
 
-const branchAt = (parent: Branch, key: string | number): Branch | undefined => {
-  const value = parent.get(key);
+const branchAt = (parent: Branch | undefined, key: string | number): Branch | undefined => {
+  const value = parent?.get(key);
   return value instanceof Map ? value : undefined;
 };
 
-const gapsOfVisit: readonly (readonly string[])[] = [['visit'], ['clinician'], ['consent'], ['patient', 'id'], ['patient', 'allergies']];
+const gapsOfVisit: readonly (readonly string[])[] = [
+  ['visit'],
+  ['clinician'],
+  ['consent'],
+  ['patient', 'id'],
+  ['patient', 'allergies'],
+];
 
 /** Puts `??` where a careful record has a value that the text does not say. */
 function fillGaps(root: Branch, tables: Tables): void {
@@ -108,34 +119,45 @@ function fillGaps(root: Branch, tables: Tables): void {
 
 function fillProcedure(procedure: Branch, all: Branch | undefined, tables: Tables): void {
   for (const key of ['site', 'method']) gap(procedure, [key]);
-  const named = procedure.get('method');
-  const method = named instanceof Map || Array.isArray(named) || named === undefined ? undefined : tables.methods.find(named.text);
-  if (all?.has('hemostasis') !== true && method?.wound !== false) gap(procedure, ['hemostasis']);
-  if (method?.wantsClosure === true && !procedure.has('closure')) gap(procedure, ['closure']);
-  for (const injection of branchAt(procedure, 'anesthetic')?.values() ?? []) if (injection instanceof Map) fillInjection(injection, tables);
-  const specimens = branchAt(procedure, 'specimen');
-  const shared = branchAt(all ?? new Map(), 'specimen');
-  if (method?.takesTissue !== true || shared?.has('medium') === true) return;
-  if (specimens === undefined) gap(procedure, ['specimen', 0, 'medium']);
-  else for (const one of specimens.values()) if (one instanceof Map && !one.has('not-sent')) gap(one, ['medium']);
+  const method = tables.methods.find(textAt(procedure, 'method'));
+  if (method?.wound !== false) gap(procedure, ['hemostasis']);
+  if (method?.wantsClosure === true) gap(procedure, ['closure']);
+  for (const injection of branchesIn(procedure, 'anesthetic')) fillInjection(injection, tables);
+  if (method?.takesTissue === true && branchAt(all, 'specimen')?.has('medium') !== true)
+    fillSpecimens(procedure);
 }
+
+function fillSpecimens(procedure: Branch): void {
+  if (!procedure.has('specimen')) gap(procedure, ['specimen', 0]);
+  for (const one of branchesIn(procedure, 'specimen')) if (!one.has('not-sent')) gap(one, ['medium']);
+}
+
+const textAt = (branch: Branch, key: string): string => {
+  const value = branch.get(key);
+  return value === undefined || value instanceof Map || Array.isArray(value) ? '' : value.text;
+};
+
+/** The entries of a list. */
+const branchesIn = (branch: Branch, key: string): readonly Branch[] =>
+  [...(branchAt(branch, key)?.values() ?? [])].flatMap((one) => (one instanceof Map ? [one] : []));
 
 function fillInjection(injection: Branch, tables: Tables): void {
   gap(injection, ['agent']);
-  const named = injection.get('agent') as Scalar;
-  const form = tables.agents.find(named.text)?.form ?? 'injected';
+  const form = tables.agents.find(textAt(injection, 'agent'))?.form ?? 'injected';
   if (form === 'other') return;
   if (form === 'injected') gap(injection, ['concentration']);
-  if (!injection.has('amount') && !injection.has('volume')) gap(injection, [form === 'injected' ? 'volume' : 'amount']);
+  if (!injection.has('amount') && !injection.has('volume'))
+    gap(injection, [form === 'injected' ? 'volume' : 'amount']);
 }
 
 function gap(branch: Branch, path: Path): void {
   const [key, ...rest] = path;
   const before = branch.get(key!);
+  const isEntry = typeof path.at(-1) === 'number' && rest.length === 0;
   if (rest.length === 0) {
-    if (before === undefined) branch.set(key!, own(waiting));
+    if (before === undefined) branch.set(key!, isEntry ? new Map<string | number, Value>() : own(waiting));
   } else if (before === undefined || before instanceof Map) {
-    const next: Branch = before ?? new Map();
+    const next: Branch = before ?? new Map<string | number, Value>();
     branch.set(key!, next);
     gap(next, rest);
   }
@@ -150,7 +172,9 @@ function remark(root: Branch, procedure: number | undefined, text: string): void
 const bare = /^[A-Za-z0-9][A-Za-z0-9 .%/()+'&;:,-]*$/;
 const odd = /: |:$|^(?:yes|no|true|false|null|~)$|^[\d.]+$|^0/i;
 /** Values that are read from the characters that were typed are as right without quotes. */
-const plainKeys: ReadonlySet<string> = new Set('visit born age sutures-due count epinephrine time-out volume wheal draft photo dry label id'.split(' '));
+const plainKeys: ReadonlySet<string> = new Set(
+  'visit born age sutures-due count epinephrine time-out volume wheal draft photo dry label id'.split(' '),
+);
 
 class Writer {
   text = '';

@@ -1,6 +1,7 @@
 import { check } from './check.ts';
 import { checks } from './checks.ts';
 import { dose } from './dose.ts';
+import { draft } from './draft.ts';
 import { handout } from './handout.ts';
 import { open } from './open.ts';
 import { requisition } from './requisition.ts';
@@ -14,6 +15,7 @@ import type { Command } from './command.ts';
 /** The commands by the name that is typed, in the order of the help. */
 export const commands: ReadonlyMap<string, Command> = new Map([
   ['check', check],
+  ['draft', draft],
   ['summary', summary],
   ['handout', handout],
   ['schedule', schedule],

@@ -8,7 +8,9 @@ const linking = wordSet(
     'sodium nahco3 preservative free pf local anesthetic anaesthetic anesthesia anaesthesia solution hcl hydrochloride containing ' +
     'intradermal intradermally subcutaneous subcutaneously volume using unbuffered',
 );
-const edges = wordSet('w/ w with and of in a an the no without w/o total using volume local anesthetic anaesthetic anesthesia anaesthesia solution free');
+const edges = wordSet(
+  'w/ w with and of in a an the no without w/o total using volume local anesthetic anaesthetic anesthesia anaesthesia solution free',
+);
 const ofVolume = wordSet(
   'total used injected infiltrated given administered infiltration injection anesthetized anesthetised anaesthetised anaesthetized numbed anesthesia anaesthesia anesthetic anaesthetic local volume placed',
 );
@@ -74,6 +76,7 @@ function readRun(gather: Gather, { at, end, agents }: Run): void {
     readLine(gather, at, end);
     return;
   }
+  if (readMixedCream(gather, at, end, agents)) return;
   let from = at;
   for (let next = 1; next < agents.length; next += 1) {
     const cut = jointBefore(gather, agents[next - 1]!.end, agents[next]!.at);
@@ -84,6 +87,16 @@ function readRun(gather: Gather, { at, end, agents }: Run): void {
   readLine(gather, from, end);
 }
 
+/** "Lidocaine 2.5% and prilocaine 2.5% cream" is one product. */
+function readMixedCream(gather: Gather, at: number, end: number, agents: readonly Term[]): boolean {
+  const form = gather.low(end);
+  if (form !== 'cream' && form !== 'gel') return false;
+  const names = agents.map(({ claims }) => claims[0]!.row.name);
+  const row = gather.scan.tables.agents.find(`${names.join('-')} ${form}`);
+  if (row !== undefined) gather.put({ ...entryOf('agent', at), value: row.name, at, end: end + 1 });
+  return true;
+}
+
 const joints = wordSet('and ,');
 
 /** The last word that joins two injections. */
@@ -92,7 +105,11 @@ function jointBefore(gather: Gather, from: number, to: number): number | undefin
   return undefined;
 }
 
-const ofAllergy = wordSet('allergic allergy allergies reaction reacts tolerates tolerated hives rash anaphylaxis');
+/** After an amount: it was not all injected. */
+const notGiven = wordSet('drawn wasted discarded remaining remained left available mixed loaded prepared');
+const ofAllergy = wordSet(
+  'allergic allergy allergies reaction reacts tolerates tolerated hives rash anaphylaxis',
+);
 
 /** Whether an agent without an amount is in a statement of allergies. */
 const isOfAllergy = (gather: Gather, { at }: Term): boolean => {
@@ -107,12 +124,14 @@ function readLine(gather: Gather, from: number, end: number): void {
   const line = plainOf(gather.scan, from, end);
   const places = placesOf(gather, from, end);
   const { fields } = readInjectionLine(line);
-  const route = fields.filter(({ key }) => key !== 'product');
-  for (const { key, from: start, to, says } of route) {
+  const unused = gather.has(notGiven, end, end + 3);
+  const given = fields.filter(({ key }) => key !== 'product' && !(unused && key === 'volume'));
+  for (const { key, from: start, to, says } of given) {
     const [at, after] = places(start, to);
     const typed = says ?? line.slice(start, to);
     const value = key === 'agent' ? (gather.scan.tables.agents.find(typed)?.name ?? typed) : typed;
-    gather.put({ ...entryOf(key, from), value, at, end: after });
+    const rests = key === 'agent' ? { rests: [[from, end]] as const } : {};
+    gather.put({ ...entryOf(key, from), value, at, end: after, ...rests });
   }
 }
 
@@ -129,7 +148,8 @@ function placesOf(
   end: number,
 ): (start: number, to: number) => [at: number, end: number] {
   const starts: number[] = [];
-  for (let at = from; at < end; at += 1) starts.push(plainOf(scan, from, at + 1).length - scan.words[at]!.text.length);
+  for (let at = from; at < end; at += 1)
+    starts.push(plainOf(scan, from, at + 1).length - scan.words[at]!.text.length);
   return (start, to) => {
     let at = from;
     while (at + 1 < end && starts[at + 1 - from]! <= start) at += 1;
@@ -147,7 +167,7 @@ function readVolumes(gather: Gather): void {
   for (const [at, { kind, unit, text }] of scan.words.entries()) {
     if (kind !== 'quantity' || unit !== 'mL' || gather.isTaken(at) || gather.held(at) !== undefined) continue;
     const { from, to } = gather.clauseAt(at);
-    if (!gather.has(ofVolume, from, to)) continue;
+    if (!gather.has(ofVolume, from, to) || gather.has(notGiven, at + 1, at + 4)) continue;
     const entry = entries.findLast((one) => one.at < at) ?? entries[0]!;
     if (found.some((one) => one.entry === entry.entry && one.key[2] === 'volume')) continue;
     gather.put({ ...entryOf('volume', entry.entry!), value: text, at, end: at + 1 });

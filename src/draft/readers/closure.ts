@@ -29,7 +29,8 @@ function isOfStitches(gather: Gather, from: number, to: number, terms: ReadonlyM
     if (gather.held(at) !== undefined || gather.isTaken(at)) continue;
     if (gather.word(at)!.kind === 'suture') return true;
     const term = terms.get(at);
-    if (term !== undefined && claimOf(term, 'material') !== undefined && gather.has(stitches, from, to)) return true;
+    if (term !== undefined && claimOf(term, 'material') !== undefined && gather.has(stitches, from, to))
+      return true;
   }
   return false;
 }
@@ -38,17 +39,18 @@ function readSentence(gather: Gather, from: number, to: number, terms: ReadonlyM
   const groups: Piece[][] = [[]];
   for (let at = from; at < to;) {
     if (joints.has(gather.low(at)) && groups.at(-1)!.length > 0) groups.push([]);
-    const piece = gather.held(at) === undefined && !gather.isTaken(at) ? pieceAt(gather, at, from, terms) : undefined;
-    if (piece !== undefined) groups.at(-1)!.push(...piece);
-    at = piece?.at(-1)?.end ?? at + 1;
+    const isFree = gather.held(at) === undefined && !gather.isTaken(at);
+    const piece = isFree ? pieceAt(gather, at, from, terms) : undefined;
+    if (piece !== undefined) groups.at(-1)!.push(piece);
+    at = piece?.end ?? at + 1;
   }
-  const entries = merged(groups.filter((group) => group.length > 0));
-  for (const pieces of entries) {
-    if (!pieces.some(({ key }) => key === 'size' || key === 'material')) continue;
-    for (const { key, value, at, end } of pieces)
-      gather.put({ level: 'procedure', key: ['closure', '#', key], value, at, end, entry: pieces[0]!.at });
-  }
+  for (const pieces of merged(groups.filter((group) => group.length > 0)))
+    if (pieces.some(isThread))
+      for (const { key, value, at, end } of pieces)
+        gather.put({ level: 'procedure', key: ['closure', '#', key], value, at, end, entry: pieces[0]!.at });
 }
+
+const isThread = ({ key }: Piece): boolean => key === 'size' || key === 'material';
 
 /** Groups of which each has a size or a material; what has neither belongs to the one before, or to the next. */
 function merged(groups: readonly Piece[][]): readonly Piece[][] {
@@ -56,7 +58,7 @@ function merged(groups: readonly Piece[][]): readonly Piece[][] {
   let waiting: Piece[] = [];
   for (const group of groups) {
     const last = entries.at(-1);
-    const starts = group.some(({ key }) => key === 'size' || key === 'material');
+    const starts = group.some(isThread);
     const keys = new Set(last?.map(({ key }) => key));
     const fits = last !== undefined && !group.some(({ key }) => keys.has(key));
     if (fits && (!starts || !group.some(({ key }) => key === 'layer'))) last.push(...waiting, ...group);
@@ -73,7 +75,9 @@ function merged(groups: readonly Piece[][]): readonly Piece[][] {
 /** What is said twice in one entry, and differently, is placed by neither. */
 const withoutTwice = (pieces: readonly Piece[]): Piece[] =>
   pieces.filter(
-    (one, at) => pieces.findIndex(({ key }) => key === one.key) === at && !pieces.some((other) => other.key === one.key && other.value !== one.value),
+    (one, at) =>
+      pieces.findIndex(({ key }) => key === one.key) === at &&
+      !pieces.some((other) => other.key === one.key && other.value !== one.value),
   );
 
 function pieceAt(
@@ -81,41 +85,41 @@ function pieceAt(
   at: number,
   from: number,
   terms: ReadonlyMap<number, Term>,
-): readonly Piece[] | undefined {
+): Piece | undefined {
   const word = gather.word(at)!;
-  if (word.kind === 'suture') return [{ key: 'size', value: word.text, at, end: at + 1 }];
-  const count = countAt(gather, at, from);
-  if (count !== undefined) return [count];
+  if (word.kind === 'suture') return { key: 'size', value: word.text, at, end: at + 1 };
   const term = terms.get(at);
-  return term === undefined ? undefined : ofTerm(term);
+  return countAt(gather, at, from) ?? (term === undefined ? undefined : ofTerm(term));
 }
 
 const longestCount = 6;
 
 /** "Three simple interrupted", `x 3`. */
 function countAt(gather: Gather, at: number, from: number): Piece | undefined {
-  const word = gather.word(at)!;
-  const times = /^x(\d{1,2})$/.exec(word.low)?.[1];
+  const { low, kind, digits = '' } = gather.word(at)!;
+  const times = /^x(\d{1,2})$/.exec(low)?.[1];
   if (times !== undefined) return { key: 'count', value: times, at, end: at + 1 };
-  if (!/^\d{1,2}$/.test(word.digits ?? '') || (word.kind !== 'number' && word.kind !== 'word')) return undefined;
-  const piece: Piece = { key: 'count', value: word.digits!, at, end: at + 1 };
-  const before = gather.low(at - 1);
-  if (at > from && (before === 'x' || before === 'times' || before === '×')) return piece;
+  if (!/^\d{1,2}$/.test(digits) || (kind !== 'number' && kind !== 'word')) return undefined;
+  const isTimes = at > from && /^(?:x|times|×)$/.test(gather.low(at - 1));
+  return isTimes || countsStitches(gather, at) ? { key: 'count', value: digits, at, end: at + 1 } : undefined;
+}
+
+const noCount = wordSet(', and');
+
+/** Whether stitches follow a number, with nothing else to count between. */
+function countsStitches(gather: Gather, at: number): boolean {
   for (let next = at + 1; next <= at + longestCount; next += 1) {
     const low = gather.low(next);
-    if (low === '' || low === ',' || low === 'and' || gather.word(next)!.kind === 'number') return undefined;
-    if (stitches.has(low)) return piece;
+    if (low === '' || noCount.has(low) || gather.word(next)!.kind === 'number') return false;
+    if (stitches.has(low)) return true;
+  }
+  return false;
+}
+
+function ofTerm(term: Term): Piece | undefined {
+  for (const key of ['material', 'layer', 'technique'] as const) {
+    const claim = claimOf(term, key);
+    if (claim !== undefined) return { key, value: claim.row.name, at: term.at, end: term.end };
   }
   return undefined;
 }
-
-function ofTerm(term: Term): readonly Piece[] | undefined {
-  const { at, end } = term;
-  const material = claimOf(term, 'material');
-  if (material !== undefined) return [{ key: 'material', value: material.row.name, at, end }];
-  const technique = claimOf(term, 'technique');
-  const layer = claimOf(term, 'layer');
-  if (layer !== undefined) return [{ key: 'layer', value: layer.row.name, at, end }];
-  return technique === undefined ? undefined : [{ key: 'technique', value: technique.row.name, at, end }];
-}
-

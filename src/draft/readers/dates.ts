@@ -14,7 +14,8 @@ const months: readonly string[] =
 const ordinals: ReadonlyMap<string, number> = new Map(
   'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'
     .split(' ')
-    .map((word, at) => [word, at + 1]),
+    .map((word, at): [string, number] => [word, at + 1])
+    .concat([['thirtieth', 30]]),
 );
 
 /** Reads dates as a US clinic says them: the month before the day where a date is all figures. */
@@ -44,7 +45,10 @@ function ofFigures(text: string, at: number): DateNamed | undefined {
 const fullYear = (typed: string): string => (typed.length === 2 ? `20${typed}` : typed);
 
 const monthOf = (low: string): number =>
-  low.length < 3 ? 0 : months.findIndex((name) => name === low || (low.length <= 4 && name.startsWith(low) && low !== 'may')) + 1 || (low === 'may' ? 5 : 0);
+  low.length < 3
+    ? 0
+    : months.findIndex((name) => name === low || (low.length <= 4 && name.startsWith(low) && low !== 'may')) +
+        1 || (low === 'may' ? 5 : 0);
 
 /** "March 2, 2026", "march second twenty twenty six". */
 function monthFirst(gather: Gather, at: number): DateNamed | undefined {
@@ -72,19 +76,22 @@ interface Part {
 }
 
 function dayAt(gather: Gather, at: number): Part | undefined {
-  const { low = '', digits } = gather.word(at) ?? {};
+  const low = gather.low(at);
   const typed = /^(\d{1,2})(?:st|nd|rd|th)?$/.exec(low)?.[1];
   if (typed !== undefined) return { value: Number(typed), end: at + 1 };
+  const tens = tensOf.get(low);
   const next = ordinals.get(gather.low(at + 1));
-  if (low === 'twenty' && next !== undefined && next < 10) return { value: 20 + next, end: at + 2 };
-  if (low === 'thirtieth') return { value: 30, end: at + 1 };
-  if (low === 'thirty' && next === 1) return { value: 31, end: at + 2 };
-  const ordinal = ordinals.get(low);
-  if (ordinal !== undefined) return { value: ordinal, end: at + 1 };
-  return digits !== undefined && Number(digits) >= 1 && Number(digits) <= 31 && Number.isInteger(Number(digits))
-    ? { value: Number(digits), end: at + 1 }
-    : undefined;
+  if (tens !== undefined && next !== undefined) return { value: tens + next, end: at + 2 };
+  const number = ordinals.get(low) ?? Number(gather.word(at)?.digits ?? 'none');
+  return isDay(number) ? { value: number, end: at + 1 } : undefined;
 }
+
+const tensOf: ReadonlyMap<string, number> = new Map([
+  ['twenty', 20],
+  ['thirty', 30],
+]);
+
+const isDay = (number: number): boolean => Number.isInteger(number) && number >= 1 && number <= 31;
 
 function yearAt(gather: Gather, at: number): Part | undefined {
   const place = gather.low(at) === ',' ? at + 1 : at;

@@ -1,25 +1,33 @@
+import type { Hold } from '../cues.ts';
 import { wordSet, type Gather } from '../gather.ts';
 import { plainOf } from '../scan.ts';
 
 const nouns = wordSet(
   'papule papules macule macules plaque plaques nodule nodules patch patches lesion lesions mole moles growth growths tumor tumour mass ulcer ' +
-    'ulceration cyst vesicle vesicles blister blisters bulla bullae pustule pustules wheal erosion erosions rash eruption spot spots bump bumps tag tags streak keratosis',
+    'ulceration ulcer cyst cysts nevus nevi wart warts keratoses comedo scab thickening erythema vesicle vesicles blister blisters bulla bullae pustule pustules wheal erosion erosions rash eruption spot spots bump bumps tag tags streak keratosis',
 );
 const stops = wordSet(
   'the a an of on at in is was were are has had with and from over to for noted shows showed showing reveals revealed demonstrates demonstrated ' +
     'there presents which that this her his their biopsy biopsied shave punch excision excisional incisional removed sampled site lesion: skin patient has, consistent lesion',
 );
-const bare = wordSet('lesion lesions growth growths mole moles spot spots rash');
+/** Nouns that describe nothing without an adjective. */
+const bare = wordSet(
+  'lesion lesions growth growths spot spots rash mass eruption bump erosion thickening erythema',
+);
+const notSkin = wordSet('suture stitch identification orienting standing dog');
 const goesOn = wordSet('with measuring measures');
-const rightStops = wordSet('on of at over located was were is are has biopsied from since presents noted removed sampled for in rule concerning suspicious consistent r/o and that which present');
+const rightStops = wordSet(
+  'on of at over located was were is are has biopsied from since presents noted removed sampled for in rule concerning suspicious consistent r/o and that which present',
+);
 
 /** Reads what a lesion looks like: a noun of the skin with the words before it, and with what follows a "with". */
 export function readLesions(gather: Gather): void {
   const { scan } = gather;
   for (const [at, { low }] of scan.words.entries()) {
     if (!nouns.has(low) || gather.isTaken(at) || gather.held(at) !== undefined) continue;
-    const from = describedFrom(gather, at);
-    if (from === at) continue;
+    if (/^tags?$/.test(low) && gather.low(at - 1) !== 'skin') continue;
+    const from = describedFrom(gather, /^tags?$/.test(low) ? at - 1 : at);
+    if (gather.has(notSkin, from, at)) continue;
     const end = describedTo(gather, at + 1);
     if (bare.has(low) && !gather.has(adjectives, from, at) && !hasSize(gather, from, end)) continue;
     gather.put({ level: 'procedure', key: ['lesion'], value: plainOf(scan, from, end), at: from, end });
@@ -93,34 +101,123 @@ const asks: readonly (readonly [words: string, keeps: boolean])[] = [
   ['question', false],
   ['clinically', false],
   ['query', true],
+  ['likely', true],
+  ['probable', true],
+  ['probably', true],
+  ['possible', true],
+  ['possibly', true],
+  ['thinking', true],
+  ['looks like', true],
+  ['evaluate for', true],
+  ['suspicion for', true],
 ];
 
 const headed = wordSet(': is was includes of');
+const ofPatient = wordSet(
+  'allergy allergic reaction exposure infection bleeding side complications pregnancy',
+);
 const joins = wordSet('or vs versus and');
 
 /** Reads what the pathologist is asked: what follows "rule out" and its like, or the heading of a diagnosis. */
 export function readQuestions(gather: Gather): void {
-  const { scan } = gather;
-  for (let at = 0; at < scan.words.length; at += 1) {
-    const ask = askAt(gather, at);
-    if (ask === undefined || gather.isTaken(at)) continue;
-    let from = ask.end;
-    while (headed.has(gather.low(from)) || gather.low(from) === 'the') from += 1;
-    if (!ask.keeps && from === ask.end) continue;
-    const end = questionEnd(gather, from);
-    if (end === from || gather.isTaken(from, end)) continue;
-    const start = ask.keeps ? at : from;
-    gather.put({ level: 'procedure', key: ['question'], value: plainOf(scan, start, end), at: start, end, rests: [[at, from]] });
-    at = end - 1;
+  for (let at = 0; at < gather.scan.words.length; at += 1) {
+    const ask = gather.isTaken(at) ? undefined : askAt(gather, at);
+    if (ask !== undefined && !isOfOther.has(gather.held(at))) at = readAsk(gather, at, ask) - 1;
   }
 }
 
-function askAt(gather: Gather, at: number): { readonly end: number; readonly keeps: boolean } | undefined {
+const isOfOther: ReadonlySet<Hold | undefined> = new Set(['past', 'other person', 'denied']);
+
+/** Reads what is asked behind the words for it; returns the place after it. */
+function readAsk(gather: Gather, at: number, ask: Ask): number {
+  let from = ask.end;
+  while (headed.has(gather.low(from)) || gather.low(from) === 'the') from += 1;
+  const isHead = !ask.keeps && ask.words !== 'question';
+  const end = isHead && from === ask.end ? from : questionEnd(gather, from);
+  if (end === from || gather.isTaken(from, end) || gather.has(ofPatient, from, end)) return at + 1;
+  const start = ask.keeps ? at : from;
+  const value = plainOf(gather.scan, start, end);
+  gather.put({ level: 'procedure', key: ['question'], value, at: start, end, rests: [[at, from]] });
+  return end;
+}
+
+interface Ask {
+  readonly words: string;
+  readonly end: number;
+  /** Whether the words for it are part of what is asked. */
+  readonly keeps: boolean;
+}
+
+function askAt(gather: Gather, at: number): Ask | undefined {
   for (const [words, keeps] of asks) {
     const parts = words.split(/[ -]/);
-    if (parts.every((part, index) => gather.low(at + index) === part)) return { end: at + parts.length, keeps };
+    if (parts.every((part, index) => gather.low(at + index) === part))
+      return { words, end: at + parts.length, keeps };
   }
   return undefined;
+}
+
+const longestAsked = 6;
+const notAsked = wordSet('allergies allergy patient pt time sutures consent follow');
+
+/** Reads what is asked without a word for it: "SCC in situ?", "? lichen planus", "lentigo versus melanoma". */
+export function readAsked(gather: Gather): void {
+  const { scan } = gather;
+  for (const [at, { text, low }] of scan.words.entries()) {
+    if (text === '?') readMark(gather, at);
+    else if ((low === 'vs' || low === 'versus') && !gather.isTaken(at)) {
+      const { from, to } = gather.clauseAt(at);
+      const end = isMark(gather, to - 1) ? to - 1 : to;
+      putAsked(gather, fromNoun(gather, from, at), end);
+    }
+  }
+}
+
+const isMark = (gather: Gather, at: number): boolean =>
+  gather.word(at)?.kind === 'mark' || gather.word(at)?.kind === 'line';
+
+function readMark(gather: Gather, at: number): void {
+  const clause = gather.clauseAt(at);
+  const isApart =
+    at > clause.from &&
+    gather.word(at - 1)!.to < gather.word(at)!.from &&
+    gather.word(at + 1)?.kind === 'word';
+  if (isApart) putAsked(gather, at + 1, nextMark(gather, at + 1));
+  else if (
+    at === clause.from ||
+    isMark(gather, at - 1) ||
+    gather.word(at + 1)?.from === gather.word(at)!.to
+  ) {
+    const next = gather.scan.clauses[gather.scan.clauseOf[at]! + 1];
+    const from = at + 1;
+    const to = next === undefined || clause.to > from ? clause.to : next.to;
+    putAsked(gather, from, isMark(gather, to - 1) ? to - 1 : to);
+  } else putAsked(gather, clause.from, at);
+}
+
+function nextMark(gather: Gather, at: number): number {
+  let end = at;
+  while (gather.word(end) !== undefined && !isMark(gather, end)) end += 1;
+  return end;
+}
+
+/** The words before a "versus" without those of a sentence. */
+function fromNoun(gather: Gather, from: number, at: number): number {
+  for (let place = at - 1; place >= from; place -= 1)
+    if (stops.has(gather.low(place)) || gather.isTaken(place)) return place + 1;
+  return from;
+}
+
+function putAsked(gather: Gather, from: number, end: number): void {
+  if (end <= from || end - from > 2 * longestAsked || gather.isTaken(from, end)) return;
+  if (gather.held(from) !== undefined || gather.has(notAsked, from, end)) return;
+  gather.put({
+    level: 'procedure',
+    key: ['question'],
+    value: plainOf(gather.scan, from, end),
+    at: from,
+    end,
+  });
 }
 
 const longestQuestion = 24;
@@ -145,7 +242,8 @@ function questionEnd(gather: Gather, from: number): number {
 function isListed(gather: Gather, at: number): boolean {
   for (let place = at; place < at + 5; place += 1) {
     const word = gather.word(place);
-    if (word === undefined || word.kind === 'line' || (word.kind === 'mark' && word.text !== ',')) return false;
+    if (word === undefined || word.kind === 'line' || (word.kind === 'mark' && word.text !== ','))
+      return false;
     if (joins.has(word.low)) return true;
   }
   return false;
@@ -160,8 +258,15 @@ export function readComplications(gather: Gather): void {
     if (!complication.has(low)) continue;
     for (const step of [-1, -2, -3, 1, 2, 3]) {
       const place = at + step;
-      if (!without.has(gather.low(place)) || gather.clauseAt(place).sentence !== gather.clauseAt(at).sentence) continue;
-      if (step > 0 && !headed.has(gather.low(at + 1)) && gather.low(at + 1) !== 'none' && gather.low(at + 1) !== 'were') continue;
+      if (!without.has(gather.low(place)) || gather.clauseAt(place).sentence !== gather.clauseAt(at).sentence)
+        continue;
+      if (
+        step > 0 &&
+        !headed.has(gather.low(at + 1)) &&
+        gather.low(at + 1) !== 'none' &&
+        gather.low(at + 1) !== 'were'
+      )
+        continue;
       const [from, end] = [Math.min(at, place), Math.max(at, place) + 1];
       gather.put({ level: 'procedure', key: ['complications'], value: 'none', at: from, end, several: true });
       break;

@@ -6,8 +6,16 @@ import { wordSet, type Found, type Gather } from '../gather.ts';
 import { claimOf, plainOf, type Term } from '../scan.ts';
 import type { SiteNamed } from './site.ts';
 
-const put = (gather: Gather, key: readonly string[], value: string, at: number, end: number, more: Partial<Found> = {}): void =>
+const put = (
+  gather: Gather,
+  key: readonly string[],
+  value: string,
+  at: number,
+  end: number,
+  more: Partial<Found> = {},
+): void => {
   gather.put({ level: 'visit', key: ['patient', ...key], value, at, end, ...more });
+};
 
 /** What the sentence of a term says of it, by the grammar that reads the free words of a note; undefined where that knows it not. */
 function answerOf<Row extends WordRow>(gather: Gather, term: Term, lookup: Lookup<Row>): Answer | undefined {
@@ -50,7 +58,7 @@ function readHeadedNone(gather: Gather, key: string, heads: ReadonlySet<string>)
   for (const [at, { low }] of gather.scan.words.entries()) {
     if (!heads.has(low) || gather.low(at + 1) !== ':' || !nothing.has(gather.low(at + 2))) continue;
     const next = gather.word(at + 3);
-    if (gather.isTaken(at + 2) || (next !== undefined && next.kind === 'word' && next.low !== 'known')) continue;
+    if (gather.isTaken(at + 2) || (next?.kind === 'word' && next.low !== 'known')) continue;
     put(gather, [key], 'none', at + 2, at + 3, { rests: [[at, at + 1]], several: true });
   }
 }
@@ -68,65 +76,78 @@ function readAllergy(gather: Gather, term: Term, name: string): void {
     if (other.at < term.end || other.at >= Math.min(to, term.end + longestReaction)) continue;
     if (claimOf(other, 'allergen') !== undefined || claimOf(other, 'medicine') !== undefined) break;
     if (claimOf(other, 'reaction') === undefined || gather.held(other.at) !== undefined) continue;
-    put(gather, ['allergies', '#', 'reaction'], plainOf(gather.scan, other.at, other.end), other.at, other.end, { entry: term.at });
+    put(
+      gather,
+      ['allergies', '#', 'reaction'],
+      plainOf(gather.scan, other.at, other.end),
+      other.at,
+      other.end,
+      { entry: term.at },
+    );
     break;
   }
 }
 
-const listing = wordSet(', and or to ; :');
+const listing = wordSet(
+  ', and or to ; : ( ) with which causes gives a rash hives severe the includes are is both',
+);
 
 /** Whether a name follows "allergic to" in a list, or "allergy" follows it. */
 function isAllergen(gather: Gather, { at, end }: Term): boolean {
-  if (/^allerg/.test(gather.low(end)) || /^allerg/.test(gather.low(end - 1))) return true;
+  if (gather.low(end).startsWith('allerg') || gather.low(end - 1).startsWith('allerg')) return true;
   const { from } = gather.sentenceAt(at);
-  for (let place = at - 1; place >= from; place -= 1) if (ofAllergy.has(gather.low(place))) return true;
-  return listing.has(gather.low(at - 1)) && gather.has(ofAllergy, from, at);
+  for (let place = at - 1; place >= from; place -= 1) {
+    if (ofAllergy.has(gather.low(place))) return true;
+    if (!listing.has(gather.low(place)) && !isOfList(gather, place)) return false;
+  }
+  return false;
 }
+
+/** Whether a word is part of the name of an allergen, or of what it did. */
+const isOfList = (gather: Gather, at: number): boolean =>
+  gather.scan.terms.some(
+    (term) =>
+      term.at <= at &&
+      term.end > at &&
+      term.claims.some(({ table }) => table === 'allergen' || table === 'medicine' || table === 'reaction'),
+  );
 
 const ofImplant = wordSet('pacemaker defibrillator icd aicd stimulator implant implants device implanted');
 const inPlace = wordSet('in at on');
-const denials = wordSet('no denies without not');
 
-/** Reads devices that a patient carries, and where, or the words that deny them. */
+/** Reads devices that a patient carries, and where, or that there are none. */
 export function readImplants(gather: Gather, sites: readonly SiteNamed[]): void {
-  const { scan } = gather;
+  const { implants } = gather.scan.tables;
   for (const term of gather.freeTerms) {
     const claim = claimOf(term, 'implant');
-    if (claim === undefined) continue;
-    const { at, end } = term;
-    const row = scan.tables.implants.find(claim.row.name);
-    if (row?.concern === 'none' && end - at > 1) {
-      put(gather, ['implants'], 'none', at, end, { several: true });
-      continue;
-    }
-    if (row === undefined || row.concern === 'none' || row.concern === 'unknown' || !isDevice(gather, term)) continue;
-    const answer = answerOf(gather, term, implantNames(scan.tables));
-    if (answer === 'denied') readDeniedDevice(gather, term);
-    if (answer !== 'said' || gather.held(at) === 'other person') continue;
-    put(gather, ['implants', '#', 'kind'], claim.row.name, at, end, { entry: at });
-    const where = sites.find((one) => one.at >= end && one.at <= end + 3);
-    if (where !== undefined && (inPlace.has(gather.low(end)) || where.at === end + 1 && gather.low(end) === ','))
-      put(gather, ['implants', '#', 'where'], where.value, where.at, where.end, { entry: at });
+    const row = claim === undefined ? undefined : implants.find(claim.row.name);
+    if (row?.concern === 'none' && term.end - term.at > 1)
+      put(gather, ['implants'], 'none', term.at, term.end, { several: true });
+    else if (row !== undefined && !notDevice.has(row.concern) && isDevice(gather, term))
+      readDevice(gather, term, row.name, sites);
   }
+}
+
+const notDevice: ReadonlySet<string> = new Set(['none', 'unknown']);
+
+function readDevice(gather: Gather, term: Term, name: string, sites: readonly SiteNamed[]): void {
+  const { at, end } = term;
+  const answer = answerOf(gather, term, implantNames(gather.scan.tables));
+  if (answer !== 'said' || gather.held(at) === 'other person') return;
+  put(gather, ['implants', '#', 'kind'], name, at, end, { entry: at });
+  const where = sites.find((one) => one.at >= end && one.at <= end + 3);
+  const isLed =
+    inPlace.has(gather.low(end)) || where?.at === end || (where?.at === end + 1 && gather.low(end) === ',');
+  if (where !== undefined && isLed)
+    put(gather, ['implants', '#', 'where'], where.value, where.at, where.end, { entry: at });
 }
 
 const isDevice = (gather: Gather, { at, end }: Term): boolean =>
   end - at > 1 || ofImplant.has(gather.low(at)) || gather.low(at).length > 8;
 
-/** The words from the denial to the last device of its clause. */
-function readDeniedDevice(gather: Gather, { at, end }: Term): void {
-  if (gather.isTaken(at)) return;
-  const { from } = gather.sentenceAt(at);
-  let start = at;
-  for (let place = at - 1; place >= Math.max(from, at - 4); place -= 1) if (denials.has(gather.low(place))) start = place;
-  if (start === at) return;
-  let last = end;
-  for (const other of gather.freeTerms)
-    if (other.at >= last && other.at <= last + 2 && claimOf(other, 'implant') !== undefined && /^(?:or|and|,|nor)$/.test(gather.low(other.at - 1))) last = other.end;
-  put(gather, ['implants'], plainOf(gather.scan, start, last), start, last);
-}
-
-const onMedicine = wordSet('on takes taking meds medications medication medicines uses with : anticoagulated continues');
+const onMedicine = wordSet(
+  'on takes taking meds medications medication medicines uses with : anticoagulated continues',
+);
 const ended = wordSet('stopped held hold holding off discontinued quit stop avoid restarted');
 
 /** Reads medicines that a patient takes. */
@@ -135,18 +156,55 @@ export function readMedicines(gather: Gather): void {
   for (const term of gather.freeTerms) {
     const claim = claimOf(term, 'medicine');
     const { at, end } = term;
-    if (claim === undefined || gather.held(at) !== undefined) continue;
+    if (claim === undefined || claim.row.name === 'none' || gather.held(at) !== undefined) continue;
     const { from } = gather.sentenceAt(at);
     const clause = gather.clauseAt(at);
-    if (!gather.has(onMedicine, from, at) || gather.has(ended, clause.from, clause.to) || gather.has(ofAllergy, from, at)) continue;
-    const answers = [answerOf(gather, term, thinnerNames(tables)), answerOf(gather, term, medicineNames(tables))];
+    if (
+      !gather.has(onMedicine, from, at) ||
+      gather.has(ended, clause.from, clause.to) ||
+      gather.has(ofAllergy, from, at)
+    )
+      continue;
+    const answers = [
+      answerOf(gather, term, thinnerNames(tables)),
+      answerOf(gather, term, medicineNames(tables)),
+    ];
     if (answers.some((answer) => answer !== undefined && answer !== 'said')) continue;
     put(gather, ['medications'], claim.row.name, at, end, { several: true });
   }
+  readDeniedAll(gather, 'medications', ofMedicines);
   readHeadedNone(gather, 'medications', wordSet('medications meds medication'));
 }
 
+const ofMedicines = wordSet('medications medicines meds medication drugs');
+const ofProblems = wordSet('problems conditions illnesses history');
+const general = wordSet('daily current regular known chronic medical significant past other prescription');
+
+/** "No medications", "takes no medicines": a denial of the whole kind. */
+function readDeniedAll(gather: Gather, key: string, kinds: ReadonlySet<string>): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    if (low !== 'no' && low !== 'denies' && low !== 'none') continue;
+    let place = at + 1;
+    while (general.has(gather.low(place))) place += 1;
+    if (
+      !kinds.has(gather.low(place)) ||
+      (key === 'conditions' && place === at + 1) ||
+      gather.isTaken(at, place + 1)
+    )
+      continue;
+    if (/^(?:except|other|but|changes?|allergies)$/.test(gather.low(place + 1))) continue;
+    put(gather, [key], 'none', at, place + 1, { several: true });
+  }
+}
+
 const ofCondition = wordSet('history hx h/o pmh has conditions condition with diabetic');
+
+/** Whether an abbreviation of two or three letters is typed as one. */
+function isSpelled(gather: Gather, { at, end }: Term): boolean {
+  const { text, low } = gather.word(at)!;
+  if (end - at > 1 || low.length > 3) return true;
+  return text === text.toUpperCase() && gather.word(end)?.low !== '·';
+}
 
 /** Reads lasting conditions of a patient. */
 export function readConditions(gather: Gather): void {
@@ -154,12 +212,16 @@ export function readConditions(gather: Gather): void {
     const claim = claimOf(term, 'condition');
     const { at, end } = term;
     if (claim === undefined || (gather.held(at) !== undefined && gather.held(at) !== 'past')) continue;
-    if (claimOf(term, 'diagnosis') !== undefined) continue;
+    if (claimOf(term, 'diagnosis') !== undefined || claim.row.name === 'none' || !isSpelled(gather, term))
+      continue;
     const { from, to } = gather.sentenceAt(at);
     if (!gather.has(ofCondition, from, at) || gather.has(ofQuestion, from, to)) continue;
-    put(gather, ['conditions'], claim.row.name, at, end, { several: true });
+    put(gather, ['conditions'], plainOf(gather.scan, at, end), at, end, { several: true });
   }
+  readDeniedAll(gather, 'conditions', ofProblems);
   readHeadedNone(gather, 'conditions', wordSet('conditions pmh'));
 }
 
-const ofQuestion = wordSet('rule r/o suspect suspicious concern concerning family mother father differential');
+const ofQuestion = wordSet(
+  'rule r/o suspect suspicious concern concerning family mother father differential',
+);

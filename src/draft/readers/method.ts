@@ -4,8 +4,12 @@ import { claimOf, type Term } from '../scan.ts';
 /** Methods that take no tissue and are named by words that mean nothing else. */
 const treatments = wordSet('cryotherapy laser debridement paring');
 /** Words of methods that are as often said of other things. */
-const loose = wordSet('incision injection injected swab repair laser path scrape disc graft edc cautery cauterized electrocautery removed removal excised excise excision snip scissors scissor clipped clipping wedge');
-const operative = wordSet('biopsy biopsied biopsies performed procedure removed removal method technique excision excised snipped cut done treated obtained taken was were');
+const loose = wordSet(
+  'incision injection injected swab repair laser path scrape disc graft edc cautery cauterized electrocautery removed removal excised excise excision snip scissors scissor clipped clipping wedge',
+);
+const operative = wordSet(
+  'biopsy biopsied biopsies performed procedure removed removal method technique excision excised snipped cut done treated obtained taken was were',
+);
 
 export interface MethodNamed {
   readonly at: number;

@@ -1,7 +1,16 @@
 import { wordSet, type Found, type Gather } from '../gather.ts';
+import type { Word } from '../speech/word.ts';
 
-const put = (gather: Gather, key: string, value: string, at: number, end: number, more: Partial<Found> = {}): void =>
+const put = (
+  gather: Gather,
+  key: string,
+  value: string,
+  at: number,
+  end: number,
+  more: Partial<Found> = {},
+): void => {
   gather.put({ level: 'visit', key: ['patient', key], value, at, end, ...more });
+};
 
 const ageUnits = wordSet('years months weeks days');
 const sexes: ReadonlyMap<string, string> = new Map([
@@ -23,17 +32,39 @@ const nearSex = 4;
 export function readAge(gather: Gather): void {
   for (const [at, word] of gather.scan.words.entries()) {
     if (gather.held(at) === 'other person') continue;
-    if (word.kind === 'quantity' && ageUnits.has(word.unit!)) readOld(gather, at);
-    else if ((word.low === 'age' || word.low === 'aged') && word.kind === 'word') readAged(gather, at);
-    else if (word.low === 'sex' || word.low === 'gender') putSex(gather, gather.low(at + 1) === ':' ? at + 2 : at + 1);
+    if (word.kind === 'quantity') readOld(gather, at);
+    else if (/^\d{1,3}$/.test(word.digits ?? '')) readBareAge(gather, at);
+    else if (word.low === 'age' || word.low === 'aged') readAged(gather, at);
+    else if (word.low === 'sex' || word.low === 'gender')
+      putSex(gather, gather.low(at + 1) === ':' ? at + 2 : at + 1);
   }
 }
 
+const subjects = wordSet('she he patient pt himself herself ·');
+const oldest = 110;
+
+/** "72 M", "she is 45". */
+function readBareAge(gather: Gather, at: number): void {
+  const { digits, kind } = gather.word(at)!;
+  if (gather.isTaken(at) || Number(digits) > oldest) return;
+  const hasSex = kind === 'number' && sexes.has(gather.low(at + 1)) && isSex(gather, at + 1);
+  const isSubject = gather.low(at - 1) === 'is' && subjects.has(gather.low(at - 2));
+  const ends = gather.word(at + 1)?.kind !== 'word' || gather.low(at + 1) === 'and';
+  if (!hasSex && !(isSubject && ends)) return;
+  put(gather, 'age', `${digits} years`, at, at + 1);
+  if (hasSex) putSex(gather, at + 1);
+}
+
+/** Whether a letter or a word behind an age is the sex. */
+const isSex = (gather: Gather, at: number): boolean =>
+  gather.low(at).length > 1 || isEnd(gather, at + 1) || gather.word(at + 1)?.kind !== 'word';
+
 function readOld(gather: Gather, at: number): void {
   const word = gather.word(at)!;
+  if (!ageUnits.has(word.unit!)) return;
   const typed = gather.scan.text.slice(word.from, word.to);
   const old = gather.low(at + 1) === 'old' ? at + 2 : at + 1;
-  if (old === at + 1 && !/y\/?o$/i.test(typed)) return;
+  if (old === at + 1 && !/(?:y\/?o|y)$/i.test(typed)) return;
   const place = sexAt(gather, old);
   const isPerson = place !== undefined || persons.has(gather.low(old)) || isEnd(gather, old);
   if (!isPerson) return;
@@ -41,7 +72,9 @@ function readOld(gather: Gather, at: number): void {
   if (place !== undefined) putSex(gather, place);
 }
 
-const afterAge = wordSet('who with presents presented presenting here is , . ( has was for comes seen with');
+const afterAge = wordSet(
+  '/ and who with presents presented presenting here is , . ( has was for comes seen with',
+);
 
 const isEnd = (gather: Gather, at: number): boolean =>
   gather.word(at) === undefined || gather.word(at)!.kind === 'line' || afterAge.has(gather.low(at));
@@ -49,7 +82,7 @@ const isEnd = (gather: Gather, at: number): boolean =>
 function sexAt(gather: Gather, at: number): number | undefined {
   for (let place = at; place < at + nearSex; place += 1) {
     const word = gather.word(place);
-    if (word === undefined || word.kind === 'mark' || word.kind === 'line') return undefined;
+    if (word?.kind === undefined || word.kind === 'mark' || word.kind === 'line') return undefined;
     if (!sexes.has(word.low)) continue;
     const isLetter = word.low.length === 1;
     return isLetter && place > at ? undefined : place;
@@ -66,7 +99,8 @@ function readAged(gather: Gather, at: number): void {
   const place = gather.low(at + 1) === ':' || gather.low(at + 1) === 'is' ? at + 2 : at + 1;
   const word = gather.word(place);
   if (word === undefined || gather.isTaken(place)) return;
-  if (word.kind === 'quantity' && ageUnits.has(word.unit!)) put(gather, 'age', word.text, place, place + 1, { rests: [[at, at + 1]] });
+  if (word.kind === 'quantity' && ageUnits.has(word.unit!))
+    put(gather, 'age', word.text, place, place + 1, { rests: [[at, at + 1]] });
   else if (/^\d{1,3}$/.test(word.digits ?? '') && (word.kind === 'number' || word.kind === 'word'))
     put(gather, 'age', `${word.digits} years`, place, place + 1, { rests: [[at, at + 1]] });
 }
@@ -81,6 +115,8 @@ const waysOfWeighing: readonly (readonly [string, string])[] = [
   ['weighed in clinic', 'measured'],
   ['on our scale', 'measured'],
   ['measured', 'measured'],
+  ['by his own account', 'stated'],
+  ['by her own account', 'stated'],
   ['by report', 'stated'],
   ['per patient', 'stated'],
   ['per chart', 'chart'],
@@ -98,8 +134,9 @@ export function readWeight(gather: Gather): void {
     if (kind !== 'quantity' || !masses.has(unit!) || gather.held(at) === 'other person') continue;
     let before = at - 1;
     while (before > at - 5 && betweenWeight.has(gather.low(before))) before -= 1;
-    if (!weighing.has(gather.low(before))) continue;
-    put(gather, 'weight', text, at, at + 1, { rests: [[before, before + 1]] });
+    const isHeaded = weighing.has(gather.low(before));
+    if (!isHeaded && !standsAlone(gather, at)) continue;
+    put(gather, 'weight', text, at, at + 1, isHeaded ? { rests: [[before, before + 1]] } : {});
     const { to } = gather.sentenceAt(at);
     const way = waysOfWeighing.find(([words]) => placeOf(gather, words, at, to) >= 0);
     if (way !== undefined) {
@@ -107,6 +144,14 @@ export function readWeight(gather: Gather): void {
       put(gather, 'weighed', way[1], place, place + way[0].split(/[ -]/).length);
     }
   }
+}
+
+/** Whether a mass is all that is said between two marks, or follows an age and sex. */
+function standsAlone(gather: Gather, at: number): boolean {
+  const { from } = gather.clauseAt(at);
+  const next = gather.word(at + 1);
+  const ends = next?.kind !== 'word' || /^(?:by|per|with|on|measured|stated)$/.test(next.low);
+  return ends && (from === at || gather.isTaken(at - 1));
 }
 
 function placeOf(gather: Gather, words: string, from: number, to: number): number {
@@ -121,26 +166,39 @@ const longestId = 12;
 
 /** Reads a chart number: what is together without a space, or digits that are spoken one by one. */
 export function readId(gather: Gather): void {
-  const { words, text } = gather.scan;
-  for (let at = 0; at < words.length; at += 1) {
-    const low = gather.low(at);
-    const isHead = low === 'mrn' || ((low === 'chart' || low === 'record' || low === 'patient') && /^(?:number|no|#|id)$/.test(gather.low(at + 1)));
-    if (!isHead) continue;
+  for (const at of gather.scan.words.keys()) {
+    if (!isIdHead(gather, at)) continue;
     let from = at + 1;
     while (betweenId.has(gather.low(from))) from += 1;
-    const first = words[from];
-    if (first === undefined || gather.isTaken(from)) continue;
-    let end = from + 1;
-    while (words[end]?.from === words[end - 1]!.to || words[end]?.joined === true) if (words[end]!.kind === 'mark') break; else end += 1;
-    const typed = text.slice(first.from, words[end - 1]!.to);
-    const spoken = spokenId(gather, from);
-    if (spoken !== undefined) put(gather, 'id', spoken.value, from, spoken.end);
-    else if (/\d/.test(typed) && typed.length <= longestId) put(gather, 'id', typed, from, end);
+    if (gather.word(from) === undefined || gather.isTaken(from)) continue;
+    const { value, end } = spokenId(gather, from) ?? typedId(gather, from);
+    if (/\d/.test(value) && value.length <= longestId) put(gather, 'id', value, from, end);
   }
 }
 
+const idHeads = wordSet('chart record patient pt');
+
+const isIdHead = (gather: Gather, at: number): boolean =>
+  gather.low(at) === 'mrn' ||
+  (idHeads.has(gather.low(at)) && /^(?:number|no|#|id)$/.test(gather.low(at + 1))) ||
+  ((gather.low(at) === 'pt' || gather.low(at) === 'chart') && /^0?\d{3,}$/.test(gather.low(at + 1)));
+
+/** All that is together without a space. */
+function typedId(gather: Gather, from: number): { readonly value: string; readonly end: number } {
+  const { words, text } = gather.scan;
+  let end = from + 1;
+  while (isGlued(words[end - 1]!, words[end])) end += 1;
+  return { value: text.slice(words[from]!.from, words[end - 1]!.to), end };
+}
+
+const isGlued = (one: Word, next: Word | undefined): boolean =>
+  next !== undefined && next.kind !== 'mark' && (next.from === one.to || next.joined);
+
 /** "Two zero four one seven". */
-function spokenId(gather: Gather, from: number): { readonly value: string; readonly end: number } | undefined {
+function spokenId(
+  gather: Gather,
+  from: number,
+): { readonly value: string; readonly end: number } | undefined {
   let value = '';
   let end = from;
   for (; ; end += 1) {

@@ -1,7 +1,16 @@
 import { readSite, type SiteReading } from '../../note/words/site.ts';
-import { fillers, indexOf, known, sideWords, surfaceWords, tokensOf, type Vocabulary } from '../../note/words/site-words.ts';
+import {
+  fillers,
+  indexOf,
+  known,
+  sideWords,
+  surfaceWords,
+  tokensOf,
+  type Vocabulary,
+} from '../../note/words/site-words.ts';
 import { wordSet, type Gather } from '../gather.ts';
 import { plainOf } from '../scan.ts';
+import type { Word } from '../speech/word.ts';
 
 /** A body site that a text names, at places `at` to `end`. */
 export interface SiteNamed {
@@ -12,7 +21,9 @@ export interface SiteNamed {
 }
 
 /** Words that are in names of sites and mean other things too: they begin no site without a side before them. */
-const loose = wordSet('and to line area bed base root tip web mid first second third fourth fifth 1st 2nd 3rd 4th 5th fold folds part point back side');
+const loose = wordSet(
+  'and to line area bed base root tip web mid first second third fourth fifth 1st 2nd 3rd 4th 5th fold folds part point back side',
+);
 const sideText: ReadonlyMap<string, string> = new Map([
   ['l', 'left'],
   ['lt', 'left'],
@@ -42,7 +53,9 @@ function wordTest(vocabulary: Vocabulary): (low: string) => boolean {
   return (low) => {
     let answer = asked.get(low);
     if (answer === undefined) {
-      answer = /^[\p{L}\d/]+$/u.test(low) && tokensOf(low).some(({ word }) => vocabulary.has(known(word, vocabulary)) || surfaceWords.has(word));
+      answer =
+        /^[\p{L}\d/]+$/u.test(low) &&
+        tokensOf(low).some(({ word }) => vocabulary.has(known(word, vocabulary)) || surfaceWords.has(word));
       asked.set(low, answer);
     }
     return answer;
@@ -60,27 +73,36 @@ function runEnd(lows: readonly string[], at: number, isSite: (low: string) => bo
     const low = lows[place]!;
     if (low === 'and' || low === 'to') break;
     if (begins(low)) end = place + 1;
-    else if (low === ',' ? !isSide(lows[place + 1]) : !inside(low)) break;
+    else if (low === ',' ? !isLastSide(lows, place + 1) : !inside(low)) break;
   }
   return end;
 }
+
+/** "Cheek, left": a side behind a comma with nothing after it. */
+const isLastSide = (lows: readonly string[], at: number): boolean =>
+  isSide(lows[at]) && /^[.,;:()\n]?$/.test(lows[at + 1]?.slice(0, 1) ?? '');
 
 const isSide = (low: string | undefined): boolean => low !== undefined && sideWords.has(low);
 
 function siteOf(scan: Gather['scan'], at: number, end: number): SiteNamed | undefined {
   const { words, tables } = scan;
   let from = at;
-  while (from < end && loose.has(words[from]!.low) && !isSide(words[from + 1]?.low) && end - from > 1) {
-    if (readSite(plainOf(scan, from, end), tables.sites) !== undefined) break;
+  while (
+    from < end - 1 &&
+    isLoose(words, from) &&
+    readSite(plainOf(scan, from, end), tables.sites) === undefined
+  )
     from += 1;
-  }
-  if (end - from === 1 && loose.has(words[from]!.low)) {
-    if (words[from]!.low !== 'back' || !isBack(words[from - 1]?.low)) return undefined;
-  }
+  const { low } = words[from]!;
+  const isVague = end - from === 1 && loose.has(low);
+  if (isVague && (low !== 'back' || !isBack(words[from - 1]?.low))) return undefined;
   const value = valueOf(scan, from, end);
   const reading = readSite(value, tables.sites);
   return reading === undefined ? undefined : { at: from, end, value, reading };
 }
+
+const isLoose = (words: readonly Word[], at: number): boolean =>
+  loose.has(words[at]!.low) && !isSide(words[at + 1]?.low);
 
 /** "The back" is a site; "come back" is none. */
 const isBack = (before: string | undefined): boolean => before === 'the' || before === ':';
@@ -88,5 +110,8 @@ const isBack = (before: string | undefined): boolean => before === 'the' || befo
 function valueOf(scan: Gather['scan'], at: number, end: number): string {
   const typed = plainOf(scan, at, end);
   const lower = typed === typed.toUpperCase() ? typed.toLowerCase() : typed;
-  return lower.replace(/^[\p{L}/]+(?=\s|$)|(?<=\s)[\p{L}/]+$/gu, (word) => sideText.get(word.toLowerCase()) ?? word);
+  return lower.replace(
+    /^[\p{L}/]+(?=\s|$)|(?<=\s)[\p{L}/]+$/gu,
+    (word) => sideText.get(word.toLowerCase()) ?? word,
+  );
 }

@@ -1,30 +1,49 @@
 import { wordSet, type Gather } from '../gather.ts';
+import { claimOf } from '../scan.ts';
+import type { Kind } from '../speech/word.ts';
 
 const lengths = wordSet('mm cm');
 const punches = wordSet('punch punches trephine');
-const betweenPunch = wordSet('disposable sterile biopsy skin dermal round sharp keyes biopsies , of with using size diameter a was');
+const betweenPunch = wordSet(
+  'disposable sterile biopsy skin dermal round sharp keyes biopsies , of with using size diameter a was',
+);
 const margins = wordSet('margin margins');
-const ofMargin = wordSet('of with was were a the clinical normal surgical free skin peripheral lateral narrow excised : at');
-const ofSample = wordSet('specimen sample excision ellipse elliptical excised tissue biopsy shave shaved removed ellipses fusiform saucerized');
+const ofMargin = wordSet(
+  'of with was were a the clinical normal surgical free skin peripheral lateral narrow excised : at',
+);
+const ofSample = wordSet(
+  'specimen sample excision ellipse elliptical excised tissue biopsy shave shaved removed ellipses fusiform saucerized',
+);
 const measured = wordSet('measuring measured measures size sized dimensions');
 const notSample = wordSet('defect length repair repaired scar incision');
 const near = 3;
 
 /** Reads the diameter of a punch, margins, and the size of what was taken. */
 export function readSizes(gather: Gather): void {
-  for (const [at, { kind, unit }] of gather.scan.words.entries()) {
-    if (kind !== 'quantity' && kind !== 'sides' && kind !== 'range') continue;
-    if (!lengths.has(unit!) || gather.isTaken(at) || gather.held(at) !== undefined) continue;
+  for (const [at, { kind, unit = '' }] of gather.scan.words.entries()) {
+    if (!sized.has(kind) || !lengths.has(unit) || gather.isTaken(at) || gather.held(at) !== undefined)
+      continue;
     if (isBeside(gather, at, margins, ofMargin)) put(gather, at, 'margin');
-    else if (kind !== 'range' && (isBeside(gather, at, punches, betweenPunch) || isOfSample(gather, at))) put(gather, at, 'size');
+    else if (kind !== 'range' && isSize(gather, at)) put(gather, at, 'size');
   }
 }
 
-const put = (gather: Gather, at: number, key: string): void =>
+const sized: ReadonlySet<Kind> = new Set<Kind>(['quantity', 'sides', 'range']);
+
+const isSize = (gather: Gather, at: number): boolean =>
+  isBeside(gather, at, punches, betweenPunch) || isOfSample(gather, at) || isApart(gather, at);
+
+const put = (gather: Gather, at: number, key: string): void => {
   gather.put({ level: 'procedure', key: [key], value: gather.word(at)!.text, at, end: at + 1 });
+};
 
 /** Whether one of some words is beside a place, with nothing but certain words between. */
-function isBeside(gather: Gather, at: number, words: ReadonlySet<string>, between: ReadonlySet<string>): boolean {
+function isBeside(
+  gather: Gather,
+  at: number,
+  words: ReadonlySet<string>,
+  between: ReadonlySet<string>,
+): boolean {
   for (const step of [1, -1])
     for (let place = at + step; Math.abs(place - at) <= near + 1; place += step) {
       const low = gather.low(place);
@@ -40,3 +59,16 @@ function isOfSample(gather: Gather, at: number): boolean {
   if (!gather.has(ofSample, from, at) || gather.has(notSample, from, at)) return false;
   return gather.has(measured, at - near - 1, at);
 }
+
+/** "Deep shave, 9 x 8 mm": a size between two marks, of the method before it and of no lesion. */
+function isApart(gather: Gather, at: number): boolean {
+  const { from, to } = gather.clauseAt(at);
+  if (from !== at || (to > at + 1 && gather.word(at + 1)!.kind === 'word')) return false;
+  const { from: start } = gather.sentenceAt(at);
+  const method = gather.scan.terms.findLast(
+    (term) => term.at >= start && term.end <= at && claimOf(term, 'method') !== undefined,
+  );
+  return method !== undefined && !gather.has(seen, method.end, at);
+}
+
+const seen = wordSet('papule plaque macule nodule patch lesion mole nevus ulcer cyst');

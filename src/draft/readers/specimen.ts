@@ -13,7 +13,14 @@ export function readLabels(gather: Gather): void {
     while (between.has(gather.low(place)) && place < at + 4) place += 1;
     const label = labelAt(gather, place);
     if (label === undefined || gather.isTaken(place)) continue;
-    gather.put({ level: 'procedure', key: ['specimen', '#', 'label'], value: label, at: place, end: place + 1, rests: [[at, at + 1]] });
+    gather.put({
+      level: 'procedure',
+      key: ['specimen', '#', 'label'],
+      value: label,
+      at: place,
+      end: place + 1,
+      rests: [[at, at + 1]],
+    });
   }
 }
 
@@ -23,28 +30,37 @@ function labelAt(gather: Gather, at: number): string | undefined {
   if (word.kind === 'number' && /^\d$/.test(word.text)) return word.text;
   if (!/^[a-h]$/.test(word.low)) return undefined;
   const next = gather.word(at + 1);
-  const isLabel = word.low !== 'a' || next === undefined || next.kind !== 'word' || after.has(next.low);
+  const isLabel = word.low !== 'a' || next?.kind !== 'word' || after.has(next.low);
   const isCapital = word.text !== word.low && gather.scan.text !== gather.scan.text.toUpperCase();
   return isLabel || isCapital ? word.text.toUpperCase() : undefined;
 }
 
 const things = wordSet('specimen tissue sample pathology path histology lab');
+const tests = wordSet('culture cultures dif immunofluorescence stain stains saline');
 const notSent: readonly string[] = ['not sent', 'not submitted', 'discarded', 'no specimen', 'no tissue'];
 
-/** Reads that nothing was sent. */
+/** Reads that nothing was sent, with what is said about it to the end of the sentence. */
 export function readNotSent(gather: Gather): void {
-  for (let at = 0; at < gather.scan.words.length; at += 1) {
-    const said = notSent.find((words) => words.split(' ').every((part, index) => gather.low(at + index) === part));
-    if (said === undefined || gather.isTaken(at)) continue;
-    const { from, to } = gather.clauseAt(at);
-    if (!gather.has(things, from, to)) continue;
-    if (gather.held(at) !== undefined && gather.held(at) !== 'denied') continue;
-    gather.put({ level: 'procedure', key: ['specimen', '#', 'not-sent'], value: plainOf(gather.scan, from, trimmedEnd(gather, to)), at: from, end: trimmedEnd(gather, to) });
+  for (const at of gather.scan.words.keys()) {
+    const isSaid = notSent.some((words) =>
+      words.split(' ').every((part, index) => gather.low(at + index) === part),
+    );
+    if (isSaid && !gather.isTaken(at)) putNotSent(gather, at);
   }
 }
 
-const trimmedEnd = (gather: Gather, to: number): number => {
+function putNotSent(gather: Gather, at: number): void {
+  const { from } = gather.clauseAt(at);
+  const { to } = gather.sentenceAt(at);
+  if (gather.has(tests, from, to) || (from !== at && !gather.has(things, from, to))) return;
+  if (gather.held(at) !== undefined && gather.held(at) !== 'denied') return;
   let end = to;
-  while (end > 0 && (gather.word(end - 1)!.kind === 'mark' || gather.word(end - 1)!.kind === 'line' || gather.low(end - 1) === 'and')) end -= 1;
-  return end;
-};
+  while (isOutside(gather, end - 1)) end -= 1;
+  if (gather.isTaken(from, end)) return;
+  const value = plainOf(gather.scan, from, end);
+  gather.put({ level: 'procedure', key: ['specimen', '#', 'not-sent'], value, at: from, end });
+}
+
+/** Whether a word at the end of a statement is none of it. */
+const isOutside = (gather: Gather, at: number): boolean =>
+  gather.word(at)!.kind === 'mark' || gather.word(at)!.kind === 'line' || gather.low(at) === 'and';

@@ -22,6 +22,9 @@ const tablesOf: Readonly<Partial<Record<Frame, readonly Table[]>>> = {
 };
 
 /** Words of tables that name their key by themselves are at least so long. */
+/** The one entry of a closure without stitches. */
+const unstitched = -1;
+
 const longEnough = 5;
 const sureShort = wordSet('nbf alcl3 alcl dif h&e chg pvi');
 
@@ -33,7 +36,14 @@ export function readTableWords(gather: Gather): void {
     const { at, end } = term;
     const { name } = claim.row;
     if (claim.table === 'closure')
-      gather.put({ level: 'procedure', key: ['closure', '#', 'how'], value: name, at, end, entry: at });
+      gather.put({
+        level: 'procedure',
+        key: ['closure', '#', 'how'],
+        value: name,
+        at,
+        end,
+        entry: unstitched,
+      });
     else
       gather.put({
         level: 'procedure',
@@ -58,7 +68,7 @@ export function readDepths(gather: Gather): void {
     const depth = claimOf(term, 'depth');
     const relation = claimOf(term, 'relation');
     const { from, to } = gather.clauseAt(at);
-    if (depth !== undefined && isDeep(gather, at, from, to))
+    if (depth !== undefined && isDeep(gather, term, from, to))
       gather.put({ level: 'procedure', key: ['depth'], value: depth.row.name, at, end });
     else if (relation !== undefined && term.claims.length === 1 && isRelated(gather, term))
       gather.put({ level: 'procedure', key: ['relation'], value: relation.row.name, at, end });
@@ -68,18 +78,27 @@ export function readDepths(gather: Gather): void {
 const deepLeads = wordSet('to into through depth level');
 const stitched = wordSet('suture sutures closed closure sutured stitches repaired layer layers dermal');
 
-function isDeep(gather: Gather, at: number, from: number, to: number): boolean {
-  if (gather.has(stitched, from, to)) return false;
+function isDeep(gather: Gather, { at, end }: Term, from: number, to: number): boolean {
+  if (gather.has(stitched, Math.max(from, at - near), Math.min(to, end))) return false;
   const first = Math.max(from, at - near);
   for (let place = at - 1; place >= first; place -= 1) {
     if (deepLeads.has(gather.low(place))) return true;
     if (!toDepth.has(gather.low(place))) return false;
   }
-  return /^(?:to|into|through|down)$/.test(gather.low(at)) || gather.low(at) === 'full';
+  return isLed(gather, at) || isAlone(gather, at, end, from, to);
 }
 
+const isLed = (gather: Gather, at: number): boolean =>
+  /^(?:to|into|through|down)$/.test(gather.low(at)) || gather.low(at) === 'full';
+
+/** "Subcutis reached", or nothing else between two marks. */
+const isAlone = (gather: Gather, at: number, end: number, from: number, to: number): boolean =>
+  gather.low(end) === 'reached' ||
+  (from === at && (end === to || (end === to - 1 && gather.word(end)!.kind !== 'word')));
+
 const isRelated = (gather: Gather, { at, end }: Term): boolean =>
-  /^(?:peri|adjacent|uninvolved)/.test(gather.low(at)) || (end - at > 1 && ofPlace.has(gather.low(at - 1)) && gather.low(at) !== 'lesion');
+  /^(?:peri|adjacent|uninvolved)/.test(gather.low(at)) ||
+  (end - at > 1 && ofPlace.has(gather.low(at - 1)) && gather.low(at) !== 'lesion');
 
 /** A denial that is part of the words is what they say: "no sutures". */
 const isHeld = (gather: Gather, { at, end }: Term, { row }: Claim): boolean =>
@@ -95,14 +114,31 @@ function claimIn(gather: Gather, term: Term): Claim | undefined {
     const claim = claimOf(term, table);
     if (claim !== undefined) return isWord(claim) ? claim : undefined;
   }
+  return preferred(scan, term) ?? alone(scan, term, wanted.length > 0);
+}
+
+/** What a term names where only one table has it, whatever is spoken of. */
+function alone(scan: Scan, term: Term, isFramed: boolean): Claim | undefined {
   const own = term.claims.filter(({ table }) => table in keys || table === 'closure');
-  const others = term.claims.length - own.length;
   const [only] = own;
-  if (only === undefined || own.length > 1 || !isSure(scan, term)) return undefined;
-  if (!isWord(only)) return undefined;
-  if (only.row.name === 'none') return term.end - term.at > 1 && others === 0 ? only : undefined;
-  if (only.table === 'test') return wanted.length > 0 || isWanted(scan, term, 'specimen') ? only : undefined;
-  return only;
+  if (only === undefined || own.length > 1 || !isSure(scan, term) || !isWord(only)) return undefined;
+  if (only.row.name === 'none')
+    return term.end - term.at > 1 && term.claims.length === own.length ? only : undefined;
+  return only.table !== 'test' || isFramed || isWanted(scan, term, 'specimen') ? only : undefined;
+}
+
+const wraps = wordSet('dressing dressings bandage dsg');
+
+/** A word of hemostasis and of another table, where nothing says which is meant: "pressure", "heat cautery". */
+function preferred({ words }: Scan, term: Term): Claim | undefined {
+  const stops = claimOf(term, 'hemostasis');
+  const dressing = claimOf(term, 'dressing');
+  if (dressing !== undefined && stops !== undefined) {
+    if (wraps.has(words[term.end - 1]!.low) || wraps.has(words[term.end]?.low ?? '')) return dressing;
+    return stops.row.name === 'pressure' ? stops : undefined;
+  }
+  const method = claimOf(term, 'method');
+  return stops !== undefined && method !== undefined && stops.row.name !== 'cautery' ? stops : undefined;
 }
 
 /** A bare "none" or "suture" is nothing to take from a frame that something else may be in. */
@@ -123,7 +159,9 @@ const isWanted = (scan: Scan, { at }: Term, frame: Frame): boolean => {
 function tablesAt(scan: Scan, term: Term): readonly Table[] {
   const number = scan.clauseOf[term.at]!;
   const clause = scan.clauses[number]!;
-  const frames = framesIn(scan, clause).filter(({ frame, at, end }) => frame in tablesOf && (at < term.at || end > term.end));
+  const frames = framesIn(scan, clause).filter(
+    ({ frame, at, end }) => frame in tablesOf && (at < term.at || end > term.end),
+  );
   const before = frames.findLast(({ at }) => at < term.at);
   const after = frames.find(({ at }) => at >= term.end);
   const own = [before, after].flatMap((one) => (one === undefined ? [] : tablesOf[one.frame]!));

@@ -5,11 +5,21 @@ import { datesIn, type DateNamed } from './dates.ts';
 
 const ofBirth = wordSet('dob born birth birthdate');
 const ofVisit = wordSet('visit service dos seen date today procedure encounter');
-const otherwise = wordSet('since last previous prior result results received sent due out removal return returns expires exp until');
+const otherwise = wordSet(
+  'since last previous prior result results received sent due out removal return returns expires exp until',
+);
 const near = 5;
 
-const put = (gather: Gather, key: readonly string[], value: string, at: number, end: number, more: Partial<Found> = {}): void =>
+const put = (
+  gather: Gather,
+  key: readonly string[],
+  value: string,
+  at: number,
+  end: number,
+  more: Partial<Found> = {},
+): void => {
   gather.put({ level: 'visit', key, value, at, end, ...more });
+};
 
 /** Reads the day of the visit and the day of birth, and from them when sutures are due. */
 export function readDates(gather: Gather): void {
@@ -20,9 +30,23 @@ export function readDates(gather: Gather): void {
     const first = Math.max(from, one.at - near);
     if (gather.has(ofBirth, first, one.at)) put(gather, ['patient', 'born'], one.date, one.at, one.end);
     else if (gather.has(otherwise, first, one.at)) continue;
-    else if (gather.has(ofVisit, first, one.at) || one.at <= first + 1 && from === 0) putVisit(gather, one);
+    else if (gather.has(ofVisit, first, one.at) || (one.at <= first + 1 && from === 0)) putVisit(gather, one);
   }
+  const rest = dates.filter((one) => isOpen(gather, one));
+  const isSaid = gather.found.some(({ key }) => key[0] === 'visit');
+  if (!isSaid && rest.length === 1) putVisit(gather, rest[0]!);
   readDue(gather, dates);
+}
+
+/** Whether a date is nothing else than that of the visit. */
+function isOpen(gather: Gather, { at, end }: DateNamed): boolean {
+  const { from, to } = gather.clauseAt(at);
+  return (
+    !gather.isTaken(at, end) &&
+    gather.held(at) === undefined &&
+    !gather.has(otherwise, from, to) &&
+    !gather.has(sutures, from, to)
+  );
 }
 
 function putVisit(gather: Gather, { at, end, date }: DateNamed): void {
@@ -34,12 +58,17 @@ function putVisit(gather: Gather, { at, end, date }: DateNamed): void {
 function timeAt(gather: Gather, at: number): { readonly value: string; readonly end: number } | undefined {
   const word = gather.word(at);
   if (word?.kind !== 'time') return undefined;
-  const half = /^[ap]\.?m\.?$/.exec(gather.low(at + 1))?.[0][0];
+  const half = /^([ap])\.?m\.?$/.exec(gather.low(at + 1))?.[1];
   const [hours = 0, minutes = 0] = word.text.split(':').map(Number);
-  if (hours > 23 || (half !== undefined && (hours > 12 || hours === 0))) return undefined;
-  const full = half === undefined ? hours : (hours % 12) + (half === 'p' ? 12 : 0);
-  return { value: `${String(full).padStart(2, '0')}:${String(minutes).padStart(2, '0')}`, end: half === undefined ? at + 1 : at + 2 };
+  const full = half === undefined ? hours : inDay(hours, half);
+  if (full > 23) return undefined;
+  const value = `${String(full).padStart(2, '0')}:${String(minutes).padStart(2, '0')}`;
+  return { value, end: half === undefined ? at + 1 : at + 2 };
 }
+
+/** The hour of the day; more than a day has where the clock has no such hour. */
+const inDay = (hours: number, half: string): number =>
+  hours === 0 || hours > 12 ? 24 : (hours % 12) + (half === 'p' ? 12 : 0);
 
 const sutures = wordSet('suture sutures stitches stitch');
 const out = wordSet('removal removed remove out removing s/r');
@@ -52,10 +81,18 @@ function readDue(gather: Gather, dates: readonly DateNamed[]): void {
     if (kind !== 'quantity' || daysIn[unit!] === undefined || !/^\d+$/.test(digits!)) continue;
     if (visit === undefined || gather.isTaken(at) || !isDue(gather, at)) continue;
     const value = addDays(visit.value.slice(0, 10), Number(digits) * daysIn[unit!]!);
-    gather.put({ level: 'procedure', key: ['sutures-due'], value, at, end: at + 1, rests: [[visit.at, visit.end]] });
+    gather.put({
+      level: 'procedure',
+      key: ['sutures-due'],
+      value,
+      at,
+      end: at + 1,
+      rests: [[visit.at, visit.end]],
+    });
   }
   for (const { at, end, date } of dates)
-    if (!gather.isTaken(at, end) && isDue(gather, at)) gather.put({ level: 'procedure', key: ['sutures-due'], value: date, at, end });
+    if (!gather.isTaken(at, end) && isDue(gather, at))
+      gather.put({ level: 'procedure', key: ['sutures-due'], value: date, at, end });
 }
 
 const after = wordSet('in at on for after');
@@ -63,7 +100,8 @@ const after = wordSet('in at on for after');
 function isDue(gather: Gather, at: number): boolean {
   const { from, to } = gather.sentenceAt(at);
   if (!after.has(gather.low(at - 1)) && gather.low(at - 1) !== ':') return false;
-  if (gather.held(at) === 'past' || gather.held(at) === 'denied' || gather.held(at) === 'other person') return false;
+  if (gather.held(at) === 'past' || gather.held(at) === 'denied' || gather.held(at) === 'other person')
+    return false;
   for (let place = from; place < to; place += 1)
     if (sutures.has(gather.low(place)) && gather.has(out, place - 4, place + 6)) return true;
   return false;
@@ -76,9 +114,15 @@ export function readConsent(gather: Gather): void {
   const { scan } = gather;
   for (const [at, { low }] of scan.words.entries()) {
     if (!low.startsWith('consent')) continue;
-    const { from, to } = gather.clauseAt(at);
-    const terms = scan.terms.filter((term) => term.at >= from && term.end <= to && claimOf(term, 'consent') !== undefined);
-    const free = terms.filter((term) => gather.held(term.at) === undefined || gather.held(term.at) === 'planned');
+    const clause = gather.clauseAt(at);
+    const from = clause.from;
+    const to = gather.low(at + 1) === ':' ? gather.sentenceAt(at).to : clause.to;
+    const terms = scan.terms.filter(
+      (term) => term.at >= from && term.end <= to && claimOf(term, 'consent') !== undefined,
+    );
+    const free = terms.filter(
+      (term) => gather.held(term.at) === undefined || gather.held(term.at) === 'planned',
+    );
     const named = free.map((term) => ({ term, name: claimOf(term, 'consent')!.row.name }));
     const best = named.find(({ name }) => !generic.has(name) && name !== 'declined') ?? named[0];
     if (best === undefined || best.name === 'declined') continue;
@@ -91,20 +135,30 @@ const done = wordSet('performed done completed held called taken observed conduc
 
 /** Reads that a time-out was held, and when. */
 export function readTimeOut(gather: Gather): void {
-  for (const [at, { low }] of gather.scan.words.entries()) {
-    const single = low === 'timeout';
-    if (!single && !(low === 'time' && gather.low(at + 1) === 'out')) continue;
-    const end = single ? at + 1 : at + 2;
-    const { to } = gather.sentenceAt(at);
-    for (let place = end; place < Math.min(to, end + 8); place += 1) {
-      if (gather.held(place) !== undefined && gather.held(place) !== 'planned') break;
-      const time = timeAt(gather, place);
-      if (time === undefined && !done.has(gather.low(place))) continue;
-      const later = time ?? timeAt(gather, gather.low(place + 1) === 'at' ? place + 2 : place + 1);
-      put(gather, ['time-out'], later?.value ?? 'done', at, later?.end ?? place + 1);
-      return;
-    }
+  for (const at of gather.scan.words.keys()) {
+    const end = timeOutEnd(gather, at);
+    if (end !== undefined && putTimeOut(gather, at, end)) return;
   }
+}
+
+function timeOutEnd(gather: Gather, at: number): number | undefined {
+  if (gather.low(at) === 'timeout') return at + 1;
+  return gather.low(at) === 'time' && gather.low(at + 1) === 'out' ? at + 2 : undefined;
+}
+
+const longestTimeOut = 8;
+
+function putTimeOut(gather: Gather, at: number, end: number): boolean {
+  const { to } = gather.sentenceAt(at);
+  for (let place = end; place < Math.min(to, end + longestTimeOut); place += 1) {
+    if (gather.held(place) !== undefined && gather.held(place) !== 'planned') return false;
+    const time = timeAt(gather, place);
+    if (time === undefined && !done.has(gather.low(place))) continue;
+    const later = time ?? timeAt(gather, gather.low(place + 1) === 'at' ? place + 2 : place + 1);
+    put(gather, ['time-out'], later?.value ?? 'done', at, later?.end ?? place + 1);
+    return true;
+  }
+  return false;
 }
 
 const care = wordSet('care instructions aftercare');
@@ -131,7 +185,12 @@ export function readAftercare(gather: Gather): void {
     const way = ways.get(low);
     if (way === undefined || gather.isTaken(at) || gather.held(at) !== undefined) continue;
     const { from, to } = gather.sentenceAt(at);
-    if (!gather.has(care, from, to) || !gather.has(given, from, to) || gather.has(wordSet('consent'), from, to)) continue;
+    if (
+      !gather.has(care, from, to) ||
+      !gather.has(given, from, to) ||
+      gather.has(wordSet('consent'), from, to)
+    )
+      continue;
     put(gather, ['aftercare', 'given'], way, at, at + 1, { several: true });
   }
 }

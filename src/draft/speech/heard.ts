@@ -1,6 +1,7 @@
+import { laidOut } from './layout.ts';
 import { isNumberWord, isZero, numberAt } from './numbers.ts';
 import { rawWordsOf } from './raw.ts';
-import type { Kind, Span, Speech, Word } from './word.ts';
+import { lowAt, type Kind, type Span, type Speech, type Word } from './word.ts';
 
 /** Sounds that say nothing. */
 const sounds: ReadonlySet<string> = new Set('um uh uhm umm erm er hmm hm mhm ah eh'.split(' '));
@@ -39,10 +40,10 @@ const unitNames: Readonly<Record<string, string>> = {
   mcg: 'mcg microgram micrograms',
   kg: 'kg kgs kilo kilos kilogram kilograms',
   lb: 'lb lbs pound pounds',
-  years: 'year years yr yrs yo y/o',
+  years: 'year years yr yrs yo y/o y',
   months: 'month months mo mos',
-  weeks: 'week weeks wk wks',
-  days: 'day days',
+  weeks: 'week weeks wk wks w',
+  days: 'day days d',
   hours: 'hour hours hr hrs',
   minutes: 'minute minutes min mins',
 };
@@ -53,7 +54,7 @@ const lengths: ReadonlySet<string> = new Set(['mm', 'cm', 'in']);
 
 /** Reads a text as it was meant to be heard: fillers and spoken marks taken out, numbers and strengths in figures. */
 export function heard(text: string): Speech {
-  const raw = rawWordsOf(text);
+  const raw = laidOut(text, rawWordsOf(text));
   const passed: Span[] = [];
   const marked = withMarks(raw, speaksMarks(raw), passed);
   const words: Word[] = [];
@@ -71,7 +72,8 @@ function speaksMarks(raw: readonly Word[]): boolean {
   let typed = 0;
   for (const [at, { low, kind }] of raw.entries()) {
     if (kind === 'mark' && (low === '.' || low === ',')) typed += 1;
-    else if (low === 'comma' || low === 'period' || (low === 'full' && raw[at + 1]?.low === 'stop')) said += 1;
+    else if (low === 'comma' || low === 'period' || (low === 'full' && raw[at + 1]?.low === 'stop'))
+      said += 1;
   }
   return said > typed;
 }
@@ -83,22 +85,26 @@ function withMarks(raw: readonly Word[], speaks: boolean, passed: Span[]): reado
     const word = raw[at]!;
     if (word.kind === 'word' && sounds.has(word.low)) {
       passed.push({ from: word.from, to: word.to });
-      if (raw[at + 1]?.low === ',' ) at += 1;
+      if (lowAt(raw, at + 1) === ',') at += 1;
       continue;
     }
-    const two = speaks ? spokenMarks.get(`${word.low} ${raw[at + 1]?.low}`) : undefined;
-    const mark = speaks ? (two ?? spokenMarks.get(word.low)) : undefined;
-    if (mark === undefined) {
-      words.push(word);
-      continue;
-    }
-    if (two !== undefined) at += 1;
-    const { from } = word;
-    const { to } = raw[at]!;
-    passed.push({ from, to });
-    words.push({ text: mark, low: mark, kind: mark === '\n' ? 'line' : 'mark', from, to, joined: false });
+    const spoken = speaks ? markAt(raw, at) : undefined;
+    words.push(spoken?.word ?? word);
+    if (spoken === undefined) continue;
+    passed.push({ from: spoken.word.from, to: spoken.word.to });
+    at = spoken.end - 1;
   }
   return words;
+}
+
+/** The mark that is spoken at a place, in one word or two. */
+function markAt(raw: readonly Word[], at: number): Read | undefined {
+  const two = spokenMarks.get(`${lowAt(raw, at)} ${lowAt(raw, at + 1)}`);
+  const mark = two ?? spokenMarks.get(lowAt(raw, at));
+  if (mark === undefined) return undefined;
+  const end = two === undefined ? at + 1 : at + 2;
+  const kind = mark === '\n' ? 'line' : 'mark';
+  return made(raw, at, end, kind, mark, { joined: false });
 }
 
 interface Read {
@@ -141,7 +147,14 @@ function numeric(words: readonly Word[], at: number, digits: string, end: number
   );
 }
 
-const made = (words: readonly Word[], at: number, end: number, kind: Kind, text: string, more: Partial<Word> = {}): Read => ({
+const made = (
+  words: readonly Word[],
+  at: number,
+  end: number,
+  kind: Kind,
+  text: string,
+  more: Partial<Word> = {},
+): Read => ({
   word: {
     ...named(text),
     kind,
@@ -158,10 +171,11 @@ const dashes: ReadonlySet<string> = new Set(['dash', 'hyphen', '-', '–']);
 /** "Four oh", "4 dash 0". */
 function sutureAt(words: readonly Word[], at: number, digits: string, end: number): Read | undefined {
   if (!/^(?:[1-9]|1[0-2])$/.test(digits)) return undefined;
-  const zero = dashes.has(words[end]?.low ?? '') ? end + 1 : end;
+  const zero = dashes.has(lowAt(words, end)) ? end + 1 : end;
   const word = words[zero];
   if (word === undefined || !isZero(word) || isNumberWord(words[zero + 1])) return undefined;
-  if (words[zero + 1]?.low === 'point' || units.has(words[zero + 1]?.low ?? '')) return undefined;
+  const next = lowAt(words, zero + 1);
+  if (next === 'point' || units.has(next)) return undefined;
   return made(words, at, zero + 1, 'suture', `${digits}-0`);
 }
 
@@ -170,13 +184,27 @@ const leastRatio = 1000;
 
 /** "One to one hundred thousand", "1 in 200000". */
 function ratioAt(words: readonly Word[], at: number, digits: string, end: number): Read | undefined {
-  if (digits !== '1' || !ofRatio.has(words[end]?.low ?? '')) return undefined;
+  if (digits !== '1') return mixtureAt(words, at, digits, end);
+  if (!ofRatio.has(words[end]?.low ?? '')) return undefined;
   const second = numberAt(words, end + 1);
   if (second === undefined) return undefined;
   const thousands = words[second.end]?.low === 'k' ? 1000 : 1;
   const value = Number(second.digits) * thousands;
   if (value < leastRatio || !Number.isInteger(value)) return undefined;
   return made(words, at, second.end + (thousands > 1 ? 1 : 0), 'ratio', `1:${grouped(value)}`);
+}
+
+const buffers: ReadonlySet<string> = new Set(['buffered', 'buffer', 'bicarbonate', 'bicarb']);
+
+/** "Buffered nine to one". */
+function mixtureAt(words: readonly Word[], at: number, digits: string, end: number): Read | undefined {
+  const joint = lowAt(words, end);
+  const last = lowAt(words, end + 1);
+  if ((joint !== 'to' && joint !== ':') || (last !== '1' && last !== 'one')) return undefined;
+  const near = words.slice(Math.max(0, at - 3), end + 6);
+  return near.some(({ low }) => buffers.has(low))
+    ? made(words, at, end + 2, 'ratio', `${digits}:1`)
+    : undefined;
 }
 
 const times: ReadonlySet<string> = new Set(['x', '×', 'by', '*']);
@@ -204,28 +232,32 @@ function afterUnit(words: readonly Word[], at: number): [after: number, unit: st
 
 /** "Ten to fourteen days", `2-3 mm`. */
 function rangeAt(words: readonly Word[], at: number, digits: string, end: number): Read | undefined {
-  const [after, own] = [end, units.get(words[end]?.low ?? '')];
-  const from = own !== undefined && /^(?:to|or|-|–)$/.test(words[after + 1]?.low ?? '') ? after + 1 : after;
-  const dash = words[from]?.joined === true;
-  const joint = dash || /^(?:to|or|-|–)$/.test(words[from]?.low ?? '');
-  const second = joint ? numberAt(words, dash ? from : from + 1) : undefined;
-  const unit = second && units.get(words[second.end]?.low ?? '');
+  const hasUnit = units.has(lowAt(words, end)) && joins.has(lowAt(words, end + 1));
+  const from = hasUnit ? end + 1 : end;
+  const isJoined = words[from]?.joined === true;
+  if (!isJoined && !joins.has(lowAt(words, from))) return undefined;
+  const second = numberAt(words, isJoined ? from : from + 1);
+  const unit = second && units.get(lowAt(words, second.end));
   if (second === undefined || unit === undefined) return undefined;
-  return made(words, at, second.end + 1, 'range', `${digits}-${second.digits} ${unit}`, { unit, digits });
+  const text = `${digits}-${second.digits} ${unit}`;
+  return made(words, at, second.end + 1, 'range', text, { unit, digits });
 }
 
+const joins: ReadonlySet<string> = new Set(['to', 'or', '-', '–']);
+
 function quantityAt(words: readonly Word[], at: number, digits: string, end: number): Read | undefined {
-  const first = words[end];
-  const per = first?.low === 'per' && words[end + 1]?.low === 'cent';
-  const unit = per ? '%' : units.get(first?.low ?? '');
+  const isPercent = lowAt(words, end) === 'per' && lowAt(words, end + 1) === 'cent';
+  const unit = isPercent ? '%' : units.get(lowAt(words, end));
   if (unit === undefined) return undefined;
-  const after = end + (per ? 2 : 1);
-  const strength = /^m?c?g$/.test(unit) && (words[after]?.low === '/' || words[after]?.low === 'per');
-  if (strength && units.get(words[after + 1]?.low ?? '') === 'mL')
+  const after = end + (isPercent ? 2 : 1);
+  if (/^mc?g$/.test(unit) && isPerMl(words, after))
     return made(words, at, after + 2, 'quantity', `${digits} ${unit}/mL`, { unit: `${unit}/mL`, digits });
   const text = unit === '%' ? `${digits}%` : `${digits} ${unit}`;
   return made(words, at, after, 'quantity', text, { unit, digits });
 }
+
+const isPerMl = (words: readonly Word[], at: number): boolean =>
+  (lowAt(words, at) === '/' || lowAt(words, at) === 'per') && units.get(lowAt(words, at + 1)) === 'mL';
 
 /** A number alone keeps its words, so that "the left one" stays what it is. */
 function plainNumber(words: readonly Word[], at: number, digits: string, end: number): Read {

@@ -47,7 +47,9 @@ function typedNumber(words: readonly Word[], at: number): NumberRead {
   const typed = typedFraction(words, at);
   if (typed !== undefined) return typed;
   const next = words[at + 1];
-  if (next?.text !== undefined && /^[½¼¾]$/.test(next.text)) return { digits: sum(digits, next.digits!), end: at + 2 };
+  if (next?.text !== undefined && /^[½¼¾]$/.test(next.text))
+    return { digits: sum(digits, next.digits!), end: at + 2 };
+  if (next?.low === 'thousand' && /^\d{1,3}$/.test(digits)) return { digits: `${digits}000`, end: at + 2 };
   const rest = /^\d+$/.test(digits) ? typedFraction(words, at + 1) : undefined;
   return rest === undefined ? { digits, end: at + 1 } : { digits: sum(digits, rest.digits), end: rest.end };
 }
@@ -67,30 +69,45 @@ function typedFraction(words: readonly Word[], at: number): NumberRead | undefin
 /** A whole number in words, up to the millions. */
 function spoken(words: readonly Word[], at: number): NumberRead | undefined {
   let total = 0;
-  let group = -1;
+  let group: number | undefined;
   let end = at;
-  for (;;) {
+  for (; ; end += 1) {
     const low = words[end]?.low ?? '';
-    const unit = units.get(low);
-    const ten = tens.get(low);
-    if (unit !== undefined && fitsUnit(group, unit)) group = Math.max(group, 0) + unit;
-    else if (ten !== undefined && (group < 0 || (group > 0 && group % 100 === 0))) group = Math.max(group, 0) + ten;
-    else if (low === 'hundred' && isBelow(group, 100)) group = Math.abs(group) * 100;
-    else if (low === 'thousand' && isBelow(group, 1000)) [total, group] = [total + Math.abs(group) * 1000, 0];
-    else if (low === 'a' && end === at && isScale(words[end + 1])) group = 1;
-    else break;
-    end += 1;
+    if (low === 'thousand' && (group ?? 1) > 0 && total === 0) {
+      total = (group ?? 1) * 1000;
+      group = 0;
+      continue;
+    }
+    const next = low === 'a' ? articleAt(words, at, end) : added(group, low);
+    if (next === undefined) break;
+    group = next;
   }
-  return group < 0 ? undefined : { digits: String(total + group), end };
+  return group === undefined ? undefined : { digits: String(total + group), end };
 }
 
-/** "Hundred thousand" without a number before it is one hundred thousand; -1 is no number yet. */
-const isBelow = (group: number, scale: number): boolean => group !== 0 && Math.abs(group) < scale;
+/** The "a" of "a hundred". */
+const articleAt = (words: readonly Word[], at: number, end: number): number | undefined =>
+  end === at && isScale(words[end + 1]) ? 1 : undefined;
+
+/** What a number below a thousand becomes with one more word; undefined where the word does not go on with it. */
+function added(group: number | undefined, low: string): number | undefined {
+  const unit = units.get(low);
+  if (unit !== undefined) return fitsUnit(group, unit) ? (group ?? 0) + unit : undefined;
+  const ten = tens.get(low);
+  if (ten !== undefined)
+    return group === undefined || (group > 0 && group % 100 === 0) ? (group ?? 0) + ten : undefined;
+  return low === 'hundred' && isHundred(group) ? (group ?? 1) * 100 : undefined;
+}
+
+/** "Hundred" without a number before it is one hundred. */
+const isHundred = (group: number | undefined): boolean => group === undefined || (group > 0 && group < 100);
 
 const isScale = (word: Word | undefined): boolean => word?.low === 'hundred' || word?.low === 'thousand';
 
-const fitsUnit = (group: number, unit: number): boolean =>
-  group < 0 || (group > 0 && ((group % 100 === 0 && group > 0) || (group % 10 === 0 && unit < 10 && unit > 0)));
+function fitsUnit(group: number | undefined, unit: number): boolean {
+  if (group === undefined || (group > 0 && group % 100 === 0)) return true;
+  return group > 0 && group % 10 === 0 && unit < 10 && unit > 0;
+}
 
 /** The digits after a "point". */
 function decimals(words: readonly Word[], at: number, whole: string): NumberRead | undefined {
@@ -124,7 +141,8 @@ const parts: ReadonlyMap<string, string> = new Map([
 function fractionAt(words: readonly Word[], at: number): NumberRead | undefined {
   const low = words[at]?.low;
   const second = words[at + 1]?.low ?? '';
-  if (low === 'three' && second.startsWith('quarter')) return { digits: '0.75', end: afterOfA(words, at + 2) };
+  if (low === 'three' && second.startsWith('quarter'))
+    return { digits: '0.75', end: afterOfA(words, at + 2) };
   const lead = low === 'a' || low === 'one' ? 1 : 0;
   const digits = parts.get(words[at + lead]?.low ?? '');
   return digits === undefined ? undefined : { digits, end: afterOfA(words, at + lead + 1) };

@@ -7,7 +7,10 @@ const forms: readonly (readonly [Kind, RegExp])[] = [
   ['time', /\d{1,2}:[0-5]\d(?![\d,])/y],
   ['suture', /\d{1,2}\s?[-–/]\s?[0oO](?![\dA-Za-z])/y],
   ['number', /\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d])|\d+\.\d+|\d+|\.\d+|[½¼¾]/y],
-  ['word', /(?:[a-z]\.){2,}(?![a-z])|[wrshcbypd]\/(?:[opl]\b)?|\p{L}[\p{L}\d]*(?:[&'’][\p{L}\d]+)*(?:(?<=\d)\.\d+)?/iuy],
+  [
+    'word',
+    /(?:[a-z]\.){2,}(?![a-z])|[wrshcbypd]\/(?:[opl]\b)?|\p{L}[\p{L}\d]*(?:[&'’][\p{L}\d]+)*(?:(?<=\d)\.\d+)?/iuy,
+  ],
   ['mark', /[^\s]/uy],
 ];
 

@@ -1,15 +1,17 @@
-import type { Word } from './speech/word.ts';
+import type { Word } from './word.ts';
 
 /** Abbreviations whose full stop ends nothing. */
 const stopped: ReadonlySet<string> = new Set(
-  'dr mr mrs ms approx no vs st pt dx bx bxs epi conc sol incl prof jr sr min sec tab cap lt rt med meds hx loc spec'.split(' '),
+  'dr mr mrs ms approx no vs st pt dx bx bxs epi conc sol incl prof jr sr min sec tab cap lt rt med meds hx loc spec'.split(
+    ' ',
+  ),
 );
 
 /** The words of a text without line breaks that only wrap it, and without the stops of abbreviations. */
 export function laidOut(text: string, words: readonly Word[]): readonly Word[] {
   const lined = endsWithLines(words);
   return words.filter((word, at) => {
-    if (word.kind === 'line') return word.text !== '\n' ? isBreak(text, words, at, lined) : true;
+    if (word.kind === 'line') return isBreak(text, words, at, lined);
     return word.text !== '.' || !isAbbreviation(text, words, at);
   });
 }
@@ -64,7 +66,7 @@ function isMarker(words: readonly Word[], at: number): boolean {
 const longestHeading = 4;
 
 /** A few words before a colon. */
-export function isHeading(words: readonly Word[], at: number): boolean {
+function isHeading(words: readonly Word[], at: number): boolean {
   for (let place = at; place <= at + longestHeading; place += 1) {
     const word = words[place];
     if (word === undefined || word.kind === 'line') return false;
