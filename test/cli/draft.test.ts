@@ -24,7 +24,7 @@ describe('wheal draft', () => {
     assert.deepEqual([code, err], [0, '']);
     const { value, problems } = readNote(out);
     assert.equal(value?.draft?.value, true);
-    assert.equal(value?.procedures?.[0]?.site?.value, 'left cheek');
+    assert.equal(value.procedures?.[0]?.site?.value, 'left cheek');
     assert.ok(
       problems.every(({ code: found }) => found === 'shape/pending'),
       JSON.stringify(problems),
