@@ -36,7 +36,7 @@ export const draft: Command = {
   async run(given, console) {
     const format = formatOption(given, formats);
     const path = onlyPath(given, 'draft');
-    needNote(path, console.cwd);
+    needNote(path, console);
     const loaded = await loadFrom(path, console);
     if ('fault' in loaded) {
       console.error(`wheal: ${plain(path)} can't be read: ${loaded.fault.words}\n`);
