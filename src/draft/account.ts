@@ -1,7 +1,7 @@
 import type { Assembled } from './assemble.ts';
 import { passWords } from './passed-over.ts';
 import { struck, type Scan } from './scan.ts';
-import { wordSet } from './gather.ts';
+import { wordSet } from './word-set.ts';
 import type { Span, Word } from './speech/word.ts';
 
 /** Words of a text that are in no value of the draft, side by side. */

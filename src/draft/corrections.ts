@@ -1,4 +1,4 @@
-import type { CueAt } from './scan.ts';
+import type { CueAt } from './cues.ts';
 import type { Claim } from './lexicon.ts';
 import type { Word } from './speech/word.ts';
 

@@ -38,6 +38,13 @@ export type Cue =
   /** Takes back what was said before it. */
   | { readonly corrects: true };
 
+/** A cue of a text, at places `at` to `end` of its words. */
+export interface CueAt {
+  readonly at: number;
+  readonly end: number;
+  readonly cues: readonly Cue[];
+}
+
 const frames: Readonly<Record<Frame, string>> = {
   preparation:
     'prep|prepped|prepared|preparation|skin prep|cleansed|cleaned|cleanse|disinfected|sterilized|sterilised|scrubbed|swabbed|wiped|antisepsis|washed',

@@ -82,6 +82,3 @@ export class Gather {
     return { from: clauses[first]!.from, to: clauses[last]!.to };
   }
 }
-
-/** The words of a list that is written with spaces. */
-export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));

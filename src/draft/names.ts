@@ -1,4 +1,4 @@
-import { wordSet } from './gather.ts';
+import { wordSet } from './word-set.ts';
 import type { Span, Word } from './speech/word.ts';
 
 const titles = wordSet('dr mr mrs ms miss prof doctor nurse');

@@ -1,4 +1,4 @@
-import { wordSet } from './gather.ts';
+import { wordSet } from './word-set.ts';
 
 /** Words that say nothing by themselves: what is not placed and is among them is passed over. A closed list. */
 export const passWords = wordSet(

@@ -1,4 +1,5 @@
-import { wordSet, type Found, type Gather } from './gather.ts';
+import type { Found, Gather } from './gather.ts';
+import { wordSet } from './word-set.ts';
 import type { SiteReading } from '../note/words/site.ts';
 import type { MethodNamed } from './readers/method.ts';
 import type { SiteNamed } from './readers/site.ts';

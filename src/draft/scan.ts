@@ -1,6 +1,6 @@
 import type { Tables } from '../practice/tables.ts';
 import { correctionsIn, type Correction } from './corrections.ts';
-import { cueTrie, type Cue, type Frame, type Hold } from './cues.ts';
+import { cueTrie, type CueAt, type Frame, type Hold } from './cues.ts';
 import { lexiconsOf, type Claim, type Lexicon, type Table } from './lexicon.ts';
 import { namesIn } from './names.ts';
 import { passWords } from './passed-over.ts';
@@ -12,12 +12,6 @@ export interface Term {
   readonly at: number;
   readonly end: number;
   readonly claims: readonly Claim[];
-}
-
-export interface CueAt {
-  readonly at: number;
-  readonly end: number;
-  readonly cues: readonly Cue[];
 }
 
 /** A stretch of a text in which its cues work: places `from` to `to`. */

@@ -1,4 +1,5 @@
-import { wordSet, type Gather } from './gather.ts';
+import type { Gather } from './gather.ts';
+import { wordSet } from './word-set.ts';
 
 /** Where words part a text into its procedures: "Procedure 2:", "B.", "the second lesion". */
 export interface Section {

@@ -1,5 +1,6 @@
 import { readInjectionLine } from '../../note/words/dictated.ts';
-import { wordSet, type Found, type Gather } from '../gather.ts';
+import type { Found, Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { plainOf, type Term } from '../scan.ts';
 
 const amounts = wordSet('mL % mg/mL mcg/mL g');

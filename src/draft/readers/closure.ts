@@ -1,4 +1,5 @@
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { claimOf, type Term } from '../scan.ts';
 
 const joints = wordSet('and then , ; plus followed by');

@@ -1,5 +1,6 @@
 import type { Hold } from '../cues.ts';
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
 
 const nouns = wordSet(

@@ -2,7 +2,8 @@ import { allergyNames, implantNames, medicineNames, thinnerNames } from '../../c
 import type { Lookup } from '../../note/words/mentions/lookup.ts';
 import { readMentions, type Answer } from '../../note/words/mentions/read.ts';
 import type { WordRow } from '../../reference/types.ts';
-import { wordSet, type Found, type Gather } from '../gather.ts';
+import type { Found, Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { claimOf, plainOf, type Term } from '../scan.ts';
 import type { SiteNamed } from './site.ts';
 

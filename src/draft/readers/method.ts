@@ -1,4 +1,5 @@
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { claimOf, type Term } from '../scan.ts';
 
 /** Methods that take no tissue and are named by words that mean nothing else. */

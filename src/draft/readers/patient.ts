@@ -1,4 +1,5 @@
-import { wordSet, type Found, type Gather } from '../gather.ts';
+import type { Found, Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import type { Word } from '../speech/word.ts';
 
 const put = (

@@ -8,7 +8,8 @@ import {
   tokensOf,
   type Vocabulary,
 } from '../../note/words/site-words.ts';
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
 import type { Word } from '../speech/word.ts';
 

@@ -1,4 +1,5 @@
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { claimOf } from '../scan.ts';
 import type { Kind } from '../speech/word.ts';
 

@@ -1,4 +1,5 @@
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
 
 const heads = wordSet('specimen specimens jar bottle container vial label labeled labelled cup part');

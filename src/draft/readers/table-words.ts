@@ -1,4 +1,5 @@
-import { wordSet, type Gather } from '../gather.ts';
+import type { Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import type { Frame } from '../cues.ts';
 import type { Claim, Table } from '../lexicon.ts';
 import { claimOf, framesIn, type Scan, type Term } from '../scan.ts';

@@ -1,5 +1,6 @@
 import { addDays } from '../../note/values/days.ts';
-import { wordSet, type Found, type Gather } from '../gather.ts';
+import type { Found, Gather } from '../gather.ts';
+import { wordSet } from '../word-set.ts';
 import { claimOf } from '../scan.ts';
 import { datesIn, type DateNamed } from './dates.ts';
 

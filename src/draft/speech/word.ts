@@ -48,6 +48,3 @@ export interface Speech {
 
 /** The word at a place in small letters; empty where there is none. */
 export const lowAt = (words: readonly Word[], at: number): string => words[at]?.low ?? '';
-
-/** The digits of the number at a place; empty where there is none. */
-export const digitsAt = (words: readonly Word[], at: number): string => words[at]?.digits ?? '';
