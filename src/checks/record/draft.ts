@@ -8,7 +8,7 @@ export const check: Check = {
   why: 'A draft was made from a text by rules. Somebody who was there has to read it, value by value, before it is a record.',
   sources: [format],
   messages: {
-    main: 'This note is a draft made from a text. Compare each value with what was done, then take this line out; a draft cannot be signed.',
+    main: 'This note is a draft made from a text. Compare each value with what was done, and then write `draft: no`; a draft cannot be signed.',
   },
   find({ note: { draft } }) {
     return draft === undefined || draft.value === false ? [] : [{ at: draft }];
