@@ -54,6 +54,12 @@ export interface SourcesDiffer {
   readonly settings: readonly string[];
 }
 
+/** A danger that a text leaves open: the key of the patient under which an entry belongs, and what it names. */
+export interface Unclear {
+  readonly key: 'allergies' | 'implants' | 'conditions' | 'medications';
+  readonly name: string;
+}
+
 /** One thing that can be wrong with a note: what it is called, why it matters, and how it is found. */
 export interface Check {
   /** `family/what`, never changed once published. */
@@ -80,6 +86,8 @@ export interface Check {
   readonly alternatives?: Alternatives;
   /** Absent where the sources agree, or there is one. */
   readonly sourcesDiffer?: SourcesDiffer;
+  /** What a finding of this check leaves open; undefined where it leaves nothing open. */
+  readonly unclear?: (finding: Finding) => Unclear | undefined;
   /** What is to be done now by form, where no edit undoes what happened. */
   readonly nextStep?: Readonly<Partial<Record<string, string>>>;
 }

@@ -1,13 +1,13 @@
 import type { Args, Finding } from '../note/tree/finding.ts';
 import type { Note, Practice } from '../note/generated/types.ts';
 import type { Source } from '../note/read.ts';
-import type { Check } from './check.ts';
+import type { Check, Unclear } from './check.ts';
 import { catalogue } from './generated/catalogue.ts';
 import type { Trust } from '../practice/tables.ts';
 import { judgePractice } from './practice-file.ts';
 import { runChecks, type Context, type Judgement } from './run.ts';
 
-export { catalogue, type Check, type Context, type Judgement };
+export { catalogue, type Check, type Context, type Judgement, type Unclear };
 
 const byCode: ReadonlyMap<string, Check> = new Map(catalogue.map((check) => [check.code, check]));
 

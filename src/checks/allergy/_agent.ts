@@ -27,6 +27,10 @@ export const reportOf = (given: GivenAgent, named: Named): Report => ({
   related: entryOf(named),
 });
 
+/** The allergy that the words of an entry leave open. */
+export const unclearEntry: NonNullable<Check['unclear']> = ({ args }) =>
+  args['ease'] === eased.open ? { key: 'allergies', name: String(args['allergy']) } : undefined;
+
 /** A report that is a warning, and says why, where the entry is less than an allergy. */
 export function withEase(report: Report, named: Named, agent?: string): Report {
   const ease = named.ease(agent);

@@ -2,7 +2,7 @@ import type { Report } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
 import { type Allergies } from './_allergies.ts';
 import { type GivenAgent } from './_given.ts';
-import { direct, reportOf, withEase, ofGiven, namesAnesthetic, entry } from './_agent.ts';
+import { direct, reportOf, withEase, ofGiven, namesAnesthetic, entry, unclearEntry } from './_agent.ts';
 import { format } from '../sources.ts';
 
 /** Whether the entries name both classes, so that no other anesthetic can be advised. */
@@ -29,5 +29,6 @@ export const check: Check = {
     entry,
   },
   alternatives: { readAs: [] },
+  unclear: unclearEntry,
   find: ofGiven(namesAnesthetic, judgeAgent),
 };

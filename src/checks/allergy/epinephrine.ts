@@ -2,7 +2,7 @@ import type { Report } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
 import { type Allergies } from './_allergies.ts';
 import { epinephrineAt, type GivenAgent } from './_given.ts';
-import { reportOf, withEase, ofGiven, entry } from './_agent.ts';
+import { reportOf, withEase, ofGiven, entry, unclearEntry } from './_agent.ts';
 import { format } from '../sources.ts';
 
 function judgeEpinephrine(given: GivenAgent, allergies: Allergies): Report | undefined {
@@ -24,5 +24,6 @@ export const check: Check = {
     entry,
   },
   alternatives: { readAs: [] },
+  unclear: unclearEntry,
   find: ofGiven(({ substances }) => substances.has('epinephrine'), judgeEpinephrine),
 };

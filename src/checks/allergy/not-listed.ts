@@ -75,5 +75,7 @@ export const check: Check = {
     main: 'An allergy to {word} is told of here, and `allergies` does not have it, so nothing is compared with it. Write it there too.',
     open: 'An allergy to {word} is left open here, and `allergies` does not have it. Ask, and write it there: what it is, or `??` until it is known.',
   },
+  unclear: ({ form, args }) =>
+    form === 'open' ? { key: 'allergies', name: String(args['word']) } : undefined,
   find: notListed,
 };

@@ -132,6 +132,8 @@ export const check: Check = {
     denied:
       '`{text}` may mean that {word} must be avoided, or that there is no such allergy. Write `{word}`, or `none`.',
   },
+  unclear: ({ form, args }) =>
+    form === 'denied' ? { key: 'allergies', name: String(args['word']) } : undefined,
   find({ note, tables }) {
     const found: Report[] = [];
     for (const { to } of note.patient?.allergies ?? []) {

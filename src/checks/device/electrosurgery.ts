@@ -133,6 +133,8 @@ export const check: Check = {
     device: 'the {device}',
   },
   alternatives: { readAs: [] },
+  unclear: ({ form, args }) =>
+    form === 'open' || form === 'openAsk' ? { key: 'implants', name: String(args['device']) } : undefined,
   sourcesDiffer: {
     how: 'Surveys find short bursts far from a pacemaker without harm, makers of some devices forbid all current. For defibrillators and stimulators the makers are followed, for pacemakers the surveys.',
     settings: [],

@@ -1,6 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { DoseJudgement, Given } from '../../dose/judge.ts';
 import type { Severity } from '../../note/tree/finding.ts';
+import type { Check } from '../check.ts';
 import type { Injection } from '../../note/generated/types.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { type Caution } from './_cautions.ts';
@@ -10,8 +11,14 @@ export const said = ({ at, row, open }: Caution): NonNullable<Report['related']>
   start: at.start,
   end: at.end,
   form: open ? 'open' : 'said',
-  args: { name: row.name },
+  args: { name: row.name, key: row.kind === 'condition' ? 'conditions' : 'medications' },
 });
+
+/** The condition or medicine that the note leaves open. */
+export const unclearCaution: NonNullable<Check['unclear']> = ({ related }) => {
+  const { key, name } = related.find(({ form }) => form === 'open')?.args ?? {};
+  return key === 'conditions' || key === 'medications' ? { key, name: String(name) } : undefined;
+};
 
 /** The messages for where it is said. */
 export const saidHere = { said: '{name} is said here', open: 'whether it is {name} is left open here' };

@@ -5,7 +5,7 @@ import { bounded } from '../bounded.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { holds, nameOf, placeOf, said, saidHere, usedOn } from './_caution-findings.ts';
+import { holds, nameOf, placeOf, said, saidHere, usedOn, unclearCaution } from './_caution-findings.ts';
 
 const adding = ['lidocaine', 'prilocaine'];
 
@@ -47,5 +47,6 @@ export const check: Check = {
       '{agent} with {name}, an antiarrhythmic of class {class}: the label asks for care, since effects on the heart add up.',
     ...saidHere,
   },
+  unclear: unclearCaution,
   find,
 };

@@ -5,7 +5,14 @@ import { bounded } from '../bounded.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
+import {
+  nameOf,
+  said,
+  saidHere,
+  epinephrineAt,
+  withEpinephrine,
+  unclearCaution,
+} from './_caution-findings.ts';
 
 const forms = { any: 'any', trace: 'avoid', unstable: 'unstable', cardiac: 'main' } as const;
 
@@ -66,5 +73,6 @@ export const check: Check = {
     how: 'For the same medicines one text asks for care and another forbids epinephrine. Care is asked for.',
     settings: ['severities'],
   },
+  unclear: unclearCaution,
   find: epinephrineCare,
 };

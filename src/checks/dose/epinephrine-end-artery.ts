@@ -3,7 +3,14 @@ import type { Given } from '../../dose/judge.ts';
 import type { Injection, Procedure } from '../../note/generated/types.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
-import { nameOf, said, saidHere, epinephrineAt, withEpinephrine } from './_caution-findings.ts';
+import {
+  nameOf,
+  said,
+  saidHere,
+  epinephrineAt,
+  withEpinephrine,
+  unclearCaution,
+} from './_caution-findings.ts';
 
 /** What was injected for a procedure, its own and what the note gives for the whole visit. */
 function givenFor(procedure: Procedure, { note, dose }: Subject): readonly Given[] {
@@ -47,5 +54,6 @@ export const check: Check = {
     how: 'Reviews and trials hold epinephrine safe in fingers, toes, nose and ears; a monograph and one review do not. The reviews are followed: only Raynaud and vascular disease are reported.',
     settings: ['severities'],
   },
+  unclear: unclearCaution,
   find: endArteries,
 };

@@ -4,7 +4,17 @@ import { bounded } from '../bounded.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf, type Caution } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { holds, nameOf, opened, placeOf, said, saidHere, usedOn, type Used } from './_caution-findings.ts';
+import {
+  holds,
+  nameOf,
+  opened,
+  placeOf,
+  said,
+  saidHere,
+  usedOn,
+  type Used,
+  unclearCaution,
+} from './_caution-findings.ts';
 
 /** Those that cause it most, and whose labels say more. */
 const strong = ['prilocaine', 'benzocaine'];
@@ -107,5 +117,6 @@ export const check: Check = {
     ...saidHere,
   },
   alternatives: { forms: ['disease', 'infant', 'enzyme', 'medicine'], readAs: [] },
+  unclear: unclearCaution,
   find,
 };

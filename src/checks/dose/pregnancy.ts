@@ -3,7 +3,7 @@ import type { AgentRow } from '../../reference/agents.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf, type Caution } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { said, saidHere, usedOn, placeOf } from './_caution-findings.ts';
+import { said, saidHere, usedOn, placeOf, unclearCaution } from './_caution-findings.ts';
 
 /** What is not put off in pregnancy: a suspected cancer, a rash, an infection. */
 const urgent =
@@ -59,5 +59,6 @@ export const check: Check = {
     main: '{agent} in pregnancy: the guideline knows too little of it, and holds lidocaine usable. Weigh lidocaine alone.',
     ...saidHere,
   },
+  unclear: unclearCaution,
   find: inPregnancy,
 };

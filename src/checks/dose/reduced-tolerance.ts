@@ -4,7 +4,7 @@ import { percentText } from '../../dose/words.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from './_cautions.ts';
 import { daysOf } from './_days.ts';
-import { nameOf, said, saidHere } from './_caution-findings.ts';
+import { nameOf, said, saidHere, unclearCaution } from './_caution-findings.ts';
 import { format } from '../sources.ts';
 
 function lessTolerance(subject: Subject): readonly Report[] {
@@ -55,5 +55,6 @@ export const check: Check = {
     age: 'The dose comes to {percent}% of the limit for a healthy adult; at {years} years labels want less, without a number. Weigh whether less will do.',
     ...saidHere,
   },
+  unclear: unclearCaution,
   find: lessTolerance,
 };

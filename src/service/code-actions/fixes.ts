@@ -10,6 +10,7 @@ import { damagedParts } from './damage.ts';
 import { fills } from './missing-keys.ts';
 import { mapsOf } from '../../note/tree/maps.ts';
 import { nextStep } from './next-steps.ts';
+import { plainly } from './plainly.ts';
 import { addsNoDamage, holds, keepsDangers } from './holds.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import { isSigned, leavesSigned } from './signed.ts';
@@ -64,6 +65,7 @@ const mends = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
 const recordFixes = (analysis: Analysis, finding: Finding): readonly OfferedFix[] =>
   [
     ...recordFixesOf(analysis, finding),
+    ...plainly(analysis, finding),
     ...ownFixes(analysis, finding).filter(({ kind }) => kind === 'record'),
   ].map((fix) => mending(fix, finding));
 

@@ -121,6 +121,44 @@ export function addItem(
   return edits ?? notAList(there);
 }
 
+/** The edits that put a word among those below a key of a patient; "none" gives way to it. */
+export function addWord(
+  text: string,
+  map: PlacedMap,
+  key: string,
+  word: string,
+): readonly TextEdit[] | Refused {
+  const there = entryOf(map, key);
+  const written = { flow: `${key}: ${scalar(word, true)}`, rows: [`${key}: ${scalar(word, false)}`] };
+  if (there === undefined) return [insertion(text, map, { key, ...written })];
+  if (isOpen(there)) return [filled(text, there, scalar(word, map.node.flow))];
+  const edit = there.value === null ? undefined : wordBeside(text, there.value, word, map.node.flow);
+  return edit === undefined ? notAList(there) : [edit];
+}
+
+const isNone = (node: Node | undefined): boolean =>
+  node?.kind === 'text' && /^(?:none(?: known)?|no|nil|NKDA|NKA|unknown)$/i.test(node.text.trim());
+
+function wordBeside(text: string, value: Node, word: string, flow: boolean): TextEdit | undefined {
+  const { start, end } = value;
+  if (value.kind === 'map') return undefined;
+  if (value.kind === 'text') {
+    if (value.text.includes('\n')) return undefined;
+    return isNone(value)
+      ? { start, end, text: scalar(word, flow) }
+      : { start, end, text: `[${scalar(value.text, true)}, ${scalar(word, true)}]` };
+  }
+  const last = value.items.at(-1);
+  if (last === undefined) return undefined;
+  if (value.items.length === 1 && isNone(last))
+    return { start: last.start, end: last.end, text: scalar(word, value.flow) };
+  if (value.flow) return insert(last.end, `, ${scalar(word, true)}`);
+  const dash = dashBefore(text, last);
+  if (dash < 0) return undefined;
+  const row = `${lineBreakOf(text)}${' '.repeat(columnOf(text, dash))}- ${scalar(word, false)}`;
+  return insert(endOfRow(text, lastOffset(last)), row);
+}
+
 const notAList = ({ key }: Entry): Refused => ({
   why: `\`${key}\` is written so that nothing can be added to it. Make a list of it by hand, with a dash before each entry.`,
 });
