@@ -7,6 +7,7 @@ import type { AgentRow } from '../reference/agents.ts';
 import type { AllergenRow } from '../reference/allergens.ts';
 import type { BloodThinnerRow } from '../reference/blood-thinners.ts';
 import type { CautionRow } from '../reference/cautions.ts';
+import type { DiagnosisRow } from '../reference/diagnoses.ts';
 import type { ImplantRow } from '../reference/implants.ts';
 import type { MishapRow } from '../reference/mishaps.ts';
 import type { WordRow } from '../reference/types.ts';
@@ -144,3 +145,12 @@ export function namesUsed<Row extends WordRow>(table: WordTable<Row>): Lookup<Ro
   usedNames.set(table, made as unknown as Lookup<WordRow>);
   return made;
 }
+
+/** The diseases that a question may ask about. */
+export const diseaseNames = once(
+  ({ diagnoses }) => new Lookup<DiagnosisRow>('condition', { rows: diagnoses.rows, lasts: never }),
+);
+
+/** Some places of the body by the words that a note has for them. */
+export const placeNames = (names: readonly string[]): Lookup<WordRow> =>
+  new Lookup<WordRow>('condition', { rows: names.map((name) => ({ name, synonyms: [] })), lasts: never });

@@ -67,6 +67,13 @@ export const allergens: readonly AllergenRow[] = [
       'no known drug or food allergies',
       'NKMA',
       'none reported',
+      'none that she knows of',
+      'none that he knows of',
+      'none that they know of',
+      'none that I know of',
+      'none that patient knows of',
+      'not that she knows of',
+      'not that he knows of',
       'none listed',
 
       'no known medication allergy',

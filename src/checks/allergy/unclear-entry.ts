@@ -20,9 +20,6 @@ const shortest = 6;
 const aside =
   /^(?:(?:an?|the|all|any|only|other|some|mild|severe|moderate|possible|known|unknown|reaction|reported|as|in|child|childhood|adult|years|ago|per|chart|topical|oral|IV|local|skin|etc|types?|kinds?|allergy|allergies|allergic|to)[\s.]*)+$/i;
 
-/** Answers that name nothing, and say so. */
-const denial = /^(?:(?:the )?(?:patient|pt) )?(?:no|not|nil|none|denies|never|without)\b/i;
-
 const part = /[^,;/&+]+?(?=\s+and\s|[,;/&+]|$)/gi;
 
 function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
@@ -56,7 +53,7 @@ function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | und
   if (namesCaine(text)) return { at: leaf, form: 'caine', args: { text } };
   const held = heldIn(text, tables);
   if (held !== undefined) return { at: leaf, form: 'together', args: { text, word: held } };
-  return denial.test(text) ? undefined : { at: leaf, form: 'unknown', args: { text } };
+  return { at: leaf, form: 'unknown', args: { text } };
 }
 
 /** Shorter words stand by chance within others. */
@@ -90,8 +87,8 @@ function unknownPart(
 ): Report | undefined {
   for (const { word, from } of itemsOf(text)) {
     const to = from + word.length;
-    const isWord = word !== '' && word.split(/\s+/).length <= 2 && !aside.test(word) && !denial.test(word);
-    if (!isWord || tables.irrelevantDrug.test(word)) continue;
+    const isWord = word !== '' && word.split(/\s+/).length <= 2 && !aside.test(word);
+    if (!isWord || isAllDenied(word, allergyNames(tables)) || tables.irrelevantDrug.test(word)) continue;
     if (mentions.some((one) => one.from < to && one.to > from)) continue;
     if (phrasesOf(tables.reactions).mentionsIn(word).length > 0) continue;
     const form = namesCaine(word) ? 'caine' : 'unknown';

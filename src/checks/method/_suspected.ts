@@ -3,7 +3,9 @@ import type { Procedure } from '../../note/generated/types.ts';
 import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
 import { within, type Range } from '../../note/tree/tree.ts';
 import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
+import { readMentions } from '../../note/words/mentions/read.ts';
 import type { Check, Subject } from '../check.ts';
+import { diseaseNames } from '../lookups.ts';
 import { shared } from '../shared.ts';
 
 /** A disease that the question suspects, and where it stands. */
@@ -69,7 +71,14 @@ const isSuspected = (text: string, mention: Mention<DiagnosisRow>, subject: Subj
   (mention.standing === 'asserted' || mention.standing === 'asked') &&
   !isMillimeters(text, mention) &&
   !isPlace(text, mention) &&
-  !isPast(text, mention, subject);
+  !isPast(text, mention, subject) &&
+  !isOfAnother(text, mention, subject);
+
+/** Whether a question tells of another person: "mother had melanoma". */
+const isOfAnother = (text: string, { from, to }: Mention<DiagnosisRow>, { tables }: Subject): boolean =>
+  readMentions(text, diseaseNames(tables)).some(
+    (one) => one.from < to && one.to > from && one.why === 'other person',
+  );
 
 /** What a check finds in a procedure whose question suspects a disease; undefined where nothing is wrong. */
 export type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;

@@ -1,12 +1,17 @@
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { within, type Range } from '../../note/tree/tree.ts';
+import { readMentions } from '../../note/words/mentions/read.ts';
+import { placeNames } from '../lookups.ts';
 import type { Located } from './_side.ts';
 
-const opposite = { left: /\bright\s+/gi, right: /\bleft\s+/gi } as const;
+const opposite = {
+  left: /\b(?:[Rr]ight|RIGHT|[Rr]t\.?|RT|R)\s+/g,
+  right: /\b(?:[Ll]eft|LEFT|[Ll]t\.?|LT|L)\s+/g,
+} as const;
 
 /** Words under which the other side may well be named: it is not this lesion. */
 const elsewhere =
-  /\b(?:history|hx|prior|previous|previously|similar|also|another|other|others|second|like|unlike|than|compared?|contralateral|mirror|versus|vs|and|scar|since|after)\b[^.;]*$/i;
+  /\b(?:similar|also|another|other|others|second|like|unlike|than|compared?|contralateral|mirror|versus|vs|and|scar|since|after)\b[^.;]*$/i;
 
 /** Another side of the very place of a site, named in another text. */
 interface OtherSide {
@@ -30,12 +35,21 @@ export function otherSideIn(
   if (side !== 'left' && side !== 'right') return undefined;
   const names = [wordsAfter(site, word.to), base.name].filter((name) => name !== '');
   const place = placesIn(text, side, names).find(
-    ({ from, to }) => !elsewhere.test(text.slice(0, from)) && !isOther(sentenceAround(text, from, to)),
+    ({ from, to }) =>
+      !elsewhere.test(text.slice(0, from)) &&
+      !isOther(sentenceAround(text, from, to)) &&
+      !isTakenBack(text, from, to),
   );
   if (place === undefined) return undefined;
   const second = side === 'left' ? 'right' : 'left';
   return { at: within(leaf.node, place.from, place.to), first: side, second };
 }
+
+/** Whether the words about a place deny it, or tell of the past or of another person. */
+const isTakenBack = (text: string, from: number, to: number): boolean =>
+  readMentions(text, placeNames([text.slice(from, to)])).some(
+    (one) => one.from <= from && one.to >= to && (one.answer === 'denied' || one.why === 'in the past'),
+  );
 
 /** Where a text has one of the names on the side opposite to `side`. */
 function placesIn(

@@ -9,7 +9,7 @@ const anotherTime =
   /\b(?:(?:19|20)\d\d|ago|last (?:year|month|week|visit|time)|past|earlier|formerly|remote|old|healed|will|plans?|planned|next|later|recheck|monitor|observe|watch|deferred|declined|postponed|scheduled|return)\b/i;
 /** What is known already is not what is being sampled. */
 const known =
-  /\b(?:BCC|SCC|carcinoma|cancer|melanoma)\b[^.;]*\b(?:excised|removed|treated|mohs|cured|resected)\b|\b(?:excised|removed|treated|mohs|cured|resected)\b[^.;]*\b(?:BCC|SCC|carcinoma|cancer|melanoma)\b/i;
+  /\bs\/p\b|\bstatus post\b|\b(?:BCC|SCC|carcinoma|cancer|melanoma)\b[^.;]*\b(?:excised|removed|treated|mohs|cured|resected)\b|\b(?:excised|removed|treated|mohs|cured|resected)\b[^.;]*\b(?:BCC|SCC|carcinoma|cancer|melanoma)\b/i;
 /** What says that the other side is another place, or is as it should be. */
 const anotherPlace =
   /\b(?:cryo\w*|liquid nitrogen|LN2|AKs?|normal|clear|stable|benign|unaffected|uninvolved|spared|separate|different|not (?:biopsied|sampled|treated|involved)|no lesions?)\b/i;

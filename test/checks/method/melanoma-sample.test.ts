@@ -88,6 +88,8 @@ describe('method/melanoma-sample', () => {
     'family history of melanoma; nevus',
     'basal cell carcinoma; melanoma of the left thigh in 2014',
     'melanoma 2014, now nevus',
+    'father had melanoma; rule out basal cell carcinoma',
+    'basal cell carcinoma, FHx melanoma',
     'dysplastic nevus',
     'seborrheic keratosis, 6 mm, growing',
     'seborrheic keratosis of a few mm',

@@ -11,6 +11,11 @@ describe('site/side-in-remarks', () => {
     flags(code, remark('slight oozing from the ⟦right cheek⟧', 'complications'));
   });
 
+  it('reads a side that is abbreviated', () => {
+    flags(code, remark('⟦Rt cheek⟧ biopsied without trouble'));
+    flags(code, remark('oozing from ⟦R cheek⟧'));
+  });
+
   it('reads the remarks of the visit and each of a list too', () => {
     flags(code, `${one('left cheek')}remarks: punch of the ⟦right cheek⟧ without trouble\n`);
     flags(code, one('left cheek', '    remarks: [tolerated well, oozing of the ⟦right cheek⟧]\n'));
@@ -27,6 +32,11 @@ describe('site/side-in-remarks', () => {
       'will look at the right cheek next visit',
       'also has a scar on the right cheek',
       'compared with the right cheek',
+      'prior excision of the right cheek',
+      'hx SCC R cheek',
+      'mother had a melanoma of the right cheek',
+      'FHx melanoma right cheek',
+      's/p Mohs right cheek',
     ])
       silent(code, remark(text));
   });
