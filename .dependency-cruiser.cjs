@@ -22,7 +22,7 @@ const above = (folder, index) =>
 const rooms = {
   note: ['text', 'tree', 'values', 'words', 'yaml'],
   service: ['analysis', 'edits', 'code-actions', 'diagnostics', 'hover', 'completion', 'follow-up'],
-  editor: ['host', 'notes', 'papers', 'panel', 'open-items', 'folder', 'commands', 'features'],
+  editor: ['host', 'notes', 'papers', 'panel', 'drafts', 'open-items', 'folder', 'commands', 'features'],
 };
 const roomRules = Object.entries(rooms).flatMap(([floor, names]) =>
   names.map((room, index) => ({

@@ -38,7 +38,8 @@ export const doseBeforeNeedle: Command = async ({ notes, practices }) => {
   } else await tell(answer.headline, answer.detail, product.entry, note);
 };
 
-async function tablesWithoutNote(practices: Practices): Promise<Tables> {
+/** What is known without a note: of the practice of the first folder. */
+export async function tablesWithoutNote(practices: Practices): Promise<Tables> {
   const [folder] = vscode.workspace.workspaceFolders ?? [];
   if (folder === undefined) return referenceTables;
   return (await practices.of(vscode.Uri.joinPath(folder.uri, 'note'))).tables;

@@ -4,6 +4,7 @@ import type { Command } from './command.ts';
 import { recordCall, recordDone } from './done.ts';
 import { doseBeforeNeedle } from './dose.ts';
 import { checkFolder } from './folder.ts';
+import { draftNote } from './draft.ts';
 import { handout, previewHandout } from './handout.ts';
 import { afterFix, mendAll, newNote, openSample } from './notes.ts';
 import { lookAgain, showOpen, stopLooking } from './open.ts';
@@ -14,6 +15,7 @@ import { copySummary, exportSummary, previewSummary } from './summary.ts';
 /** Every command by its id. */
 export const commands: Readonly<Record<string, Command>> = {
   'wheal.newNote': newNote,
+  'wheal.draftNote': draftNote,
   'wheal.openSample': openSample,
   'wheal.copySummary': copySummary,
   'wheal.exportSummary': exportSummary,
