@@ -78,6 +78,7 @@ describe('the manifest', () => {
     const always = [
       'wheal.aboutCheck',
       'wheal.doseBeforeNeedle',
+      'wheal.draftNote',
       'wheal.help',
       'wheal.newNote',
       'wheal.openSample',
