@@ -7,7 +7,7 @@ import { placeWordings } from './place-words.ts';
 import { element, hatching, paper, short, spread, widthOf, words } from './svg.ts';
 
 /** All in units of the picture. */
-const width = 480;
+const mostWidth = 480;
 const badge = 8;
 const badgeGap = 18;
 /** Beside each drawing, for the numbers. */
@@ -50,22 +50,23 @@ export function drawPlaces(spots: readonly Spot[], drawing: PlaceDrawing): strin
   const figures = figuresOf(spots);
   const { pattern, fill } = hatching(drawing.id);
   const shapes: string[] = [];
-  let [x, y, rowHeight] = [0, 0, 0];
+  let [x, y, rowHeight, used] = [0, 0, 0, 1];
   for (const figure of figures) {
     const size = sizeOf(figure);
     const taken = Math.max(
       size.width,
       widthOf(placeWordings[drawing.language].viewOf(figure.name, figure.of), true),
     );
-    if (x > 0 && x + taken > width) {
+    if (x > 0 && x + taken > mostWidth) {
       y += rowHeight + betweenRows;
       [x, rowHeight] = [0, 0];
     }
     shapes.push(drawFigure(figure, size, [x + (taken - size.width) / 2, y], fill, drawing));
     x += taken + between;
+    used = Math.max(used, x - between);
     rowHeight = Math.max(rowHeight, size.height);
   }
-  return svgOf({ ...drawing, width, height: Math.max(1, y + rowHeight) }, pattern + shapes.join(''));
+  return svgOf({ ...drawing, width: used, height: Math.max(1, y + rowHeight) }, pattern + shapes.join(''));
 }
 
 function figuresOf(spots: readonly Spot[]): readonly Figure[] {
