@@ -6,6 +6,8 @@ import type { Source } from '../../note/read.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { mailAddress } from '../mail/draft.ts';
 import { plain } from '../one-line.ts';
+import { placePicture } from '../pictures/place.ts';
+import type { Picture } from '../pictures/picture.ts';
 import { careSection, normalSection } from './care.ts';
 import { resultSection, stitchesSection } from './dates.ts';
 import { doneSection } from './done.ts';
@@ -49,9 +51,11 @@ export function handoutOf(
     title: wording.say('title'),
     subject: practice === '' ? wording.say('subject') : wording.say('subject-from', { practice }),
     practice,
-    header: headerOf(facts),
+    header: [...whoseOf(facts), ...headerOf(facts)],
+    whose: whoseOf(facts).join(' '),
     sections,
     foot: [wording.say('foot-told'), ...(wording.isDraft ? [wording.say('foot-review')] : [])],
+    place: () => placeOf(facts),
     largePrint: tables.practice.handout.largePrint,
     mailTo: mailAddress(note.patient?.email?.value ?? ''),
     remarks: [
@@ -93,18 +97,34 @@ function sectionsOf(facts: Facts): readonly Section[] {
   ].filter((section) => section !== undefined);
 }
 
+/** Where the wounds are, in plain words; what may be private is not on a paper that lies about at home. */
+function placeOf({ note, tables, wounds, wording }: Facts): Picture | undefined {
+  const { language } = wording;
+  return placePicture(note, tables, {
+    language,
+    intimate: false,
+    nameOf: (index) => {
+      const reading = wounds[index]?.reading;
+      return reading && placeWords(reading, language);
+    },
+  });
+}
+
 /** Younger than this, somebody else reads it for the patient. */
 const childMonths = 12 * 12;
 
-function headerOf({ note, wording }: Facts): readonly string[] {
+function whoseOf({ note, wording }: Facts): readonly string[] {
   const visit = note.visit?.value?.date;
   const chart = note.patient?.id?.value;
-  const { months } = factsOn(note, visit);
   return [
     ...(visit === undefined ? [] : [wording.say('visit', { date: dateWords(visit, wording.language) })]),
     ...(chart === undefined ? [] : [wording.say('chart', { chart })]),
-    ...(months !== undefined && months < childMonths ? [wording.say('for-child')] : []),
   ];
+}
+
+function headerOf({ note, wording }: Facts): readonly string[] {
+  const { months } = factsOn(note, note.visit?.value?.date);
+  return months !== undefined && months < childMonths ? [wording.say('for-child')] : [];
 }
 
 function phoneSection({ tables, wording }: Facts): Section {

@@ -21,7 +21,8 @@ function handoutMail(handout: Handout, now: Date): string {
   return mailDraft({
     subject: handout.subject,
     text: handoutText(handout),
-    html: handoutHtml(handout),
+    // Many mail programs leave drawings out.
+    html: handoutHtml({ ...handout, place: () => undefined }),
     language: handout.language,
     to: handout.mailTo,
     now,

@@ -1,3 +1,4 @@
+import type { Picture } from '../pictures/picture.ts';
 import type { Plan } from '../../followup/schedule.ts';
 import type { Note } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -22,8 +23,12 @@ export interface Handout {
   readonly practice: string;
   /** Day of the visit and chart number, as far as they are known. */
   readonly header: readonly string[];
+  /** Day and chart number alone, for the foot of every page. */
+  readonly whose: string;
   readonly sections: readonly Section[];
   readonly foot: readonly string[];
+  /** Where the wounds are, drawn when it is asked for; without the genital area. */
+  readonly place: () => Picture | undefined;
   readonly largePrint: boolean;
   /** Address for a mail draft, where the note has one that can be used. */
   readonly mailTo: string | undefined;

@@ -2,6 +2,7 @@ import { floorTo, isAtLeast, isOver, nearLimit } from '../../dose/arithmetic.ts'
 import type { AgentDose, DoseJudgement } from '../../dose/judge.ts';
 import { advisoryCeilings, rulesOf } from '../../dose/rules.ts';
 import { authorityText, kindText, mgText, percentText } from '../../dose/words.ts';
+import { plain } from '../one-line.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { markGroup, svgOf, type Picture, type PictureOptions } from './picture.ts';
@@ -59,7 +60,7 @@ export function dosePicture(
   const { pattern, fill } = hatching(id);
   const canvas = { scale, linked, hatch: fill };
   const title = 'Dose of local anesthetic';
-  const alternative = days.map(sentenceOf).join(' ');
+  const alternative = plain(days.map(sentenceOf).join(' '));
   let y = 4;
   const shapes = days.map((one) => {
     const drawn = drawDay(one, y, days.length > 1, canvas);
@@ -126,7 +127,7 @@ function verdictOf({ atLeast, agents, facts }: DoseJudgement): readonly string[]
 
 function agentBar(agent: AgentDose, { facts }: DoseJudgement, tables: Tables): Bar {
   const { limit, limitMg, boundBy, mg, fraction, given } = agent;
-  const name = kindText(agent.agent, agent.epinephrine);
+  const name = plain(kindText(agent.agent, agent.epinephrine));
   const starts = given.map(({ at }) => at.start);
   if (limitMg === Infinity)
     return {

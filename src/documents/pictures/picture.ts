@@ -1,5 +1,5 @@
 import { plain } from '../one-line.ts';
-import { escapedHtml } from '../html.ts';
+import { escapedHtml, listHtml, tag } from '../html.ts';
 import { element, typeSize } from './svg.ts';
 
 /** The numbers of a picture. */
@@ -11,9 +11,11 @@ export interface PictureTable {
 /** A picture as a document or a panel shows it: nothing in it is said by color alone, or by the drawing alone. */
 export interface Picture {
   readonly title: string;
+  /** How it is to be read, where that is not plain. */
+  readonly hint?: string;
   /** What it shows, in sentences. */
   readonly alternative: string;
-  /** A whole `svg` element in `currentColor`, on the color of the variable `--wheal-paper` or that of the page. */
+  /** Empty where nothing can be drawn; else a whole `svg` element in `currentColor`, on the color of the variable `--wheal-paper` or that of the page. */
   readonly svg: string;
   readonly table: PictureTable;
   /** What belongs to it and could not be drawn, a sentence each. */
@@ -47,7 +49,7 @@ export function markGroup({ start, procedure, name }: MarkOf, linked: boolean, s
     'g',
     {
       class: 'wheal-mark',
-      'data-start': start,
+      'data-start': linked ? start : undefined,
       'data-procedure': procedure,
       ...(linked && start !== undefined ? { tabindex: 0, role: 'button', 'aria-label': plain(name) } : {}),
     },
@@ -90,29 +92,30 @@ export function svgOf({ id, title, alternative, width, height, linked }: Drawing
 }
 
 /** A picture as a figure of a page: title, drawing, what could not be drawn, and its numbers in a table. */
-export function figureHtml({ title, svg, table, notDrawn }: Picture): string {
-  const missing =
-    notDrawn.length === 0
-      ? ''
-      : `<ul>\n${notDrawn.map((text) => `<li>${escapedHtml(plain(text))}</li>`).join('\n')}\n</ul>\n`;
-  return `<figure>
-<figcaption>${escapedHtml(title)}</figcaption>
-${svg}
-${missing}${tableHtml(table, title)}
-</figure>`;
+export function figureHtml({ title, hint, svg, table, notDrawn }: Picture): string {
+  const missing = notDrawn.length === 0 ? [] : [listHtml(notDrawn.map(plain))];
+  const drawn = svg === '' ? [] : [...(hint === undefined ? [] : [tag('p', hint)]), svg];
+  return [
+    '<figure>',
+    tag('figcaption', title),
+    ...drawn,
+    ...missing,
+    tableHtml(table, title),
+    '</figure>',
+  ].join('\n');
 }
 
+/** A date is never cut at its hyphens. */
+const day = /\d{4}-\d\d-\d\d/g;
+
 /** The numbers of a picture as a table. */
-export function tableHtml({ head, rows }: PictureTable, caption: string): string {
-  const heads = head.map((text) => `<th scope="col">${escapedHtml(text)}</th>`).join('');
-  const body = rows.map(
-    (row) => `<tr>${row.map((text) => `<td>${escapedHtml(plain(text))}</td>`).join('')}</tr>`,
-  );
-  return `<table>
-<caption>${escapedHtml(caption)}</caption>
-<thead><tr>${heads}</tr></thead>
+export function tableHtml({ head, rows }: PictureTable, name: string): string {
+  const cell = (text: string): string =>
+    `<td>${escapedHtml(plain(text)).replace(day, '<span class="date">$&</span>')}</td>`;
+  return `<table aria-label="${escapedHtml(name)}">
+<thead><tr>${head.map((text) => `<th scope="col">${escapedHtml(text)}</th>`).join('')}</tr></thead>
 <tbody>
-${body.join('\n')}
+${rows.map((row) => `<tr>${row.map(cell).join('')}</tr>`).join('\n')}
 </tbody>
 </table>`;
 }

@@ -34,7 +34,7 @@ interface PlaceDrawing {
   readonly title: string;
   readonly alternative: string;
   /** Of the procedures. */
-  readonly marks: readonly MarkOf[];
+  readonly marks: readonly (MarkOf & { readonly number: number })[];
 }
 
 /** One drawing with all that is marked on it. */
@@ -117,7 +117,7 @@ function drawFigure(
     ...inColumns(figure, size, [left, top]).map(({ spot, at }) => {
       const mark = marks.find(({ procedure }) => procedure === spot.procedure)!;
       const areas = spot.areas.map((area) => onPicture(area, view, left + column, top + headHeight));
-      return markGroup(mark, linked, drawSpot(areas, at, spot.procedure + 1, hatch));
+      return markGroup(mark, linked, drawSpot(areas, at, mark.number, hatch));
     }),
   ].join('');
 }

@@ -16,6 +16,8 @@ export interface PlaceOptions extends PictureOptions {
   readonly only?: readonly number[];
   /** Whether the genital and anal area is drawn; if not, what is there is not named either. */
   readonly intimate?: boolean;
+  /** The number of a procedure by its index; its place in the note where nothing is said. */
+  readonly numberOf?: (index: number) => number;
   /** What a site is called; as in the note where nothing is said. */
   readonly nameOf?: (index: number) => string | undefined;
 }
@@ -34,11 +36,9 @@ interface Placed {
  * Where on the body the procedures of a note are: each a number at an area, never at a point. What the words of the
  * note leave open is shown wherever it may be; what can't be placed is named below. Undefined where nothing is shown.
  */
-export function placePicture(
-  note: Note,
-  tables: Tables,
-  { id = 'place', linked = false, language = 'en', only, intimate = true, nameOf }: PlaceOptions = {},
-): Picture | undefined {
+export function placePicture(note: Note, tables: Tables, options: PlaceOptions = {}): Picture | undefined {
+  const { id = 'place', linked = false, language = 'en', only, intimate = true, nameOf } = options;
+  const { numberOf = (index: number) => index + 1 } = options;
   const { title, hint, unnamed, head, not, viewOf } = placeWordings[language];
   const placed = (note.procedures ?? [])
     .map((procedure, index) => placedOf(procedure, index, tables))
@@ -48,22 +48,22 @@ export function placePicture(
   if (placed.length === 0) return undefined;
   const shownOn = ({ spots, why }: Placed): string =>
     why === undefined ? [...new Set(spots.map(({ view, of }) => viewOf(view, of)))].join('; ') : not[why];
-  const rows = placed.map((one) => [String(one.index + 1), one.name, shownOn(one)]);
+  const rows = placed.map((one) => [String(numberOf(one.index)), one.name, shownOn(one)]);
   const alternative = rows.map(([number, name, where]) => `${number}. ${name}: ${where}.`).join(' ');
   const marks = placed.map(({ index, name, start }) => ({
-    ...{ procedure: index, start },
-    name: `${index + 1}. ${name}`,
+    ...{ procedure: index, start, number: numberOf(index) },
+    name: `${numberOf(index)}. ${name}`,
   }));
+  const spots = placed.flatMap((one) => one.spots);
+  const drawing = { id, linked, language, title, alternative: `${hint} ${alternative}`, marks };
   return {
     title,
-    alternative: `${hint} ${alternative}`,
-    svg: drawPlaces(
-      placed.flatMap(({ spots }) => spots),
-      { id, linked, language, title, alternative, marks },
-    ),
+    hint,
+    alternative: drawing.alternative,
+    svg: spots.length === 0 ? '' : drawPlaces(spots, drawing),
     table: { head, rows },
     notDrawn: placed.flatMap((one) =>
-      one.why === undefined ? [] : [`${one.index + 1}. ${one.name}: ${not[one.why]}.`],
+      one.why === undefined ? [] : [`${numberOf(one.index)}. ${one.name}: ${not[one.why]}.`],
     ),
   };
 }

@@ -3,6 +3,7 @@ import type { Plan } from '../../followup/schedule.ts';
 import { daysBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { joined } from '../from-note.ts';
+import { plain } from '../one-line.ts';
 import { markGroup, svgOf, type Picture, type PictureOptions } from './picture.ts';
 import { cutTo, element, hatching, paper, widthOf, words } from './svg.ts';
 
@@ -49,7 +50,7 @@ export function timePicture(
   const rows = plan.planned.flatMap((one) => rowOf(one, today)).sort(byDay);
   const undated = plan.undated
     .filter(({ kind }) => kind !== 'dressing change')
-    .map((one) => `No day: ${joined([one.kind, placeOf(one)])}: ${one.why}.`);
+    .map((one) => plain(`No day: ${joined([one.kind, placeOf(one)])}: ${one.why}.`));
   if (visit === undefined || rows.length + undated.length === 0) return undefined;
   const title = 'What falls due';
   const alternative = [
@@ -90,7 +91,7 @@ function rowOf(one: Planned, today: IsoDate | undefined): readonly TimeRow[] {
 const byDay = (a: TimeRow, b: TimeRow): number => (a.from === b.from ? 0 : a.from < b.from ? -1 : 1);
 
 const placeOf = ({ site, label }: Pick<TimeRow, 'site' | 'label'>): string | undefined =>
-  joined([site, label === undefined ? undefined : `specimen ${label}`]);
+  joined([site, label === undefined ? undefined : `specimen ${label}`].map((part) => part && plain(part)));
 
 /** State and days of an item in words. */
 function whenText(row: TimeRow): string {

@@ -1,4 +1,5 @@
-import { escapedHtml, htmlPage } from '../html.ts';
+import { escapedHtml, htmlPage, tag } from '../html.ts';
+import { figureHtml } from '../pictures/picture.ts';
 import type { Format } from '../format.ts';
 import { plain } from '../one-line.ts';
 import type { Request, RequestRow, Requisition } from './requisition.ts';
@@ -9,7 +10,7 @@ const missing = 'not in the note';
 const check =
   'Compare request and container with the patient present: two identifiers, site and specimen have to be the same on both. The label goes on the container, not on its lid.';
 
-/** Requests as text, with the container labels behind them. */
+/** Requests as text, with the container labels after them. */
 function requisitionText({ practice, requests }: Requisition): string {
   const from = practice.length === 0 ? '' : `${plain(practice.join(', '))}\n`;
   const parts = requests.map(
@@ -24,32 +25,56 @@ function rowText({ name, text, hint = missing }: RequestRow, width: number): str
   return `  ${`${name}:`.padEnd(width)} ${words}\n`;
 }
 
-/** Requests as a page for printing, each on a sheet of its own, and the labels at the end. */
-function requisitionHtml({ practice, requests }: Requisition): string {
-  const from = practice.length === 0 ? '' : `<p>${escapedHtml(plain(practice.join(', ')))}</p>\n`;
-  const sections = requests.map((request) => sectionHtml(request, from));
-  const labels = requests.map(
-    ({ label }) => `<table border="1" cellpadding="4">\n${label.map(rowHtml).join('\n')}\n</table>`,
-  );
-  const body = `${sections.join('\n')}
-<section>
-<h1>Container labels</h1>
-${labels.join('\n<p></p>\n')}
-</section>
-<footer>${check}</footer>`;
-  return htmlPage(title, 'en', body);
+/** A label of 30 × 70 mm; it grows where its words are long, since nothing of it may be cut off. */
+const style = `.label { box-sizing: border-box; width: 70mm; min-height: 30mm; padding: 1.5mm 2mm; margin: 0 0 4mm; border: 1px solid #000; font-size: 7.5pt; line-height: 1.25; break-inside: avoid; display: grid; grid-template-columns: 1fr 1fr; gap: 0 2mm; grid-auto-flow: dense; align-content: start; }
+.label h3, .label p { font-size: 1em; margin: 0; } .label .wide { grid-column: 1 / -1; }
+.blank { border-bottom: 1px solid #000; } .blank small { color: #444; }
+@media print { body { line-height: 1.25; } svg { max-height: 68mm; } }`;
+
+/** What may be long, and takes the whole width of a label. */
+const wide: ReadonlySet<string> = new Set(['Patient name', 'Site']);
+
+/** Requests as a page for printing, each on a sheet of its own, and the labels on one of theirs. */
+function requisitionHtml({ practice, requests, foot }: Requisition): string {
+  const from = practice.length === 0 ? [] : [tag('p', plain(practice.join(', ')))];
+  const body = [
+    '<main>',
+    tag('h1', title),
+    ...from,
+    ...requests.map(sectionHtml),
+    `<section>\n<h2>Container labels</h2>\n<p>${check}</p>`,
+    ...requests.map(labelHtml),
+    '</section>',
+    '</main>',
+  ];
+  return htmlPage(title, 'en', body.join('\n'), { foot, style });
 }
 
-const sectionHtml = ({ heading, rows }: Request, from: string): string => `<section style="break-after: page">
-<h1>${title}: ${escapedHtml(heading)}</h1>
-${from}<table>
+function sectionHtml({ heading, rows, place }: Request): string {
+  const picture = place();
+  return `<section class="sheet">
+${tag('h2', heading)}
+<table>
+<tbody>
 ${rows.map(rowHtml).join('\n')}
+</tbody>
 </table>
+${picture === undefined ? '' : figureHtml(picture)}
 </section>`;
+}
 
-function rowHtml({ name, text, hint = missing }: RequestRow): string {
-  const words = text === undefined ? `${blank} <small>(${hint})</small>` : escapedHtml(plain(text));
-  return `<tr><th align="left">${escapedHtml(name)}</th><td>${words}</td></tr>`;
+const rowHtml = (row: RequestRow): string =>
+  `<tr><th scope="row">${escapedHtml(row.name)}</th><td>${wordsHtml(row)}</td></tr>`;
+
+const labelHtml = ({ heading, label }: Request): string =>
+  `<div class="label">\n<h3 class="wide">${escapedHtml(heading)}</h3>\n${label.map(labelRow).join('\n')}\n</div>`;
+
+const labelRow = (row: RequestRow): string =>
+  `<p${wide.has(row.name) ? ' class="wide"' : ''}><b>${escapedHtml(row.name)}:</b> ${wordsHtml(row, '')}</p>`;
+
+function wordsHtml({ text, hint = missing }: RequestRow, why = `<small>(${hint})</small>`): string {
+  if (text !== undefined) return escapedHtml(plain(text));
+  return `<span class="blank">${'&nbsp;'.repeat(24)}${why}</span>`;
 }
 
 /** The forms of requests, the usual one first. */

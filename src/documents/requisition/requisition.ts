@@ -2,6 +2,8 @@ import type { Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
+import { placePicture } from '../pictures/place.ts';
+import type { Picture } from '../pictures/picture.ts';
 import { rowsIn } from '../../note/words/understood.ts';
 
 /** One line of a request: a name and what the note says. */
@@ -18,6 +20,10 @@ export interface Request {
   readonly heading: string;
   readonly rows: readonly RequestRow[];
   readonly label: readonly RequestRow[];
+  /** Of the container, from 1: the same on request, label and figure. */
+  readonly container: number;
+  /** Where it was taken, drawn when it is asked for. */
+  readonly place: () => Picture | undefined;
 }
 
 /** The requests of one visit. */
@@ -25,6 +31,8 @@ export interface Requisition {
   /** Of the practice; empty where it has not said. */
   readonly practice: readonly string[];
   readonly requests: readonly Request[];
+  /** Chart number and visit, for the foot of every page. */
+  readonly foot: string;
 }
 
 /**
@@ -32,16 +40,24 @@ export interface Requisition {
  * needs is in part the name, which stays in the chart: it is left open for the hand or the label printer.
  */
 export function requisitionOf(note: Note, tables: Tables): Requisition {
-  const sent = (note.procedures ?? []).flatMap((procedure) =>
+  const sent = (note.procedures ?? []).flatMap((procedure, index) =>
     (procedure.specimen ?? [])
       .filter(({ notSent }) => notSent === undefined || notSent.pending)
-      .map((specimen) => ({ procedure, specimen })),
+      .map((specimen) => ({ procedure, index, specimen })),
   );
   const { name, telephone } = tables.practice;
   return {
     practice: [name, telephone].filter((text) => text !== ''),
-    requests: sent.map(({ procedure, specimen }, index) => ({
-      heading: `Container ${index + 1} of ${sent.length}`,
+    foot:
+      joined([
+        saidAs('Chart number:', note.patient?.id) ?? 'No chart number',
+        saidAs('Visit:', note.visit),
+      ]) ?? '',
+    requests: sent.map(({ procedure, index, specimen }, at) => ({
+      heading: `Container ${at + 1} of ${sent.length}`,
+      container: at + 1,
+      place: () =>
+        placePicture(note, tables, { id: `place-${at + 1}`, only: [index], numberOf: () => at + 1 }),
       rows: requestRows(note, procedure, specimen, tables),
       label: labelRows(note, procedure, specimen),
     })),

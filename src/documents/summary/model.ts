@@ -1,6 +1,7 @@
 import type { Severity } from '../../note/tree/finding.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import type { Tables } from '../../practice/tables.ts';
+import type { Picture } from '../pictures/picture.ts';
 import { sentence } from '../from-note.ts';
 
 /** One thing that the note says, as a phrase that can stand in a paragraph: `Site: left upper back`. */
@@ -44,6 +45,15 @@ export interface SummaryModel {
   /** The practice file that was used, and each safety limit that it loosens. */
   readonly practice: readonly string[];
   readonly caution: string;
+  /** Pictures of it, drawn when they are asked for; no part of the data. */
+  readonly pictures: () => SummaryPictures;
+}
+
+/** What can be seen of a visit; each undefined where there is nothing to draw. */
+export interface SummaryPictures {
+  readonly place: Picture | undefined;
+  readonly dose: Picture | undefined;
+  readonly time: Picture | undefined;
 }
 
 /** What a summary is written with. */
@@ -66,20 +76,23 @@ export interface NoSummary {
 export interface Section {
   readonly heading: string;
   readonly rows: readonly string[];
+  /** The picture that belongs to it. */
+  readonly picture?: keyof SummaryPictures;
 }
 
 export const title = 'Procedure note';
 
 /** What comes behind the paragraphs of the procedures; sections with nothing to say are left out. */
 export function sectionsOf(model: SummaryModel): readonly Section[] {
-  return [
-    { heading: 'Local anesthetic of the visit', rows: model.dose },
+  const sections: readonly Section[] = [
+    { heading: 'Local anesthetic of the visit', rows: model.dose, picture: 'dose' },
     { heading: 'After the visit', rows: model.afterwards },
-    { heading: 'What happens next', rows: model.next },
+    { heading: 'What happens next', rows: model.next, picture: 'time' },
     { heading: 'Accepted, with the reason', rows: model.accepted.map(acceptedRow) },
     { heading: 'Open questions', rows: model.questions },
     { heading: 'Practice', rows: model.practice },
-  ].filter(({ rows }) => rows.length > 0);
+  ];
+  return sections.filter(({ rows }) => rows.length > 0);
 }
 
 /** The facts of a procedure as one paragraph. */

@@ -3,6 +3,11 @@ import type { Finding } from '../../note/tree/finding.ts';
 import type { Note } from '../../note/generated/types.ts';
 import { Lines } from '../../note/text/lines.ts';
 import type { Source } from '../../note/read.ts';
+import type { DoseJudgement } from '../../dose/judge.ts';
+import { planOf } from '../../followup/schedule.ts';
+import { dosePicture } from '../pictures/dose.ts';
+import { placePicture } from '../pictures/place.ts';
+import { timePicture } from '../pictures/time.ts';
 import { plain } from '../one-line.ts';
 import { caution } from '../caution.ts';
 import { said } from '../from-note.ts';
@@ -10,7 +15,7 @@ import { doseOf } from './dose.ts';
 import { headerOf } from './header.ts';
 import { practiceOf } from './practice.ts';
 import { factOf, questionOf } from './questions.ts';
-import type { NoSummary, Remark, SummaryContext, SummaryModel } from './model.ts';
+import type { NoSummary, Remark, SummaryContext, SummaryModel, SummaryPictures } from './model.ts';
 import { afterwardsOf, nextOf } from './next.ts';
 import { factsOf } from './procedure.ts';
 
@@ -44,6 +49,19 @@ export function summaryOf(
     questions: questionsOf(open),
     practice: practiceOf(context),
     caution,
+    pictures: () => picturesOf(note, dose, context),
+  };
+}
+
+function picturesOf(
+  note: Note,
+  dose: DoseJudgement | null,
+  { tables, today }: SummaryContext,
+): SummaryPictures {
+  return {
+    place: placePicture(note, tables),
+    dose: dose === null ? undefined : dosePicture(dose, tables),
+    time: timePicture({ visit: note.visit?.value?.date, plan: planOf(note, tables), today }),
   };
 }
 
