@@ -19,6 +19,8 @@ export interface AllergenRow extends WordRow {
   readonly anesthetics?: 'amide' | 'ester' | 'any';
   /** Where the word does not say enough, or the reaction is as a rule a rash under what was worn: a warning, no error. */
   readonly mild?: boolean;
+  /** Whether it is an allergy only where it is listed or called one: that skin reacts to stitches is no rare event. */
+  readonly onlyListed?: true;
 }
 
 /** What a patient's reaction or test says of an entry in the list of allergies. */
@@ -35,6 +37,9 @@ const substance = (
 const together: Sourced = { source: 'dermatology-nursing-antibiotics', mark: 'Q' };
 const acrylics: Sourced = { source: 'cyanoacrylate-patch-tests', mark: 'Q' };
 const resin: Sourced = { source: 'benzoin-2003', mark: 'Q' };
+/** Gelatin from cattle and pigs is named; of gut from sheep and cattle the source for its making speaks. */
+const mammals: Sourced = { source: 'alpha-gal-surgery', mark: 'Q2' };
+const polysorbates: Sourced = { source: 'polysorbate-memory', mark: 'M' };
 const glycolide: Sourced = { source: 'glycolide-sutures', mark: 'M' };
 /** Sources differ: some name a cross-reaction between parabens and PABA, others see none that matters. */
 const parabens: Sourced = { source: 'nus-parabens', mark: 'M' };
@@ -156,6 +161,9 @@ export const allergens: readonly AllergenRow[] = [
       'caine mix',
       'caine mix III',
       'local numbing medicine',
+      'locals',
+      'all locals',
+      'numbing locals',
       'numbing lotion',
     ],
     kind: 'class',
@@ -206,6 +214,18 @@ export const allergens: readonly AllergenRow[] = [
     ],
     { anesthetics: 'ester', crosses: [{ to: 'methylparaben', ...parabens }] },
   ),
+  substance(
+    'paraphenylenediamine',
+    [
+      'PPD hair dye',
+      'p-phenylenediamine',
+      'para-phenylenediamine',
+      'hair dye',
+      'oxidized hair dye',
+      'black henna',
+    ],
+    { anesthetics: 'ester' },
+  ),
   substance('methylparaben', [
     'paraben',
     'methyl paraben',
@@ -234,7 +254,11 @@ export const allergens: readonly AllergenRow[] = [
       mild: true,
     },
   ),
-  substance('benzyl alcohol', ['benzyl alcohol preservative']),
+  substance('benzyl alcohol', [
+    'benzyl alcohol preservative',
+    'bacteriostatic saline',
+    'bacteriostatic water',
+  ]),
   substance('sulfite', [
     'metabisulfite',
     'sodium metabisulfite',
@@ -318,6 +342,10 @@ export const allergens: readonly AllergenRow[] = [
       'hydrocolloid dressing',
       'plasters',
       'surgical dressing',
+      'butterfly strips',
+      'butterfly bandage',
+      'butterfly bandages',
+      'butterfly closures',
       'dressing retention tape',
       'retention tape',
       'adhesive island dressing',
@@ -374,6 +402,8 @@ export const allergens: readonly AllergenRow[] = [
     'silicone contact layer',
   ]),
   substance('latex', [
+    'NRL',
+    'natural rubber products',
     'rubber',
     'natural rubber',
     'natural rubber latex',
@@ -506,15 +536,21 @@ export const allergens: readonly AllergenRow[] = [
   substance('honey', ['bee products', 'propolis', 'medical honey', 'honey dressing']),
 
   // Topical antibiotics.
-  substance('bacitracin', ['bacitracin zinc', 'bacitracin ointment', 'bacitracin oint'], {
-    crosses: [
-      { to: 'neomycin', ...together },
-      { to: 'polymyxin', ...together },
-    ],
-  }),
+  substance(
+    'bacitracin',
+    ['baci', 'baci ointment', 'baci oint', 'bacitracin zinc', 'bacitracin ointment', 'bacitracin oint'],
+    {
+      crosses: [
+        { to: 'neomycin', ...together },
+        { to: 'polymyxin', ...together },
+      ],
+    },
+  ),
   substance(
     'neomycin',
     [
+      'neo ointment',
+      'neo/poly',
       'neomycin sulfate',
       'neomycin ointment',
       'framycetin',
@@ -564,6 +600,13 @@ export const allergens: readonly AllergenRow[] = [
       'topical antibiotic ointment',
       'triple antibiotic oint',
       'triple abx ointment',
+      'triple abx oint',
+      'triple abx',
+      'abx ointment',
+      'abx oint',
+      'abx cream',
+      'antibiotic oint',
+      'antibiotic salve',
     ],
     { covers: ['bacitracin', 'neomycin', 'polymyxin'] },
   ),
@@ -592,7 +635,6 @@ export const allergens: readonly AllergenRow[] = [
     'topical steroids',
     'topical corticosteroids',
     'corticosteroids',
-    'triamcinolone',
     'clobetasol',
     'budesonide',
     'tixocortol',
@@ -608,9 +650,21 @@ export const allergens: readonly AllergenRow[] = [
     'hydrocortisone cream',
     'steroids',
     'steroid',
+    'steroid shots',
+    'steroid injection',
+    'steroid injections',
+    'cortisone shot',
   ]),
+  substance('triamcinolone', ['triamcinolone acetonide', 'triamcinolone injection', 'triamcinolone inj'], {
+    covers: ['corticosteroid'],
+  }),
+  substance('polysorbate', ['polysorbate 80', 'polysorbate 20'], {
+    crosses: [{ to: 'polyethylene glycol', ...polysorbates }],
+  }),
   substance('propylene glycol', ['propylene glycol topical']),
-  substance('polyethylene glycol', ['PEG', 'macrogol', 'polysorbate']),
+  substance('polyethylene glycol', ['PEG', 'macrogol'], {
+    crosses: [{ to: 'polysorbate', ...polysorbates }],
+  }),
   substance('isothiazolinone', [
     'methylisothiazolinone',
     'MI/MCI',
@@ -757,25 +811,40 @@ export const allergens: readonly AllergenRow[] = [
   substance('gelatin', [
     'gelatine',
     'porcine gelatin',
-    'alpha-gal',
-    'pork',
-    'mammalian meat',
-    'beef',
     'bovine gelatin',
-    'galactose-alpha-1,3-galactose',
-    'red meat',
-    'alpha gal',
-    'mammalian products',
-    'alpha gal syndrome',
-    'alpha-gal syndrome',
     'gelatin sponge',
-    'pork products',
-    'bovine products',
-    'red meat allergy',
-    'tick bite meat allergy',
     'gelatin matrix with thrombin',
     'gelatin foam',
   ]),
+  substance(
+    'alpha-gal',
+    [
+      'alpha gal',
+      'alpha-gal syndrome',
+      'alpha gal syndrome',
+      'alpha-gal allergy',
+      'AGS',
+      'galactose-alpha-1,3-galactose',
+      'mammalian meat',
+      'mammalian products',
+      'mammal products',
+      'red meat',
+      'red meat allergy',
+      'tick bite meat allergy',
+      'pork',
+      'beef',
+      'pork products',
+      'bovine products',
+    ],
+    {
+      covers: ['gelatin'],
+      crosses: [
+        { to: 'gut', ...mammals },
+        { to: 'collagen', ...mammals },
+        { to: 'thrombin', ...mammals },
+      ],
+    },
+  ),
   substance('collagen', [
     'bovine collagen',
     'collagen implants',
@@ -793,7 +862,46 @@ export const allergens: readonly AllergenRow[] = [
     'recombinant thrombin',
   ]),
 
+  substance(
+    'elastic bandage',
+    [
+      'elastic bandages',
+      'elastic wraps',
+      'elastic wrap',
+      'compression bandages',
+      'elastic waistbands',
+      'elastic',
+    ],
+    { covers: ['latex'], mild: true },
+  ),
+
   // What stitches are made of.
+  {
+    name: 'sutures',
+    synonyms: [
+      'suture',
+      'stitches',
+      'stitch',
+      'suture material',
+      'suture materials',
+      'all sutures',
+      'surgical thread',
+    ],
+    kind: 'substance',
+    covers: [
+      'nylon',
+      'polypropylene',
+      'polyester',
+      'silk',
+      'polyglactin',
+      'polyglycolic acid',
+      'polydioxanone',
+      'poliglecaprone',
+      'gut',
+    ],
+    mild: true,
+    onlyListed: true,
+  },
   substance('nylon', ['polyamide', 'nylon suture', 'nylon stitches', 'nylon sutures']),
   substance('polypropylene', ['polypropylene suture', 'blue sutures', 'polypropylene mesh']),
   substance('polyester', []),

@@ -130,7 +130,15 @@ export const dressings = marked<DressingRow>(meaning, [
   },
   {
     name: 'bacitracin',
-    synonyms: ['bacitracin ointment', 'bacitracin zinc', 'bacitracin zinc ointment', 'bacitracin zinc oint'],
+    synonyms: [
+      'baci',
+      'baci ointment',
+      'baci oint',
+      'bacitracin ointment',
+      'bacitracin zinc',
+      'bacitracin zinc ointment',
+      'bacitracin zinc oint',
+    ],
     ointment: true,
     contains: ['bacitracin'],
   },

@@ -8,8 +8,10 @@ export type Concern =
   | 'forbidden'
   /** It lies in the head: no monopolar current on head and neck. */
   | 'cochlear'
-  /** An electronic device for which no rule was read: ask first. */
+  /** An electronic device that a current may disturb without harm, or that comes off: ask first. */
   | 'ask'
+  /** An implanted device on which the patient depends, and for which no rule was read. */
+  | 'unruled'
   | 'passive'
   | 'none'
   | 'unknown';
@@ -20,6 +22,7 @@ export interface ImplantRow extends WordRow, Sourced {
 
 const passive = { concern: 'passive', source: 'device-memory', mark: 'M' } as const;
 const ask = { concern: 'ask', source: 'device-memory', mark: 'M' } as const;
+const unruled = { concern: 'unruled', source: 'format', mark: 'format' } as const;
 const stimulator = { concern: 'forbidden', source: 'nerve-stimulators-2019', mark: 'Q' } as const;
 
 export const implants: readonly ImplantRow[] = [
@@ -65,6 +68,12 @@ export const implants: readonly ImplantRow[] = [
   {
     name: 'pacemaker',
     synonyms: [
+      'paced rhythm',
+      'paced',
+      'ventricular paced',
+      'V-paced',
+      'pacer placed',
+      'pacer dependent',
       'PPM',
       'PM',
       'pace maker',
@@ -196,6 +205,10 @@ export const implants: readonly ImplantRow[] = [
   {
     name: 'spinal cord stimulator',
     synonyms: [
+      'spinal stim',
+      'spine stim',
+      'SCS stim',
+      'spinal cord stim',
       'SCS',
       'spinal stimulator',
       'dorsal column stimulator',
@@ -215,6 +228,8 @@ export const implants: readonly ImplantRow[] = [
   {
     name: 'vagus nerve stimulator',
     synonyms: [
+      'vagal stim',
+      'vagus stim',
       'VNS',
       'vagal nerve stimulator',
       'vagus stimulator',
@@ -229,6 +244,8 @@ export const implants: readonly ImplantRow[] = [
   {
     name: 'sacral nerve stimulator',
     synonyms: [
+      'sacral stim',
+      'bladder stim',
       'sacral stimulator',
       'sacral neuromodulator',
       'sacral neurostimulator',
@@ -276,6 +293,8 @@ export const implants: readonly ImplantRow[] = [
   {
     name: 'nerve stimulator',
     synonyms: [
+      'nerve stim',
+      'implanted stim',
       'neurostimulator',
       'stimulator',
       'neuromodulator',
@@ -388,11 +407,19 @@ export const implants: readonly ImplantRow[] = [
       'RVAD',
       'total artificial heart',
     ],
-    ...ask,
+    ...unruled,
   },
   {
     name: 'insulin pump',
     synonyms: [
+      'insulin via pump',
+      'insulin by pump',
+      'insulin per pump',
+      'on pump',
+      'on a pump',
+      'via pump',
+      'by pump',
+      'pump therapy',
       'continuous glucose monitor',
       'CGM',
       'glucose monitor',
@@ -409,8 +436,35 @@ export const implants: readonly ImplantRow[] = [
     ...ask,
   },
   {
+    name: 'device that nobody could name',
+    synonyms: [
+      'unknown device',
+      'some device',
+      'box under skin',
+      'box under the skin',
+      'box in chest',
+      'box in the chest',
+      'device in chest',
+      'device in the chest',
+      'device under skin',
+      'device under the skin',
+      'battery in chest',
+      'battery under skin',
+      'generator in chest',
+      'something implanted',
+      'EEG electrodes',
+      'implanted electrodes',
+      'scalp electrodes',
+      'wires left in',
+    ],
+    ...unruled,
+  },
+  {
     name: 'drug pump',
     synonyms: [
+      'intrathecal morphine pump',
+      'intrathecal',
+      'IT pump',
       'intrathecal pump',
       'baclofen pump',
       'pain pump',
@@ -426,7 +480,7 @@ export const implants: readonly ImplantRow[] = [
       'intrathecal pain pump',
       'ITB pump',
     ],
-    ...ask,
+    ...unruled,
   },
   {
     name: 'programmable shunt',

@@ -7,11 +7,11 @@ import { format } from '../sources.ts';
 
 /** What says in a sentence that somebody reacted to something. */
 const tells =
-  /\b(?:allerg(?:y|ic|ies)|anaphyla\w*|hives|urticaria|welts?|rxns?|react(?:ion|ions|ed|s)?|hypersensitiv\w*)\b/i;
+  /\b(?:allerg(?:y|ic|ies)|anaphyla\w*|hives|urticaria|welts?|rxns?|react(?:ion|ions|ed|s)?|hypersensitiv\w*|(?:alert|allergy|medical|red) bracelet|bracelet says|(?:skin|patch|prick) test (?:was )?positive|positive (?:\w+ )?(?:skin|patch|prick )?test)\b/i;
 
 /** What was seen, which says so only with what it came from. */
 const signs =
-  '(?:rash|itch\\w*|swell\\w*|swollen|blister\\w*|dermatitis|eczema|redness|wheez\\w*|angioedema|edema)';
+  '(?:rash|itch\\w*|swell\\w*|swollen|blister\\w*|dermatitis|contact derm|eczema|redness|wheez\\w*|angioedema|edema)';
 const seenFrom = new RegExp(`\\b${signs}\\b[^.;,]*\\b(?:from|after|to|with|under|w)\\b[^.;,]{0,20}$`, 'i');
 const sign = new RegExp(`\\b${signs}\\b`, 'i');
 const causes = /\b(?:cause[sd]?|gives?|gave|gets?|got|breaks? out)\b/i;
@@ -34,16 +34,23 @@ function isAllergy({ leaf, from, to, why }: Told<AllergyRow>): boolean {
 const isListed = (names: readonly string[], allergies: Allergies, listed: ReadonlySet<string>): boolean =>
   names.some((name) => allergies.agents.has(name) || allergies.substances.has(name) || listed.has(name));
 
-/** Whether what is named can be met here at all. */
-const matters = ({ row }: Told<AllergyRow>): boolean =>
-  row.of === 'agents' || row.allergen.kind === 'substance' || row.allergen.kind === 'class';
+/** Whether the words beside a name call it an allergy. */
+const isCalledAllergy = ({ leaf: { value = '' }, from, to }: Told<AllergyRow>): boolean =>
+  /^ ?(?:\w+ )?allerg/i.test(value.slice(to)) || /allerg\w*(?: \w+){0,2} $/i.test(value.slice(0, from));
 
-const tellsOrSign = new RegExp(`${tells.source}|${sign.source}`, 'i');
+/** Whether what is named can be met here at all. */
+const matters = (told: Told<AllergyRow>): boolean => {
+  const { row } = told;
+  if (row.of === 'agents') return true;
+  const { kind, onlyListed } = row.allergen;
+  if (onlyListed === true && !isCalledAllergy(told)) return false;
+  return kind === 'substance' || kind === 'class';
+};
 
 /** Whether any text of a note can tell of a reaction: most have no word of one. */
 const isAnyTold = (subject: Subject): boolean =>
-  [...patientTexts(subject).leaves, ...(subject.note.patient?.skin ?? [])].some(({ value = '' }) =>
-    tellsOrSign.test(value),
+  [...patientTexts(subject).leaves, ...(subject.note.patient?.skin ?? [])].some(
+    ({ value = '' }) => tells.test(value) || sign.test(value),
   );
 
 function notListed(subject: Subject): readonly Report[] {

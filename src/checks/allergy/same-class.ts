@@ -26,11 +26,12 @@ export const check: Check = {
   code: 'allergy/same-class',
   severity: 'warning',
   title: 'An anesthetic of the class to which the patient is allergic',
-  why: 'Labels forbid amides after a reaction to any amide. Esters become para-aminobenzoic acid or, of chloroprocaine, a kin of it; labels forbid them all to who is allergic to it. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
+  why: 'Labels forbid amides after a reaction to any amide. Esters become para-aminobenzoic acid or, of chloroprocaine, a kin of it; labels forbid them all to who is allergic to it. Hair dye with paraphenylenediamine is of the same group. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
   sources: [
     { source: 'us-label-amide-contraindication', mark: 'Q' },
     { source: 'wikem-local-anesthetics', mark: 'Q' },
     { source: 'medscape-anesthetic-allergy', mark: 'Q' },
+    { source: 'para-group', mark: 'Q2' },
   ],
   messages: {
     amide:

@@ -13,8 +13,9 @@ import { format } from '../sources.ts';
 /** How the names of local anesthetics end, so that one in no table is not passed over. */
 const namesCaine = (text: string): boolean => /\p{L}caines?(?!\p{L})/iu.test(text);
 
-/** Shorter words are too near to too many others. */
+/** Shorter words are too near to too many others, unless they are surely a slip of one. */
 const shortest = 6;
+const shortestSure = 4;
 
 /** What is said of an allergy without naming another. */
 const aside =
@@ -41,10 +42,10 @@ const isIrrelevant = (row: AllergyRow): boolean =>
 function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | undefined {
   if (itemsOf(text).every(({ word }) => tables.irrelevantDrug.test(word))) return undefined;
   const near =
-    text.length < shortest
+    text.length < shortestSure
       ? undefined
       : nearest(text, wordsLike(text, tables), (word) => meantBy(word, tables));
-  if (near !== undefined) {
+  if (near !== undefined && (text.length >= shortest || near.sure)) {
     const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
     const args = { text, word: near.word };
     const form = near.sure ? 'meant' : 'main';

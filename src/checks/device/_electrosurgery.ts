@@ -19,7 +19,13 @@ export interface Device {
 }
 
 /** What a word may stand for that current can harm. */
-const atRisk: ReadonlySet<Concern> = new Set<Concern>(['forbidden', 'pacemaker', 'cochlear', 'ask']);
+const atRisk: ReadonlySet<Concern> = new Set<Concern>([
+  'forbidden',
+  'pacemaker',
+  'cochlear',
+  'ask',
+  'unruled',
+]);
 
 /** An entry as one text, so that its place may answer: `{pacemaker: removed 2019}`. */
 function entryText({ kind, where }: Implant, { implants }: Subject['tables']): string {

@@ -18,6 +18,7 @@ type Form =
   | 'cochlearFar'
   | 'cochlearUnknown'
   | 'ask'
+  | 'unruled'
   | 'open'
   | 'openAsk';
 
@@ -43,6 +44,7 @@ function verdictOn(device: Device, procedure: Procedure | undefined, subject: Su
   if (concern === 'forbidden') return { device, severity: 'error', form: 'forbidden' };
   if (concern === 'pacemaker') return onPacemaker(device, procedure, subject);
   if (concern === 'cochlear') return onCochlear(device, procedure, subject);
+  if (concern === 'unruled') return { device, severity: 'warning', form: 'unruled' };
   return concern === 'ask' ? { device, severity: 'information', form: 'ask' } : undefined;
 }
 
@@ -127,6 +129,7 @@ export const check: Check = {
     cochlearUnknown:
       '`{word}` with {device}: the site is not known here. On head or neck a review of 2017 advises against monopolar current, on weak evidence.{unsaid}',
     ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
+    unruled: `\`{word}\` with {device}, which may depend on its electronics: no rule was found for it, as for a device that is not known. Ask its maker or the clinic that looks after it before current is used. ${instead}{unsaid}`,
     open: `\`{word}\`: whether the patient has {device} is left open in the note.{unsaid} Ask before current is used, and write what it is. ${instead}`,
     openAsk:
       '`{word}`: whether the patient has {device} is left open in the note.{unsaid} Ask, and write what it is.',

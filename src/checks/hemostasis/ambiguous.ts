@@ -5,7 +5,7 @@ import { rowsIn } from '../words.ts';
 import { specify } from './_specify.ts';
 import { format } from '../sources.ts';
 
-const concerns: ReadonlySet<string> = new Set(['forbidden', 'pacemaker', 'cochlear', 'ask']);
+const concerns: ReadonlySet<string> = new Set(['forbidden', 'pacemaker', 'cochlear', 'ask', 'unruled']);
 
 /** Whether the patient has a device for which the word is judged, and specified, elsewhere. */
 const hasDevice = ({ note, tables }: Subject): boolean =>

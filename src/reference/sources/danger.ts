@@ -113,6 +113,13 @@ export const dangerSources = {
   'biopsy-guide-afp': 'Am Fam Physician 2011;84:995-1002: skin biopsy techniques',
   'biopsy-msd': 'MSD Manual Professional, diagnostic tests for skin disorders: biopsy',
   'melanoma-aad': 'American Academy of Dermatology, Melanoma: biopsy recommendations',
+  'alpha-gal-surgery':
+    'PMC11216800, alpha-gal syndrome in surgery: gelatin and other products of cattle and pigs; a page on gut sutures: made of the intestines of sheep or goats',
+  'polysorbate-memory': 'that polysorbates and polyethylene glycol are akin, from memory',
+  'para-group':
+    'Arch Med Sci 2021;17:714-723 (abstract): paraphenylenediamine and other allergens with an amino group in the para position can react across',
+  'us-label-triamcinolone':
+    'US prescribing information, triamcinolone acetonide injectable suspension 40 mg/mL, description: 0.99% benzyl alcohol, 0.04% polysorbate 80 (DailyMed 4015ad7d)',
   'empty-containers':
     'Study of 270,754 skin specimens in ten years (abstract): 83 containers came empty, and 28% of those biopsies were repeated',
   'histology-rejection':

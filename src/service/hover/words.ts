@@ -53,6 +53,8 @@ const concerns: Readonly<Record<Concern, string>> = {
   forbidden: 'No electrosurgical current at all. Heat cautery passes no current through the patient.',
   cochlear: 'No monopolar current on head and neck.',
   ask: 'No rule was found for current with it: ask its maker or the clinic that looks after it.',
+  unruled:
+    'The patient may depend on it, and no rule was found for current with it: ask its maker or the clinic that looks after it.',
   passive: 'Not an electronic device; current does not disturb it.',
   none: 'No implant.',
   unknown: 'Not known: find out before current is used.',

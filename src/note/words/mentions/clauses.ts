@@ -137,10 +137,14 @@ class Cutter<Row> {
 
   /** A heading governs what follows its colon; after a name the colon is followed by what is said of it. */
   private colon(): void {
-    const { parts } = this.current;
+    const { parts, link } = this.current;
     const named = parts.some(({ name }) => name);
+    // "Stent removed? No - pacemaker placed": the answer governs nothing after it.
     const governs =
-      !named && (rolesOf(parts) & (opening | role.relative)) !== 0 && (rolesOf(parts) & role.none) === 0;
+      link !== 'question' &&
+      !named &&
+      (rolesOf(parts) & (opening | role.relative)) !== 0 &&
+      (rolesOf(parts) & role.none) === 0;
     if (!governs) this.end(named ? 'answer' : 'stop');
   }
 

@@ -258,6 +258,7 @@ export const cueWords: readonly CueWords[] = [
     words:
       'but|however|although|though|then|now|yet|whereas|while|nevertheless|nonetheless|even so|instead|only',
   },
+  { does: 'contrast', kinds: ['use'], words: 'so|therefore|thus|hence' },
   {
     does: 'asked',
     words:
@@ -333,7 +334,12 @@ export const cueWords: readonly CueWords[] = [
     answers: true,
     words: 'normal|tested normal|wnl|within normal limits',
   },
-  { does: 'tail', kinds: ['condition'], words: 'disease|syndrome|disorder|phenomenon|diagnosis|symptoms' },
+  {
+    does: 'tail',
+    kinds: ['condition'],
+    words:
+      'disease|syndrome|disorder|phenomenon|diagnosis|symptoms|tested|test|tests|level|levels|screen|screening|activity',
+  },
   { does: 'tail', kinds: ['medicine'], words: 'use|therapy|currently|now|usage|anymore' },
   {
     does: 'trail',

@@ -1,4 +1,4 @@
-import { answers, kindred, orders, role, type Roles } from './cue-index.ts';
+import { answers, kindred, orders, role, turns, type Roles } from './cue-index.ts';
 import { hasRole, longest, type Clause } from './clauses.ts';
 import type { Part } from './parts.ts';
 
@@ -36,6 +36,7 @@ export function governedIn<Row>({ parts }: Clause<Row>): Governed {
       open |= part.roles & governing;
       order ||= hasRole(part, orders);
     } else for (const name of names) denied.set(name, whyOf(part));
+    if (after !== undefined && leavesRest(parts, at)) open |= part.roles & governing;
   });
   return { denied, open, order };
 }
@@ -81,8 +82,19 @@ function listAfter<Row>(parts: readonly Part<Row>[], at: number): readonly numbe
   const list = readList(parts, at);
   if (list === undefined || (hasRole(cue, orders) && !list.tail)) return undefined;
   const joined = list.items.at(-1)?.by === 'or' || list.items.at(-1)?.by === 'and';
+  if (isTurning(cue, list)) return surely([list.items[0]!]);
   const sameKind = hasRole(cue, kindred) || (list.tail && joined);
   return surely(sameKind ? list.items.map(asNames) : list.items);
+}
+
+/** "Not a pacemaker, an ICD": a bare "not" before names with nothing but commas between is about the first alone. */
+const isTurning = <Row>(cue: Part<Row>, { items }: List): boolean =>
+  hasRole(cue, turns) && items.length > 1 && items.slice(1).every(({ by }) => by === 'comma');
+
+/** Whether names after a bare "not" are left open. */
+function leavesRest<Row>(parts: readonly Part<Row>[], at: number): boolean {
+  const list = hasRole(parts[at]!, turns) ? readList(parts, at) : undefined;
+  return list !== undefined && isTurning(parts[at]!, list);
 }
 
 /** Of what is called an allergy every word is the name of one. */
