@@ -5,13 +5,44 @@ import type { Sourced, WordRow } from './types.ts';
 export interface BloodThinnerRow extends WordRow, Sourced {
   /** Its name in Spanish. */
   readonly spanish: string;
+  /** What was read of bleeding after skin surgery under it; absent where nothing says that it bleeds more. */
+  readonly bleeding?: Sourced;
 }
+
+/** Warfarin alone was a risk of its own in a study of 5950 lesions, aspirin was not. */
+const warfarin: Sourced = { source: 'warfarin-skin-surgery-2007', mark: 'Q' };
+/** A secondary page gives every anticoagulated patient a pressure dressing. */
+const anticoagulant: Sourced = { source: 'pressure-dressing-page', mark: 'Q2' };
+
+const bleeding: ReadonlyMap<string, Sourced> = new Map([
+  ...['warfarin', 'acenocoumarol', 'phenprocoumon'].map((name): [string, Sourced] => [name, warfarin]),
+  ...[
+    'apixaban',
+    'rivaroxaban',
+    'edoxaban',
+    'dabigatran',
+    'heparin',
+    'enoxaparin',
+    'low-molecular-weight heparin',
+    'dalteparin',
+    'tinzaparin',
+    'fondaparinux',
+    'argatroban',
+    'bivalirudin',
+    'blood thinner',
+  ].map((name): [string, Sourced] => [name, anticoagulant]),
+  ...['clopidogrel', 'prasugrel', 'ticagrelor', 'ticlopidine', 'vorapaxar'].map((name): [string, Sourced] => [
+    name,
+    common,
+  ]),
+]);
 
 const thinner = (name: string, spanish: string, ...synonyms: readonly string[]): BloodThinnerRow => ({
   ...common,
   name,
   spanish,
   synonyms,
+  ...(bleeding.has(name) ? { bleeding: bleeding.get(name)! } : {}),
 });
 
 export const bloodThinners: readonly BloodThinnerRow[] = [
@@ -111,6 +142,7 @@ export const bloodThinners: readonly BloodThinnerRow[] = [
     'vitamin K antagonist',
     'VKA',
     'thinners',
+    'bloodthinners',
     'anticoag',
     'anticoags',
   ),

@@ -120,6 +120,10 @@ export const dangerSources = {
     'Arch Med Sci 2021;17:714-723 (abstract): paraphenylenediamine and other allergens with an amino group in the para position can react across',
   'us-label-triamcinolone':
     'US prescribing information, triamcinolone acetonide injectable suspension 40 mg/mL, description: 0.99% benzyl alcohol, 0.04% polysorbate 80 (DailyMed 4015ad7d)',
+  'warfarin-skin-surgery-2007':
+    'Dixon AJ et al., Br J Surg 2007;94:1356-1360 (abstract): 5950 skin lesions, bleeding 0.7% overall and 2.5% with warfarin, aspirin no risk of its own; INR above 3.0 lowered first',
+  'pressure-dressing-page':
+    'Secondary page on dressings after skin surgery: a pressure dressing for 12 to 24 hours with anticoagulants',
   'empty-containers':
     'Study of 270,754 skin specimens in ten years (abstract): 83 containers came empty, and 28% of those biopsies were repeated',
   'histology-rejection':
