@@ -19,6 +19,8 @@ export interface AllergenRow extends WordRow {
   readonly anesthetics?: 'amide' | 'ester' | 'any';
   /** Where the word does not say enough, or the reaction is as a rule a rash under what was worn: a warning, no error. */
   readonly mild?: boolean;
+  /** What else is in what is injected under this name. */
+  readonly holds?: readonly Crossing[];
   /** Whether it is an allergy only where it is listed or called one: that skin reacts to stitches is no rare event. */
   readonly onlyListed?: true;
 }
@@ -31,7 +33,7 @@ export interface ReactionRow extends WordRow {
 const substance = (
   name: string,
   synonyms: readonly string[],
-  more: Partial<Pick<AllergenRow, 'covers' | 'crosses' | 'anesthetics' | 'mild'>> = {},
+  more: Partial<Pick<AllergenRow, 'covers' | 'crosses' | 'anesthetics' | 'mild' | 'holds'>> = {},
 ): AllergenRow => ({ name, synonyms, kind: 'substance', ...more });
 
 const together: Sourced = { source: 'dermatology-nursing-antibiotics', mark: 'Q' };
@@ -254,11 +256,7 @@ export const allergens: readonly AllergenRow[] = [
       mild: true,
     },
   ),
-  substance('benzyl alcohol', [
-    'benzyl alcohol preservative',
-    'bacteriostatic saline',
-    'bacteriostatic water',
-  ]),
+  substance('benzyl alcohol', ['benzyl alcohol preservative']),
   substance('sulfite', [
     'metabisulfite',
     'sodium metabisulfite',
@@ -657,6 +655,10 @@ export const allergens: readonly AllergenRow[] = [
   ]),
   substance('triamcinolone', ['triamcinolone acetonide', 'triamcinolone injection', 'triamcinolone inj'], {
     covers: ['corticosteroid'],
+    holds: [
+      { to: 'benzyl alcohol', source: 'us-label-triamcinolone', mark: 'Q' },
+      { to: 'polysorbate', source: 'us-label-triamcinolone', mark: 'Q' },
+    ],
   }),
   substance('polysorbate', ['polysorbate 80', 'polysorbate 20'], {
     crosses: [{ to: 'polyethylene glycol', ...polysorbates }],

@@ -142,7 +142,6 @@ export const bloodThinners: readonly BloodThinnerRow[] = [
     'vitamin K antagonist',
     'VKA',
     'thinners',
-    'bloodthinners',
     'anticoag',
     'anticoags',
   ),

@@ -24,6 +24,18 @@ const reportOf = (at: Range, drug: string, named: Named): Report => ({
   related: entryOf(named),
 });
 
+/** What is in the vial besides the drug, of which a product may be free: a warning. */
+function heldIn(drug: Leaf<string>, allergies: Allergies, { tables }: Subject): Report | undefined {
+  for (const { row, answer } of readMentions(drug.value ?? '', allergyNames(tables)))
+    for (const { to } of answer === 'denied' || row.of !== 'allergens' ? [] : (row.allergen.holds ?? [])) {
+      const named = allergies.substances.get(to);
+      if (named === undefined) continue;
+      const args = { drug: drug.text, substance: to, allergy: named.word };
+      return { at: drug, form: 'holds', severity: 'warning', args, related: entryOf(named) };
+    }
+  return undefined;
+}
+
 function known(drug: Leaf<string>, allergies: Allergies, subject: Subject): Report | undefined {
   for (const name of allergensIn(drug.value ?? '', subject)) {
     const named = allergies.substances.get(name);
@@ -87,7 +99,10 @@ function judge(subject: Subject): readonly Report[] {
     ...(note.events ?? []).map(({ action }) => action),
   ];
   return [
-    ...drugs.flatMap((drug) => known(drug, allergies, subject) ?? byName(drug, subject) ?? []),
+    ...drugs.flatMap(
+      (drug) =>
+        known(drug, allergies, subject) ?? heldIn(drug, allergies, subject) ?? byName(drug, subject) ?? [],
+    ),
     ...texts.flatMap((leaf) => toldOf(leaf, allergies, subject)),
   ];
 }
@@ -97,11 +112,13 @@ export const check: Check = {
   severity: 'error',
   title: 'An injected drug to which the patient is allergic',
   why: 'What is injected can not be wiped off, and reaches the blood. A local anesthetic under `injected` is judged as an anesthetic.',
-  sources: [format],
+  sources: [format, { source: 'us-label-triamcinolone', mark: 'Q' }],
   messages: {
     main: '{drug} was injected, and the patient is listed as allergic to {allergy}. If it was given, watch for a reaction and tell the clinician; if not, correct the drug or the list.',
     eased:
       '{drug} was injected, and the list of allergies names {allergy}. Ask what happened, and choose another if in doubt.',
+    holds:
+      '{drug} was injected; its label lists {substance}, and the patient is listed as allergic to {allergy}. Read the vial, and ask what happened.',
     entry: 'the patient is listed as allergic to {allergy} here',
   },
   alternatives: { readAs: [] },

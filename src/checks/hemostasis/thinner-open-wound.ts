@@ -39,19 +39,19 @@ function find(subject: Subject): readonly Report[] {
   if (wounds.length === 0) return [];
   const told = patientTexts(subject)
     .told(thinnerNames(tables))
-    .filter(({ row }) => row.bleeding !== undefined)
+    .filter(({ row, why }) => row.bleeding !== undefined && why !== 'in the past')
     .sort(
       (one, other) => Number(other.row.bleeding?.mark === 'Q') - Number(one.row.bleeding?.mark === 'Q'),
     )[0];
   if (told === undefined) return [];
-  const { row, at } = told;
+  const { row, at, why } = told;
   return wounds.flatMap(({ hemostasis: [first] = [] }) =>
     first === undefined
       ? []
       : [
           {
             at: first,
-            severity: bounded('warning', row.bleeding?.mark ?? 'M'),
+            severity: bounded(why === 'not sure' ? 'information' : 'warning', row.bleeding?.mark ?? 'M'),
             args: { name: row.name },
             related: [{ ...at, form: 'medicine', args: { name: row.name } }],
           },

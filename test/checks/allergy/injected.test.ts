@@ -19,6 +19,12 @@ describe('allergy/injected', () => {
       flags(code, note(allergies, later(`⟦${drug}⟧`)), { severity: 'error' });
   });
 
+  it('warns of what its label lists besides the drug', () => {
+    flags(code, note('[benzyl alcohol]', later('⟦triamcinolone⟧')), { severity: 'warning' });
+    flags(code, note('[polysorbate 80]', later('⟦triamcinolone⟧')), { severity: 'warning' });
+    silent(code, note('[{to: benzyl alcohol, reaction: none}, nickel]', later('bleomycin')));
+  });
+
   it('is a warning where the entry is less than an allergy, or leaves it open', () => {
     flags(code, note('[{to: triamcinolone, reaction: racing heart}]', later('⟦triamcinolone⟧')), {
       severity: 'warning',

@@ -48,5 +48,6 @@ describe('hemostasis/thinner-open-wound', () => {
   it('is silent where the medicine is denied or over', () => {
     silent(code, quiet({ medications: 'no blood thinners' }));
     silent(code, quiet({ medications: 'warfarin stopped 2019' }));
+    silent(code, quiet({ medications: 'was on warfarin until 2021' }));
   });
 });

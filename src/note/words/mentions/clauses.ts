@@ -68,6 +68,12 @@ function answersTo<Row>(before: readonly Part<Row>[], parts: readonly Part<Row>[
   return answersBefore(parts);
 }
 
+/** Whether parts after a comma are of another person, who is named before it: "his wife, who has". */
+const goesOnAbout = <Row>(before: readonly Part<Row>[], [first]: readonly Part<Row>[]): boolean =>
+  first !== undefined &&
+  hasRole(first, role.which) &&
+  (rolesOf(before) & (role.relative | role.subject)) === role.relative;
+
 /** Whether parts say only what was done and when: "resected 2015". */
 const isWhen = <Row>(parts: readonly Part<Row>[]): boolean =>
   parts.some((part) => hasRole(part, role.auxiliary));
@@ -183,6 +189,7 @@ class Cutter<Row> {
     const next = this.segment(at + 1);
     if (next.length === 0) return at + 1;
     const { parts } = this.current;
+    if (goesOnAbout(parts, next)) return at + 1;
     if (parts.length > 0 && !next.some(({ name }) => name) && answersTo(parts, next)) return at + 1;
     if (!this.isTold(at + 1 + next.length) && parts.length < longest && isList(next) && isOpen(parts))
       parts.push(this.parts[at]!);

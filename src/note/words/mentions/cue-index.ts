@@ -7,7 +7,7 @@ export type Roles = number;
 
 const bits = (
   'denies none ended tolerated doubt keeps past family relative subject tells except contrast asked verb auxiliary place ' +
-  'reaction yes or and filler tail trail'
+  'reaction yes or and filler tail trail which'
 ).split(' ') as readonly Does[];
 
 const bitOf = (does: Does): Roles => 1 << bits.indexOf(does);

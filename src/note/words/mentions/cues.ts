@@ -46,6 +46,8 @@ export type Does =
   | 'filler'
   /** Says nothing after a name: "latex allergy". */
   | 'tail'
+  /** Goes on about the person before the comma: "his wife, who has". */
+  | 'which'
   /** Begins words that say when, how or why, and not of what. */
   | 'trail';
 
@@ -242,6 +244,11 @@ export const cueWords: readonly CueWords[] = [
       'family history of|family history|family hx of|family hx|fam hx of|fam hx|fhx|fhx of|fh|fh of|famhx|fam history|fam history of|f/h|runs in family|family member|family members|family',
   },
   { does: 'relative', words: relatives },
+  {
+    does: 'which',
+    words: 'who has|who had|who also has|who wears|who takes|who is on|who got|whose',
+  },
+  { does: 'past', kinds: ['medicine'], words: 'was on|was taking|had been on|had been taking' },
   { does: 'subject', words: 'pt|patient|he|she|both|self|herself|himself|them|they' },
   {
     does: 'tells',

@@ -54,6 +54,9 @@ const cases: Readonly<Record<string, readonly (readonly [text: string, ...answer
     ['denies rash from latex or tape', 'latex denied', 'adhesive denied'],
   ],
   implants: [
+    ['his wife, who has a pacemaker, waited outside', 'pacemaker denied'],
+    ['the patient, who has a pacemaker, came alone', 'pacemaker said'],
+    ['daughter, who has power of attorney, says pt has a pacemaker', 'pacemaker said'],
     ['not a pacemaker, an ICD', 'pacemaker denied', 'ICD unclear'],
     ['stents removed? no - pacemaker placed', 'stent denied', 'pacemaker said'],
     ['pacemaker', 'pacemaker said'],
