@@ -2,7 +2,7 @@ export default {
   entry: [
     'src/build/*.{ts,mjs}',
     'src/cli/wheal.ts',
-    'src/cli/main-check.ts',
+    'src/cli/main-*.ts',
     'src/editor/extension.ts',
     'src/editor/panel/client.ts',
     'src/checks/*/*.ts',

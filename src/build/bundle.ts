@@ -42,8 +42,9 @@ await build({
   banner: { js: '#!/usr/bin/env node' },
 });
 chmodSync(join(root, 'dist/wheal.cjs'), 0o755);
-await buildCore('wheal-core', 'src/cli/main.ts', ['check', 'summary']);
+await buildCore('wheal-core', 'src/cli/main-core.ts', ['check', 'summary']);
 await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
+await buildCore('wheal-fix', 'src/cli/main-fix.ts', ['check']);
 
 writeFileSync(join(root, 'dist', 'pages.json'), JSON.stringify(pagesOfChecks()));
 await build({

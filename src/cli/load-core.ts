@@ -2,15 +2,18 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Script } from 'node:vm';
 
-/** The bundles that hold everything but the process: all commands, or only the one that is run most. */
-export type Bundle = 'wheal-core' | 'wheal-check';
+/** The bundles that hold everything but the process: all commands, only the one that is run most, or that with its fixes. */
+export type Bundle = 'wheal-core' | 'wheal-check' | 'wheal-fix';
+
+const bundleFor = ([command, ...words]: readonly string[]): Bundle =>
+  command !== 'check' ? 'wheal-core' : words.includes('--fix') ? 'wheal-fix' : 'wheal-check';
 
 export const coreFile = (bundle: Bundle): string => `${bundle}.cjs`;
 
 /** Name of what Node has compiled of a bundle. */
 export const compiledFile = (bundle: Bundle): string => `${bundle}.compiled`;
 
-type Core = typeof import('./main.ts');
+type Core = typeof import('./main-core.ts');
 type Wrapped = (exports: object, require: NodeJS.Require, module: { exports: object }) => void;
 
 /** What a bundle stands in, on disk already: put around it at each start, its text would be copied. */
@@ -34,9 +37,9 @@ export function coreOf(script: Script, require: NodeJS.Require): Core {
   return module.exports as Core;
 }
 
-/** Loads what a command needs from the folder in which it lies. */
-export function loadCore(folder: string, command: string | undefined, require: NodeJS.Require): Core {
-  const bundle: Bundle = command === 'check' ? 'wheal-check' : 'wheal-core';
+/** Loads what a command line needs from the folder in which it lies. */
+export function loadCore(folder: string, argv: readonly string[], require: NodeJS.Require): Core {
+  const bundle = bundleFor(argv);
   return coreOf(coreScript(folder, bundle, compiledIn(folder, bundle)), require);
 }
 

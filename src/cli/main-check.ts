@@ -1,5 +1,5 @@
 import { commandLine, type Main } from './command-line.ts';
-import { check } from './commands/check.ts';
+import { checkWith } from './commands/check.ts';
 
 /** `wheal check` alone: it is run with every save and in every commit, and starts quicker without the others. */
-export const main: Main = commandLine(new Map([['check', check]]));
+export const main: Main = commandLine(new Map([['check', checkWith()]]));

@@ -27,8 +27,9 @@ describe('the wheal command as a process', () => {
       logLevel: 'warning',
     };
     await build({ ...options, entryPoints: ['src/cli/wheal.ts'], outfile: program });
-    await buildCoreFile(options, 'src/cli/main.ts', join(root, coreFile('wheal-core')));
+    await buildCoreFile(options, 'src/cli/main-core.ts', join(root, coreFile('wheal-core')));
     await buildCoreFile(options, 'src/cli/main-check.ts', join(root, coreFile('wheal-check')));
+    await buildCoreFile(options, 'src/cli/main-fix.ts', join(root, coreFile('wheal-fix')));
     writeFileSync(join(root, 'bad.wheal.yaml'), overLimit);
     writeFileSync(join(root, 'good.wheal.yaml'), inLimit);
   });

@@ -2,13 +2,14 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { wantsColor } from '../../src/cli/color.ts';
-import { commands } from '../../src/cli/commands/index.ts';
+import { commands } from '../../src/cli/main.ts';
 import { folder, inLimit, overLimit, wheal } from './run.ts';
 
 const asked = ['--agent', 'lidocaine', '--concentration', '1%', '--weight', '62kg'];
 /** One line of each command that writes. */
 const lines: Readonly<Record<string, readonly string[]>> = {
   check: ['a.wheal.yaml'],
+  draft: ['dictated.txt'],
   summary: ['a.wheal.yaml'],
   handout: ['a.wheal.yaml'],
   schedule: ['a.wheal.yaml'],
@@ -22,6 +23,7 @@ const lines: Readonly<Record<string, readonly string[]>> = {
 
 const files = (): Readonly<Record<string, string>> => ({
   'a.wheal.yaml': inLimit,
+  'dictated.txt': 'Punch biopsy of the left upper back, 1 mL lidocaine 1%.\n',
   'specimen.wheal.yaml': `${inLimit}    specimen: {label: A, medium: formalin}\n`,
   'signed.wheal.yaml': `${inLimit}signed:\n  format: 2\n  by: K.O.\n`,
 });

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { commands } from '../../src/cli/commands/index.ts';
+import { commands } from '../../src/cli/main.ts';
 import { folder, inLimit, wheal } from './run.ts';
 
 describe('how the command line is asked', () => {

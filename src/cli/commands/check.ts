@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { dateOption, formatOption, UsageError, type Arguments } from '../arguments.ts';
 import { filesOf } from '../files.ts';
+import { fixNotes, fixOptions, fixWanted, type Fixer } from '../fixing/fix-notes.ts';
 import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
 import { outputOf } from '../output.ts';
 import { dayDosesOf } from '../same-day.ts';
@@ -26,15 +27,22 @@ const pages: Option = {
   about: 'The address below which the pages of the checks are, for the links in --format sarif.',
 };
 
-export const check: Command = {
+/** The check of notes. @param fixer for --fix; absent where another bundle has it */
+export const checkWith = (fixer?: Fixer): Command => ({
   takes: 'PATH…',
-  options: [formatOf(Object.keys(forms)), asOf, pages, out],
-  about: 'Checks notes; a folder means every *.wheal.yaml below it, - reads one note from standard input.',
+  options: [formatOf(Object.keys(forms)), asOf, pages, ...fixOptions, out],
+  about:
+    'Checks notes; a folder means every *.wheal.yaml below it but what begins with a dot, - reads one note from standard input.',
   async run(given, console) {
     const format = formatOption(given, forms);
     const today = dateOption(given, 'as-of', console.today);
     const paths = filesOf(given.paths, console);
     const practices = new Practices(console.cwd);
+    let refused = 0;
+    if (await fixWanted(given, paths.length, console)) {
+      refused = await fixNotes(paths, given, needed(fixer), today, console, practices);
+      if (given.flags.has('dry-run')) return refused > 0 ? 1 : 0;
+    }
     const progress = new Progress(console, paths.length);
     const output = outputOf(given, console);
     const report = forms[format]({
@@ -59,9 +67,14 @@ export const check: Command = {
     progress.clear();
     output.write(report.end());
     await output.end();
-    return withErrors > 0 ? 1 : 0;
+    return withErrors + refused > 0 ? 1 : 0;
   },
-};
+});
+
+function needed(fixer: Fixer | undefined): Fixer {
+  if (fixer === undefined) throw new Error('the bundle that fixes was not loaded');
+  return fixer;
+}
 
 /** @throws UsageError for what is no absolute address */
 function pagesIn({ options }: Arguments): string | undefined {

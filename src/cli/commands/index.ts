@@ -1,4 +1,3 @@
-import { check } from './check.ts';
 import { checks } from './checks.ts';
 import { dose } from './dose.ts';
 import { draft } from './draft.ts';
@@ -13,17 +12,18 @@ import { verify } from './verify.ts';
 import type { Command } from './command.ts';
 
 /** The commands by the name that is typed, in the order of the help. */
-export const commands: ReadonlyMap<string, Command> = new Map([
-  ['check', check],
-  ['draft', draft],
-  ['summary', summary],
-  ['handout', handout],
-  ['schedule', schedule],
-  ['open', open],
-  ['dose', dose],
-  ['requisition', requisition],
-  ['specimens', specimens],
-  ['checks', checks],
-  ['sign', sign],
-  ['verify', verify],
-]);
+export const commandsWith = (check: Command): ReadonlyMap<string, Command> =>
+  new Map([
+    ['check', check],
+    ['draft', draft],
+    ['summary', summary],
+    ['handout', handout],
+    ['schedule', schedule],
+    ['open', open],
+    ['dose', dose],
+    ['requisition', requisition],
+    ['specimens', specimens],
+    ['checks', checks],
+    ['sign', sign],
+    ['verify', verify],
+  ]);

@@ -1,0 +1,36 @@
+import { createTwoFilesPatch, FILE_HEADERS_ONLY } from 'diff';
+import { applyEdits } from '../../note/tree/edit.ts';
+import { plain } from '../../documents/one-line.ts';
+import { analyse, fixAll } from '../../service/index.ts';
+import type { Fixer } from './fix-notes.ts';
+
+/** Fixes often show more to fix; no note needs as many rounds. */
+const mostRounds = 10;
+
+/** Fixes what is surely misspelt in a note, by the same rules as the editor. */
+export const fixer: Fixer = {
+  fixed(text, context) {
+    let now = text;
+    for (let round = 0; round < mostRounds; round++) {
+      const analysis = analyse(now, context);
+      if (analysis.note?.keys.has('signed') === true) return 'signed';
+      const edits = fixAll(analysis);
+      if (edits.length === 0) break;
+      now = applyEdits(now, edits);
+    }
+    return { text: now };
+  },
+  difference: (path, before, after) =>
+    shownSafely(
+      createTwoFilesPatch(`a/${path}`, `b/${path}`, before, after, undefined, undefined, {
+        headerOptions: FILE_HEADERS_ONLY,
+      }),
+    ),
+};
+
+/** A patch in which nothing can command a terminal; tabs and line ends stay, since a patch needs them. */
+const shownSafely = (patch: string): string =>
+  patch
+    .split(/([\t\r\n]+)/)
+    .map((part, at) => (at % 2 === 0 ? plain(part) : part))
+    .join('');
