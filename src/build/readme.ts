@@ -1,19 +1,20 @@
-/** Brings the outputs that README.md shows up to date: run it after a change that a user can see. */
+/** Brings the outputs that pages show up to date: run it after a change that a user can see. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { main } from '../cli/main.ts';
 
 const root = join(import.meta.dirname, '..', '..');
-export const readmePath = join(root, 'README.md');
+/** Pages that show what commands print. */
+export const shownIn = ['README.md', 'docs/papers.md'].map((name) => join(root, name));
 
 /** Text blocks that begin with a command: `$ npx wheal …`. */
 const block = /^```text\n\$ npx wheal (.*)\n[\s\S]*?^```$/gm;
 
 /**
- * The README with the output of each command that it shows, as it is now.
+ * A page with the output of each command that it shows, as it is now.
  * @param today the day on which the commands are run, for those that don't name one
  */
-export async function renewedReadme(text: string, today: string): Promise<string> {
+export async function renewedPage(text: string, today: string): Promise<string> {
   const outputs = new Map<string, string>();
   for (const [, command = ''] of text.matchAll(block)) outputs.set(command, await shown(command, today));
   return text.replace(
@@ -51,4 +52,5 @@ async function run(command: string, today: string): Promise<string> {
 }
 
 if (process.argv[1] === import.meta.filename)
-  writeFileSync(readmePath, await renewedReadme(readFileSync(readmePath, 'utf8'), '2026-04-30'));
+  for (const path of shownIn)
+    writeFileSync(path, await renewedPage(readFileSync(path, 'utf8'), '2026-04-30'));
