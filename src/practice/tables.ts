@@ -88,7 +88,17 @@ import {
   type SeverityWord,
 } from './settings.ts';
 import { stockOf, type StockProduct } from './stock.ts';
-import { agentsOf, extended, plainRows, sitesOf, tradeNamesOf } from './words.ts';
+import {
+  agentsOf,
+  dressingWords,
+  extended,
+  hemostasisWords,
+  named,
+  plainRows,
+  preparationWords,
+  sitesOf,
+  tradeNamesOf,
+} from './words.ts';
 
 export type { StockProduct };
 
@@ -300,7 +310,7 @@ export function layOver(practice: Practice | null, { trusted = true, holidays }:
   const loop = new ClosedLoop(practice, trusted, faults);
   const plain: Tables = {
     ...referenceTables,
-    ...plainWordsOf(practice, faults),
+    ...ownWordsOf(practice, faults),
     agents: own.agents,
     sites,
     authority,
@@ -361,17 +371,20 @@ const asStricter = (authority: string): readonly LimitRow[] =>
     .filter((row) => row.authority === authority && row.notRecommended === undefined)
     .map((row) => ({ ...row, practice: 'stricter' }));
 
-type PlainTables = Pick<Tables, keyof typeof plainRows>;
+type OwnTables = Pick<
+  Tables,
+  'dressings' | 'media' | 'materials' | 'preparations' | 'hemostasis' | 'tests' | 'events'
+>;
 
-function plainWordsOf({ words }: Practice, faults: Faults): PlainTables {
+function ownWordsOf({ words }: Practice, faults: Faults): OwnTables {
   const { dressings, media, materials, preparations, hemostasis, tests, events } = referenceTables;
   return {
-    dressings: extended(dressings, words?.dressings, plainRows.dressings, faults, 'dressings'),
-    media: extended(media, words?.media, plainRows.media, faults, 'media'),
-    materials: extended(materials, words?.materials, plainRows.materials, faults, 'materials'),
-    preparations: extended(preparations, words?.preparations, plainRows.preparations, faults, 'preparations'),
-    hemostasis: extended(hemostasis, words?.hemostasis, plainRows.hemostasis, faults, 'hemostasis'),
-    tests: extended(tests, words?.tests, plainRows.tests, faults),
-    events: extended(events, words?.events, plainRows.events, faults),
+    dressings: extended(dressings, dressingWords(words?.dressings), faults, 'dressings'),
+    media: extended(media, named(words?.media, plainRows.media), faults, 'media'),
+    materials: extended(materials, named(words?.materials, plainRows.materials), faults, 'materials'),
+    preparations: extended(preparations, preparationWords(words?.preparations), faults, 'preparations'),
+    hemostasis: extended(hemostasis, hemostasisWords(words?.hemostasis), faults, 'hemostasis'),
+    tests: extended(tests, named(words?.tests, plainRows.tests), faults),
+    events: extended(events, named(words?.events, plainRows.events), faults),
   };
 }

@@ -1,39 +1,53 @@
-import type { Practice, PracticeAgentWord, PracticeSiteWord } from '../note/generated/types.ts';
+import type {
+  Practice,
+  PracticeAgentWord,
+  PracticeDressingWord,
+  PracticeHemostasisWord,
+  PracticePreparationWord,
+  PracticeSiteWord,
+} from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import { plainWord, WordTable } from '../note/words/word-table.ts';
 import type { AgentRow } from '../reference/agents.ts';
+import type { DressingRow } from '../reference/dressings.ts';
 import type { LimitRow } from '../reference/limits.ts';
 import type { HemostasisRow } from '../reference/hemostasis.ts';
 import type { MaterialRow } from '../reference/materials.ts';
 import type { MediumRow } from '../reference/media.ts';
+import type { PreparationRow } from '../reference/preparations.ts';
 import { ordinary, type SiteRow } from '../reference/sites.ts';
 import type { Sourced, WordRow } from '../reference/types.ts';
 import type { Faults } from './faults.ts';
 import { textOf } from './leaves.ts';
 import { approvalOf, practiceRow, type Loosened } from './limits.ts';
 
+/** A word of a practice, with what it says of it. */
+export interface OwnWord<Row> {
+  readonly name: Leaf<string> | undefined;
+  readonly rowOf: (name: string) => Row;
+  /** Whether the practice says what kind of thing it is, so that checks can look into it. */
+  readonly isKind?: boolean;
+}
+
 /**
- * A table with the practice's own words behind it; the same table where there are none. A known word stays what it
+ * A table with the practice's own words after it; the same table where there are none. A known word stays what it
  * was. `unjudged` names the message for words that checks can't look into, since only their names are known.
  */
 export function extended<Row extends WordRow>(
   table: WordTable<Row>,
-  leaves: readonly Leaf<string>[] | undefined,
-  rowOf: (name: string) => Row,
+  words: readonly OwnWord<Row>[],
   faults: Faults,
   unjudged?: string,
 ): WordTable<Row> {
-  for (const leaf of leaves ?? [])
-    if (unjudged !== undefined && textOf(leaf) !== '' && table.find(textOf(leaf)) === undefined)
-      faults.add('word-unjudged', leaf, { word: textOf(leaf) }, unjudged);
-  return joined(
-    table,
-    (leaves ?? []).flatMap((leaf) => {
-      const name = textOf(leaf);
-      return name === '' ? [] : [{ leaf, row: rowOf(name) }];
-    }),
-    faults,
-  );
+  const added: Added<Row>[] = [];
+  for (const { name: leaf, rowOf, isKind } of words) {
+    const name = textOf(leaf);
+    if (leaf === undefined || name === '') continue;
+    if (unjudged !== undefined && isKind !== true && table.find(name) === undefined)
+      faults.add('word-unjudged', leaf, { word: name }, unjudged);
+    added.push({ leaf, row: rowOf(name) });
+  }
+  return joined(table, added, faults);
 }
 
 interface Added<Row> {
@@ -186,14 +200,51 @@ const ownWord = (name: string): WordRow & Sourced => ({
 
 /** What a practice can add by name alone: nothing more is known of such a word than that it is one. */
 export const plainRows = {
-  dressings: ownWord,
   media: (name: string): MediumRow => ({ name, synonyms: [], fixes: false, effects: {} }),
   materials: (name: string): MaterialRow => ({ ...ownWord(name), absorbable: false, strand: 'other' }),
-  preparations: ownWord,
-  hemostasis: (name: string): HemostasisRow => ({ ...ownWord(name), stops: 'other' }),
   tests: wordRow,
   events: wordRow,
 };
+
+/** The words of a practice of which it can give only the name. */
+export const named = <Row>(
+  leaves: readonly Leaf<string>[] | undefined,
+  rowOf: (name: string) => Row,
+): readonly OwnWord<Row>[] => (leaves ?? []).map((name) => ({ name, rowOf }));
+
+/** The words of a practice for ways to stop bleeding; what is said of a current decides for patients with a device. */
+export const hemostasisWords = (
+  words: readonly PracticeHemostasisWord[] = [],
+): readonly OwnWord<HemostasisRow>[] =>
+  words.map(({ name, current }) => ({
+    name,
+    isKind: current?.value !== undefined,
+    rowOf: (word) => ({ ...ownWord(word), stops: current?.value === true ? 'current' : 'other' }),
+  }));
+
+/** The dressings of a practice: one that sticks holds adhesive, which some patients react to. */
+export const dressingWords = (words: readonly PracticeDressingWord[] = []): readonly OwnWord<DressingRow>[] =>
+  words.map(({ name, adhesive }) => ({
+    name,
+    isKind: adhesive?.value !== undefined,
+    rowOf: (word) =>
+      adhesive?.value === true
+        ? { ...ownWord(word), adhesive: true, contains: ['adhesive'] }
+        : { ...ownWord(word), ...(adhesive?.value === false ? { adhesive: false } : {}) },
+  }));
+
+/** The skin preparations of a practice: one that burns holds alcohol. */
+export const preparationWords = (
+  words: readonly PracticePreparationWord[] = [],
+): readonly OwnWord<PreparationRow>[] =>
+  words.map(({ name, flammable }) => ({
+    name,
+    isKind: flammable?.value !== undefined,
+    rowOf: (word) => ({
+      ...ownWord(word),
+      ...(flammable?.value === undefined ? {} : { flammable: flammable.value }),
+    }),
+  }));
 
 /** A trade name of the practice and the generic word that it is read as. */
 export interface OwnTradeName {

@@ -12,6 +12,7 @@ import {
   type Tables,
   type Trust,
 } from '../../src/practice/tables.ts';
+import { judge } from '../checks/tester.ts';
 
 const lay = (text: string, trust?: Trust): Laid => layOver(readPractice(text).value, trust);
 const tables = (text: string, trust?: Trust): Tables => lay(text, trust).tables;
@@ -326,6 +327,36 @@ describe('words of the practice', () => {
     assert.equal(own?.side, 'optional');
     assert.ok(laid.sites.find('odd place'));
     assert.deepEqual(codes(problems), ['practice/unknown-site']);
+  });
+
+  it('count as what the practice says of their kind', () => {
+    const { tables: laid, problems } = lay(
+      'words: {hemostasis: [{name: spark pen, current: yes}, {name: warm wand, current: no}, cold wand], ' +
+        'dressings: [{name: blue film, adhesive: yes}, {name: grey sheet, adhesive: no}], ' +
+        'preparations: [{name: pink prep, flammable: yes}, {name: clear prep, flammable: no}]}\n',
+    );
+    assert.equal(laid.hemostasis.find('spark pen')?.stops, 'current');
+    assert.equal(laid.hemostasis.find('warm wand')?.stops, 'other');
+    assert.deepEqual(laid.dressings.find('blue film')?.contains, ['adhesive']);
+    assert.equal(laid.dressings.find('grey sheet')?.adhesive, false);
+    assert.equal(laid.preparations.find('pink prep')?.flammable, true);
+    assert.equal(laid.preparations.find('clear prep')?.flammable, false);
+    assert.deepEqual(
+      problems.map(({ code, args }) => [code, args?.['word']]),
+      [['practice/word-unjudged', 'cold wand']],
+    );
+    const note = (rest: string): string =>
+      `visit: 2026-03-02\npatient: {id: C-1, implants: [ICD], allergies: [adhesive]}\nprocedures:\n  - site: left cheek\n    method: shave\n${rest}`;
+    const found = (rest: string): readonly string[] =>
+      judge(note(rest), { tables: laid }).findings.map(({ code }) => code);
+    assert.ok(found('    hemostasis: spark pen\n').includes('device/electrosurgery'));
+    assert.ok(!found('    hemostasis: warm wand\n').includes('device/electrosurgery'));
+    assert.ok(found('    dressing: blue film\n').includes('allergy/dressing'));
+    assert.ok(!found('    dressing: grey sheet\n').includes('allergy/dressing'));
+    const spark = (prep: string): string =>
+      `    preparation: ${prep}\n    dry: no\n    hemostasis: spark pen\n`;
+    assert.ok(found(spark('pink prep')).includes('hemostasis/fire'));
+    assert.ok(!found(spark('clear prep')).includes('hemostasis/fire'));
   });
 
   it('say of which words only the name is known', () => {

@@ -103,13 +103,14 @@ const rows: readonly Row[] = [
     {
       sites:
         'Only the name of “{word}” is known. Write `like` with a known site, so that side, dressing and suture window are checked.',
-      dressings: 'Only the name of “{word}” is known: no check compares it with allergies.',
+      dressings:
+        'Only the name of “{word}” is known: no check compares it with allergies. Write `{name: {word}, adhesive: yes}`, or no.',
       media: 'Only the name of “{word}” is known: no check says which tests it suits.',
       materials: 'Only the name of “{word}” is known: it counts as a suture that must come out.',
       preparations:
-        'Only the name of “{word}” is known: no check compares it with allergies, sparks or the eye.',
+        'Only the name of “{word}” is known: no check compares it with allergies, sparks or the eye. Write `{name: {word}, flammable: yes}`, or no.',
       hemostasis:
-        'Only the name of “{word}” is known: no check compares it with devices, allergies or the site.',
+        'Only the name of “{word}” is known: no check compares it with devices, allergies or the site. Write `{name: {word}, current: yes}`, or no.',
     },
   ],
   [
