@@ -19,7 +19,7 @@ import { anesthesiaOf } from './procedure.ts';
 
 /** The dose of the whole visit in rows: each agent with its limit and the source, then the sum. */
 export function doseOf(note: Note, dose: DoseJudgement | null, tables: Tables): readonly string[] {
-  const forVisit = anesthesiaOf(note.anesthetic, dose);
+  const forVisit = anesthesiaOf(note.anesthetic, dose, tables);
   const once = forVisit === undefined ? [] : [`Given once for the visit: ${forVisit}.`];
   if (dose === null) return once;
   if (!hasAnesthetic(note)) return ['No local anesthetic is recorded.'];

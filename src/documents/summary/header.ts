@@ -1,6 +1,9 @@
 import type { Allergy, Implant, Note, Patient } from '../../note/generated/types.ts';
 import { monthsBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
+import type { WordTable } from '../../note/words/word-table.ts';
+import type { WordRow } from '../../reference/types.ts';
+import { saidGeneric, saidGenericList } from '../generic.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -18,9 +21,9 @@ export function headerOf(note: Note, { tables, today }: SummaryContext): readonl
     ['sex', 'Sex', said(patient?.sex)],
     ['weight', 'Weight', joined([said(patient?.weight), said(patient?.weighed)])],
     ['height', 'Height', said(patient?.height)],
-    ['allergies', 'Allergies', allergiesOf(patient)],
+    ['allergies', 'Allergies', allergiesOf(patient, tables)],
     ['implants', 'Implants', joined((patient?.implants ?? []).map(implantOf), '; ')],
-    ['medications', 'Medications', saidList(patient?.medications)],
+    ['medications', 'Medications', saidGenericList(patient?.medications, ...medicines(tables))],
     ['conditions', 'Conditions', saidList(patient?.conditions)],
     ['skin', 'Skin', saidList(patient?.skin)],
     ['consent', 'Consent', consentOf(note, tables)],
@@ -58,19 +61,33 @@ function ageOn(born: IsoDate, day: IsoDate | undefined): string | undefined {
   return months < 24 ? `${months} months` : `${Math.floor(months / 12)} years`;
 }
 
+const medicines = ({ bloodThinners, otherMedicines, cautions }: Tables): readonly WordTable<WordRow>[] => [
+  bloodThinners,
+  cautions,
+  otherMedicines,
+];
+
 /** That nobody asked is worth knowing at once, so it is said. */
-function allergiesOf(patient: Patient | undefined): string {
-  return joined((patient?.allergies ?? []).map(allergyOf), '; ') ?? 'not recorded';
+function allergiesOf(patient: Patient | undefined, tables: Tables): string {
+  return (
+    joined(
+      (patient?.allergies ?? []).map((one) => allergyOf(one, tables)),
+      '; ',
+    ) ?? 'not recorded'
+  );
 }
 
-function allergyOf({ to, reaction, tested, tolerates }: Allergy): string | undefined {
+function allergyOf(
+  { to, reaction, tested, tolerates }: Allergy,
+  { agents, allergens }: Tables,
+): string | undefined {
   const since = saidList(tolerates);
   const more = joined([
     said(reaction),
     saidAs('tested:', tested),
     since === undefined ? undefined : `tolerates ${since}`,
   ]);
-  return joined([said(to), more === undefined ? undefined : `(${more})`], ' ');
+  return joined([saidGeneric(to, agents, allergens), more === undefined ? undefined : `(${more})`], ' ');
 }
 
 function implantOf({ kind, where, dependent }: Implant): string | undefined {

@@ -130,9 +130,9 @@ function triedOf({ on, by, how, outcome }: Told & Partial<Attempt>): string | un
 }
 
 /** Events and additions after the visit, as the note has them. */
-export function afterwardsOf(note: Note, dose: DoseJudgement | null): readonly string[] {
+export function afterwardsOf(note: Note, dose: DoseJudgement | null, tables: Tables): readonly string[] {
   return [
-    ...(note.events ?? []).map((event) => eventRow(event, dose)),
+    ...(note.events ?? []).map((event) => eventRow(event, dose, tables)),
     ...(note.addenda ?? []).map(
       ({ at, by, text }) => `Added ${joined([said(at), saidAs('by', by)]) ?? ''}: ${said(text) ?? ''}`,
     ),
@@ -147,7 +147,7 @@ export function afterwardsOf(note: Note, dose: DoseJudgement | null): readonly s
   ];
 }
 
-function eventRow(event: Event, dose: DoseJudgement | null): string {
+function eventRow(event: Event, dose: DoseJudgement | null, tables: Tables): string {
   const { on, kind, procedure, signs, action, outcome, by, anesthetic, injected } = event;
   const drug = joined([said(injected?.drug), said(injected?.concentration), said(injected?.volume)], ' ');
   const words = joined(
@@ -156,7 +156,7 @@ function eventRow(event: Event, dose: DoseJudgement | null): string {
       saidAs('concerns', procedure),
       said(signs),
       saidAs('action:', action),
-      given('anesthetic', anesthesiaOf(anesthetic, dose)),
+      given('anesthetic', anesthesiaOf(anesthetic, dose, tables)),
       given('injected', drug),
       saidAs('outcome:', outcome),
       saidAs('by', by),

@@ -2,24 +2,45 @@ import type { AgentDose, DoseJudgement, Given } from '../../dose/judge.ts';
 import { mgText, percentText, productText } from '../../dose/words.ts';
 import type { Aftercare, Closure, Injection, Note, Procedure, Specimen } from '../../note/generated/types.ts';
 import { isRunning } from '../../followup/sutures.ts';
+import type { Tables } from '../../practice/tables.ts';
+import { saidGeneric, saidGenericList } from '../generic.ts';
 import { joined, said, saidAs, saidList, saidYesNo } from '../from-note.ts';
 import type { Fact } from './model.ts';
 
 /** What the note says of one procedure, in the order in which the trade tells it. */
-export function factsOf(procedure: Procedure, note: Note, dose: DoseJudgement | null): readonly Fact[] {
+export function factsOf(
+  procedure: Procedure,
+  note: Note,
+  dose: DoseJudgement | null,
+  tables: Tables,
+): readonly Fact[] {
   const facts: readonly (readonly [topic: string, label: string, text: string | undefined])[] = [
     ['site', 'Site', siteOf(procedure)],
     ['lesion', 'Lesion', said(procedure.lesion)],
     ['question', 'Clinical question', said(procedure.question)],
     ['consent', 'Consent', said(note.consent)],
     ['time-out', 'Time-out', said(note.timeOut)],
-    ['preparation', 'Preparation', preparationOf(procedure)],
-    ['anesthesia', 'Anesthesia', anesthesiaOf(procedure.anesthetic, dose)],
+    ['preparation', 'Preparation', preparationOf(procedure, tables)],
+    ['anesthesia', 'Anesthesia', anesthesiaOf(procedure.anesthetic, dose, tables)],
     ['method', 'Method', methodOf(procedure)],
-    ['hemostasis', 'Hemostasis', saidList(procedure.hemostasis)],
-    ['closure', 'Closure', joined((procedure.closure ?? []).map(closureOf), '; ')],
-    ['specimen', 'Specimen', joined((procedure.specimen ?? []).map(specimenOf), '; ')],
-    ['dressing', 'Dressing', saidList(procedure.dressing)],
+    ['hemostasis', 'Hemostasis', saidGenericList(procedure.hemostasis, tables.hemostasis)],
+    [
+      'closure',
+      'Closure',
+      joined(
+        (procedure.closure ?? []).map((one) => closureOf(one, tables)),
+        '; ',
+      ),
+    ],
+    [
+      'specimen',
+      'Specimen',
+      joined(
+        (procedure.specimen ?? []).map((one) => specimenOf(one, tables)),
+        '; ',
+      ),
+    ],
+    ['dressing', 'Dressing', saidGenericList(procedure.dressing, tables.dressings)],
     ['complications', 'Complications', said(procedure.complications)],
     ['remarks', 'Remarks', joined([saidList(procedure.remarks), saidList(note.remarks)], '; ')],
     ['codes', 'Codes', saidList(procedure.codes)],
@@ -34,17 +55,26 @@ export function factsOf(procedure: Procedure, note: Note, dose: DoseJudgement | 
 export function anesthesiaOf(
   injections: readonly Injection[] | undefined,
   dose: DoseJudgement | null,
+  tables: Tables,
 ): string | undefined {
   return joined(
-    (injections ?? []).map((injection) => injectionOf(injection, dose)),
+    (injections ?? []).map((injection) => injectionOf(injection, dose, tables)),
     '; ',
   );
 }
 
-function injectionOf(injection: Injection, dose: DoseJudgement | null): string | undefined {
+function injectionOf(
+  injection: Injection,
+  dose: DoseJudgement | null,
+  { agents }: Tables,
+): string | undefined {
   const counted = countedOf(injection, dose);
   const meant = counted?.given.product === undefined ? undefined : `(${productText(counted.given)})`;
-  const words = [said(injection.agent), said(injection.concentration), epinephrineOf(injection)];
+  const words = [
+    saidGeneric(injection.agent, agents),
+    said(injection.concentration),
+    epinephrineOf(injection),
+  ];
   const name = said(injection.product);
   const drug = joined(name === undefined ? [...words, meant] : [name, meant, ...words], ' ');
   return joined([
@@ -105,8 +135,8 @@ function siteOf({ site, landmarks, photo, relation, sameAs }: Procedure): string
   ]);
 }
 
-function preparationOf({ preparation, dry }: Procedure): string | undefined {
-  return joined([saidList(preparation), saidYesNo(dry, 'dry', 'not dry')]);
+function preparationOf({ preparation, dry }: Procedure, { preparations }: Tables): string | undefined {
+  return joined([saidGenericList(preparation, preparations), saidYesNo(dry, 'dry', 'not dry')]);
 }
 
 function methodOf({ method, size, margin, depth, instrument }: Procedure): string | undefined {
@@ -119,10 +149,13 @@ function methodOf({ method, size, margin, depth, instrument }: Procedure): strin
   ]);
 }
 
-function closureOf({ how, material, size, technique, count, layer }: Closure): string | undefined {
+function closureOf(
+  { how, material, size, technique, count, layer }: Closure,
+  { closures, materials }: Tables,
+): string | undefined {
   const what = joined([
-    said(how),
-    joined([said(size), said(material)], ' '),
+    saidGeneric(how, closures),
+    joined([said(size), saidGeneric(material, materials)], ' '),
     said(technique),
     stitchesSaid(count, technique),
   ]);
@@ -135,19 +168,24 @@ export function stitchesSaid(count: Closure['count'], technique?: Closure['techn
   return `${count.value} ${count.value === 1 ? 'stitch' : 'stitches'}`;
 }
 
-function specimenOf(specimen: Specimen): string | undefined {
+function specimenOf(specimen: Specimen, { media }: Tables): string | undefined {
   return joined([
     said(specimen.label),
     notSentOf(specimen),
     saidAs('label on', specimen.labelOn),
     saidAs('collected', specimen.collected),
     saidAs('orientation:', specimen.orientation),
-    saidAs('in', specimen.medium),
+    mediumOf(specimen, media),
     saidList(specimen.tests),
     saidAs('to', specimen.laboratory),
     saidAs('request', specimen.requisition),
     saidAs('sent', specimen.sent),
   ]);
+}
+
+function mediumOf({ medium }: Specimen, media: Tables['media']): string | undefined {
+  const text = saidGeneric(medium, media);
+  return text === undefined ? undefined : `in ${text}`;
 }
 
 export function notSentOf({ notSent }: Specimen): string | undefined {

@@ -39,10 +39,10 @@ export function summaryOf(
     alerts: alertsOf(findings),
     procedures: (note.procedures ?? []).map((procedure, at) => ({
       title: `${at + 1}. ${titled(said(procedure.site) ?? 'site not recorded')}`,
-      facts: factsOf(procedure, note, dose),
+      facts: factsOf(procedure, note, dose, context.tables),
     })),
     dose: doseOf(note, dose, context.tables),
-    afterwards: afterwardsOf(note, dose),
+    afterwards: afterwardsOf(note, dose, context.tables),
     next: nextOf(note, context.tables),
     accepted: remarks(findings.filter(({ accepted }) => accepted !== undefined)),
     open: remarks(open),
