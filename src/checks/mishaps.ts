@@ -48,7 +48,7 @@ function* visitTexts(note: Note): Generator<readonly [Leaf<string> | undefined, 
 
 const besides: Readonly<Record<Beside, RegExp>> = {
   specimen:
-    /\b(?:specimens?|samples?|tissue|pieces?|fragments?|halves|half|jars?|bottles?|vials?|containers?|cores?|labels?|slides?|blocks?|lids?)\b|\b[A-H] (?:and|&|with|or) [A-H]\b/i,
+    /\b(?:specimens?|samples?|tissue|pieces?|fragments?|halves|half|jars?|bottles?|vials?|containers?|cores?|labels?|slides?|blocks?|lids?|formalin|courier)\b|\b[A-H] (?:and|&|with|or) [A-H]\b/i,
   container:
     /\b(?:jars?|bottles?|vials?|containers?|cups?|tubes?|received|lab|laboratory|pathology|courier)\b/i,
   specimens: /\b(?:specimens|samples|biopsies|lesions|sites|mistake|accident\w*|error|wrong)\b/i,
@@ -65,7 +65,8 @@ const besides: Readonly<Record<Beside, RegExp>> = {
 const notNow =
   /\b(?:if|risks?|watch(?:ing)? (?:for|out)|look(?:ing)? for|call (?:if|for|us)|return (?:if|for)|in case|prevent\w*|avoid\w*|discussed|warned|counsell?ed|precautions?|would|chronic|baseline|known|history of|hx of|h\/o|childhood|last (?:year|visit)|years ago|previous\w*|prior)\b|\b(?:no|none of the|neither) (?:specimens?|samples?|tissue|pieces?|jars?|labels?)(?: (?:was|were|is|are|got))? $/i;
 
-const longAgo = /\b(?:as a child|in childhood|years ago|in the past|remote)\b/i;
+const longAgo =
+  /\b(?:at baseline|as expected|expected|as a child|in childhood|years ago|in the past|remote)\b/i;
 
 const specimenDone =
   /\b(?:re-?biops\w*|biopsy (?:was )?(?:repeated|redone)|repeat(?:ed)? (?:biopsy|sample|specimen|punch|shave|procedure)|re-?sampled?|second sample|(?:patient|pt|family|clinician|provider|dermatologist|doctor) (?:was |were )?(?:told|called|informed|notified|aware)|(?:told|called|informed|notified) (?:the )?(?:patient|pt|clinician|provider|lab|laboratory|courier|pathology)|identity (?:was )?(?:confirmed|verified)|labels? match(?:es)?|matches)\b/i;
@@ -89,7 +90,7 @@ const settled: Readonly<Partial<Record<MishapKind, RegExp>>> = {
   expired: /\b(?:discard\w*|not used|replaced|new (?:vial|lot|bottle)|thrown (?:out|away))\b/i,
   recalled: /\b(?:not used|other lot|different lot|another lot)\b/i,
   injury:
-    /\b(?:ED|ER|EMS|911|emergency|CT|exam\w*|evaluat\w*|assess\w*|checked|neuro\w*|no injury|unhurt|clinician|dr)\b/i,
+    /\b(?:ED|ER|EMS|911|emergency|CT|examin\w*|exam (?!table)|evaluat\w*|assess\w*|checked|neuro\w*|no injury|unhurt|clinician|dr)\b/i,
   toxicity:
     /\b(?:lipid|EMS|911|emergency|ED|oxygen|monitor\w*|observ\w*|vitals|vital signs|BP|pulse|clinician|dr|stopped (?:injecting|the injection))\b/i,
   reaction:

@@ -61,9 +61,10 @@ export const mishaps: readonly MishapRow[] = [
     'lost',
     emptied,
     'lost|misplaced|missing|went missing|gone missing|not found|never found|cannot be found|could not be found|cannot find|vanished|disappeared|' +
-      'lost in transit|down the sink|down the drain|never arrived|did not arrive|never received|fell out of the jar',
+      'lost in transit|down the sink|down the drain|never arrived|did not arrive|never received|fell out of the jar|never made it|could not find|unable to find',
     { beside: 'specimen' },
   ),
+  row('lost', emptied, 'courier lost|lab lost|laboratory lost|lost by the courier|lost by the lab'),
   row('lost', emptied, 'thrown away|thrown out|in the trash|discarded by mistake|accidentally discarded', {
     beside: 'specimen',
   }),
@@ -77,7 +78,7 @@ export const mishaps: readonly MishapRow[] = [
     'label',
     labels,
     'no label|not labeled|not labelled|unlabeled|unlabelled|without a label|without label|label missing|missing label|label fell off|label came off|' +
-      'label illegible|illegible label|label unreadable|label smeared|labeled later|labelled later|labeled afterward|labeled by memory|labeled from memory|no name on',
+      'label illegible|illegible label|label unreadable|label smeared|labeled later|labelled later|labeled afterward|labeled by memory|labeled from memory|no name on|forgot to label|forgot the label|did not label|was never labeled',
     { beside: 'specimen' },
   ),
   row(
@@ -88,14 +89,14 @@ export const mishaps: readonly MishapRow[] = [
   row(
     'mixed',
     rejected,
-    'switched|swapped|mixed up|mix up|interchanged|transposed|mislabeled|mislabelled|misidentified|wrong label|wrong name|wrong jar|wrong bottle|' +
+    'switched|swapped|reversed|mixed up|mix up|interchanged|transposed|mislabeled|mislabelled|misidentified|wrong label|wrong name|wrong jar|wrong bottle|' +
       'wrong container|wrong vial|wrong requisition|label mismatch|mismatch|discrepancy|does not match|do not match|did not match|not matching',
     { beside: 'specimen' },
   ),
   row(
     'mixed',
     rejected,
-    "wrong patient's name|wrong patient name|another patient's name|other patient's name",
+    "wrong patient's name|wrong patient name|another patient's name|other patient's name|another patient's label|another patient's requisition|another patient's form|wrong patient's label",
   ),
   row(
     'mixed',
@@ -112,7 +113,7 @@ export const mishaps: readonly MishapRow[] = [
   row(
     'harmed',
     rejected,
-    'dropped|fell on|fell onto|fell to|on the floor|on floor|spilled|spilt|knocked over|dried out|dried up|dry on arrival|desiccated|crushed|macerated|' +
+    'dropped|fell on|fell onto|fell to|fell off|fell from|fell out|on the floor|on floor|onto the floor|onto floor|spilled|spilt|knocked over|dried out|dried up|dried on|dried in|dry on arrival|desiccated|crushed|macerated|' +
       'leaked|leaking|leaks|no fluid|contaminated',
     { beside: 'specimen' },
   ),
@@ -120,7 +121,7 @@ export const mishaps: readonly MishapRow[] = [
     'kept',
     rejected,
     'found in fridge|found in the fridge|found in refrigerator|found in the refrigerator|found in drawer|found in the drawer|still in the fridge|' +
-      'still in the office|left overnight|left on the counter|on the counter|left out|never sent|never picked up|not picked up|forgot to send|was not sent by mistake',
+      'still in the office|sat in fridge|sat in the fridge|sat overnight|sat over the weekend|sat on the counter|forgotten in|left overnight|left on the counter|on the counter|left out|never sent|never picked up|not picked up|forgot to send|was not sent by mistake',
     { beside: 'specimen' },
   ),
   row(
@@ -141,12 +142,10 @@ export const mishaps: readonly MishapRow[] = [
     fire,
     'oxygen|o2|nasal cannula|supplemental oxygen|home oxygen|home o2|nasal o2|face mask oxygen|oxygen by mask',
   ),
-  row(
-    'burn',
-    fire,
-    'caught fire|on fire|fire on|flames|flame|flash|flashed|ignited|singed|scorched|fire|set fire|burn|burned|burnt',
-    { beside: 'burning' },
-  ),
+  row('burn', fire, 'fire on|flames|flame|flash|flashed|scorched|fire|burn|burned|burnt', {
+    beside: 'burning',
+  }),
+  row('burn', fire, 'caught fire|caught on fire|on fire|set fire to|ignited|singed'),
   row(
     'burn',
     { source: 'return-electrode-burns', mark: 'Q' },
@@ -162,30 +161,35 @@ export const mishaps: readonly MishapRow[] = [
   row(
     'sharps',
     sharps,
-    'needlestick|needle stick|sharps injury|stuck herself|stuck himself|stuck self|stuck with needle|stuck by needle|poked herself|poked himself|' +
-      'cut herself|cut himself|scalpel cut to|blood splash|splash to eye|splashed in eye|blood in eye|blood exposure|exposure incident',
+    'needlestick|needle stick|sharps injury|stuck herself|stuck himself|stuck self|stuck with needle|stuck by needle|stuck finger|stuck her finger|stuck his finger|needle injury|' +
+      'poked herself|poked himself|scalpel cut to|blood splash|splash to eye|splashed in eye|blood in eye|blood exposure|exposure incident',
   ),
   row(
     'consent',
     format,
     'consent was not obtained|consent not obtained|no consent|without consent|consent not signed|consent was not signed|consent forgotten|forgot consent|' +
-      'never consented|did not consent|consent obtained after|consent signed after',
+      'never consented|did not consent|consent obtained after|consent signed after|consent form never signed|consent form not signed|consent never signed',
   ),
-  row('expired', format, 'expired|out of date|past expiration|past its date|past exp|expiration passed', {
-    beside: 'drug',
-  }),
+  row(
+    'expired',
+    format,
+    'expired|out of date|outdated|past expiration|past its expiration|past the expiration|past its date|past exp|expiration passed|beyond use date',
+    {
+      beside: 'drug',
+    },
+  ),
   row('recalled', format, 'recalled|under recall', { beside: 'lot' }),
   row(
     'injury',
     format,
     'hit head|hit her head|hit his head|hit the head|struck head|struck her head|struck his head|head injury|head strike|fell off table|fell off the table|' +
-      'fell from table|fell from the table|fell off chair|fell to the floor|fell on floor|cardiac arrest|unresponsive',
+      'fell from table|fell from the table|fell off chair|fell off the exam table|fell off exam table|fell off the bed|slid off the table|fell to the floor|fell on floor|cardiac arrest|respiratory arrest|collapsed|unresponsive',
   ),
   row(
     'toxicity',
     toxic,
-    'metallic taste|ringing in ears|ringing in the ears|ringing in her ears|ringing in his ears|ears ringing|ear ringing|tinnitus|slurred speech|' +
-      'slurring|muscle twitching|twitching|tremor|seizure|seizure like|seizure activity|seized|convulsion|convulsed|tonic clonic|blurred vision|double vision',
+    'metallic taste|ringing in ears|ringing in the ears|ringing in her ears|ringing in his ears|ears ringing|ear ringing|ringing ears|tinnitus|slurred speech|' +
+      'slurred|slurring|muscle twitching|twitching|tremor|seizure|seizure like|seizure activity|seized|convulsion|convulsed|tonic clonic|blurred vision|double vision',
   ),
   row(
     'toxicity',
@@ -197,8 +201,8 @@ export const mishaps: readonly MishapRow[] = [
   row(
     'reaction',
     { source: 'us-label-amide-contraindication', mark: 'Q' },
-    'generalized hives|hives|urticaria|welts|generalized rash|itching all over|generalized itching|anaphylaxis|anaphylactic|wheezing|wheeze|' +
-      'throat tight|throat tightness|throat closing|throat swelling|trouble breathing|difficulty breathing|stridor',
+    'generalized hives|hives|urticaria|welts|generalized rash|itching all over|generalized itching|anaphylaxis|anaphylactic|wheezing|wheeze|wheezy|short of breath|shortness of breath|' +
+      'throat tight|throat felt tight|tight throat|throat tightness|throat closing|throat swelling|trouble breathing|difficulty breathing|stridor',
   ),
   row(
     'reaction',

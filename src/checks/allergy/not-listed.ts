@@ -12,7 +12,10 @@ const tells =
 /** What was seen, which says so only with what it came from. */
 const signs =
   '(?:rash|itch\\w*|swell\\w*|swollen|blister\\w*|dermatitis|contact derm|eczema|redness|wheez\\w*|angioedema|edema)';
-const seenFrom = new RegExp(`\\b${signs}\\b[^.;,]*\\b(?:from|after|to|with|under|w)\\b[^.;,]{0,20}$`, 'i');
+const seenFrom = new RegExp(
+  `\\b${signs}\\b(?:(?!\\b(?:settled|resolved|better|improved|treated|relieved|controlled|gone|eased)\\b)[^.;,])*\\b(?:from|after|to|with|under|w)\\b[^.;,]{0,20}$`,
+  'i',
+);
 const sign = new RegExp(`\\b${signs}\\b`, 'i');
 const causes = /\b(?:cause[sd]?|gives?|gave|gets?|got|breaks? out)\b/i;
 

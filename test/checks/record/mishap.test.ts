@@ -14,6 +14,7 @@ describe('record/mishap', () => {
     flags(code, note('the vial of lidocaine was ⟦expired⟧'), { severity });
     flags(code, note('this lot was ⟦recalled⟧'), { severity });
     flags(code, note('slid down and ⟦hit his head⟧'), { severity });
+    flags(code, note('⟦fell off the exam table⟧'), { severity });
   });
 
   it('is silent once the note says what was done', () => {
@@ -25,6 +26,7 @@ describe('record/mishap', () => {
 
   it('is silent on what was not, is feared, or was long ago', () => {
     silent(code, note('no needlestick'));
+    silent(code, note('the patient cut himself shaving this morning'));
     silent(code, note('time-out to prevent a wrong site'));
     silent(code, note('history of head injury'));
     silent(code, note('photo of the skin, expired passport'));

@@ -16,6 +16,7 @@ describe('specimen/mishap', () => {
   it('flags specimens without a label, mixed up, or in one container', () => {
     flags(code, note('the second jar had ⟦no label⟧'), { severity });
     flags(code, note('A and B were ⟦swapped⟧'), { severity });
+    flags(code, note('they ⟦forgot to label⟧ the jar'), { severity });
     flags(code, note('two samples in the ⟦same bottle⟧ by mistake'), { severity });
   });
 
