@@ -170,6 +170,8 @@ const conditions: readonly CautionRow[] = [
       'hypertension, uncontrolled',
       'HTN, uncontrolled',
       'malignant hypertension',
+      'malignant HTN',
+      'accelerated hypertension',
       'hypertensive crisis',
       'hypertensive urgency',
       'hypertensive emergency',
@@ -244,6 +246,7 @@ const conditions: readonly CautionRow[] = [
       'limb ischemia',
       'claudication',
       'thromboangiitis obliterans',
+      'thromboangiitis',
       'Buerger disease',
       'systemic sclerosis',
       'scleroderma',
@@ -348,6 +351,8 @@ const conditions: readonly CautionRow[] = [
       'Child-Pugh C',
       'Child-Pugh class B',
       'Child-Pugh class C',
+      'Child B',
+      'Child C',
       'Child B cirrhosis',
       'Child C cirrhosis',
       'portal hypertension',
@@ -556,7 +561,7 @@ export const cautions: readonly CautionRow[] = [
     oxidant('us-label-methemoglobin-drugs'),
     'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole|co-trimoxazole|TMP-SMX|TMP/SMX|SMX-TMP|SMX/TMP|sulfamethoxazole-trimethoprim|trimethoprim/sulfamethoxazole, sulfadiazine, sulfonamide|sulfonamides|sulfa drug, ' +
       'nitrofurantoin, aminosalicylic acid|para-aminosalicylic acid, chloroquine, primaquine, quinine, nitric oxide, ' +
-      'nitroglycerin, glyceryl trinitrate, nitroprusside, nitrous oxide, cyclophosphamide, flutamide, hydroxyurea, ' +
+      'nitroglycerin|nitroglycerine|nitro|NTG, glyceryl trinitrate, nitroprusside, nitrous oxide, cyclophosphamide, flutamide, hydroxyurea, ' +
       'ifosfamide, rasburicase',
   ),
   ...medicines(

@@ -439,6 +439,12 @@ export const implants: readonly ImplantRow[] = [
     name: 'device that nobody could name',
     synonyms: [
       'unknown device',
+      'device rep',
+      'device clinic',
+      'device interrogated',
+      'magnet over device',
+      'magnet placed over device',
+      'magnet applied',
       'some device',
       'box under skin',
       'box under the skin',

@@ -162,6 +162,10 @@ const remembered = namesOf(
   phenytoin|Dilantin
   valproate|Depakote|Depakene
   nitroglycerin|Nitrostat
+  amiodarone|Pacerone
+  dronedarone|Multaq
+  dofetilide|Tikosyn
+  propafenone|Rythmol
   isosorbide mononitrate|Imdur
   isosorbide dinitrate|Isordil
   prednisone|Deltasone|Rayos

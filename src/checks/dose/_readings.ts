@@ -19,7 +19,7 @@ const monthsIn: Readonly<Record<string, number>> = { d: 1 / 30, w: 1 / 4.3, m: 1
 
 const patterns: readonly Pattern[] = [
   {
-    words: /\b(?:BP|blood pressure)\b[^.;\d]{0,12}(\d{2,3}) ?\/ ?(\d{2,3})\b/gi,
+    words: /\b(?:BP|blood pressure)\b[^.;\d]{0,12}(\d{2,3})s? ?\/ ?(\d{2,3})s?\b/gi,
     isSo: ([, systolic, diastolic], { pressure }) =>
       Number(systolic) >= pressure.systolic || Number(diastolic) >= pressure.diastolic,
     of: 'pressure',
