@@ -1,6 +1,7 @@
 import { readSite } from '../note/words/site.ts';
 import type { Found, Gather } from './gather.ts';
 import { sameReading, type Procedures } from './procedures.ts';
+import type { Tables } from '../practice/tables.ts';
 import type { Span } from './speech/word.ts';
 
 export type Path = readonly (string | number)[];
@@ -30,15 +31,49 @@ const forAll: ReadonlySet<string> = new Set(['preparation', 'dressing', 'medium'
 /** Gives every found value its place in the note; what can be placed in two ways is placed by neither. */
 export function assembled(gather: Gather, procedures: Procedures): Assembled {
   const placed = new Placed(gather);
+  const wholes = wholesIn(gather.found, procedures);
   for (const [number, { at, end, value }] of procedures.sites)
     placed.add(['procedures', number, 'site'], value, at, end, [], { site: true });
   for (const [target, { at, end, name }] of procedures.methods)
     for (const number of numbersOf(target, procedures.count))
       placed.add(['procedures', number, 'method'], name, at, end, []);
-  for (const one of merged(gather.found))
+  for (const one of merged(joined(gather)))
     if (one.level === 'visit') placed.addFound([], one);
-    else placeInProcedure(placed, one, procedures);
+    else placeInProcedure(placed, one, procedures, wholes);
   return placed.result;
+}
+
+/** Found values with entries that say the same thing again joined to the first. */
+function joined({ found }: Gather): readonly Found[] {
+  const groups = new Map<string, Found[]>();
+  for (const one of found) {
+    if (one.entry === undefined || one.entry < 0 || !repeats.has(one.key[0]!)) continue;
+    const name = `${one.key[0]} ${one.entry}`;
+    groups.set(name, [...(groups.get(name) ?? []), one]);
+  }
+  const kept: Found[][] = [];
+  const renamed = new Map<Found, number>();
+  for (const group of [...groups.values()].sort((one, other) => one[0]!.at - other[0]!.at)) {
+    const before = kept.find((one) => isRepeat(one, group));
+    if (before === undefined) kept.push(group);
+    else for (const one of group) renamed.set(one, before[0]!.entry!);
+  }
+  return found.map((one) => (renamed.has(one) ? { ...one, entry: renamed.get(one)! } : one));
+}
+
+const repeats: ReadonlySet<string> = new Set(['closure']);
+
+/** Whether stitches are told of again: the same material in the same layer. */
+function isRepeat(one: readonly Found[], other: readonly Found[]): boolean {
+  const valueOf = (group: readonly Found[], key: string): string | undefined =>
+    group.find((each) => each.key[2] === key)?.value;
+  const material = valueOf(one, 'material');
+  const layers = [valueOf(one, 'layer'), valueOf(other, 'layer')];
+  return (
+    material !== undefined &&
+    material === valueOf(other, 'material') &&
+    (layers[0] === layers[1] || layers.includes(undefined))
+  );
 }
 
 const numbersOf = (target: number | 'all' | undefined, count: number): readonly number[] =>
@@ -48,12 +83,44 @@ const numbersOf = (target: number | 'all' | undefined, count: number): readonly 
       ? Array.from({ length: count }, (_, number) => number)
       : [target];
 
-function placeInProcedure(placed: Placed, one: Found, procedures: Procedures): void {
-  const target = procedures.targetOf(one);
-  if (target === 'all' && procedures.count > 1 && forAll.has(one.key.at(-1)!))
-    placed.addFound(['for-all'], { ...one, key: one.key.filter((key) => key !== '#') });
-  else for (const number of numbersOf(target, procedures.count)) placed.addFound(['procedures', number], one);
+/** The injections of which one part is said to be of all procedures. */
+const wholesIn = (found: readonly Found[], procedures: Procedures): ReadonlySet<string> =>
+  new Set(
+    found.flatMap((one) =>
+      one.key[0] === 'anesthetic' && procedures.targetOf(one) === 'all' ? [wholeOf(one)] : [],
+    ),
+  );
+
+const wholeOf = ({ key, entry }: Found): string => `${key[0]} ${entry ?? ''}`;
+
+function placeInProcedure(
+  placed: Placed,
+  one: Found,
+  procedures: Procedures,
+  wholes: ReadonlySet<string>,
+): void {
+  const { count } = procedures;
+  if (one.nth !== undefined && count > 1) {
+    if (one.of === count) placed.addFound(['procedures', one.nth], inOne(one));
+    return;
+  }
+  const target = wholes.has(wholeOf(one)) ? 'all' : procedures.targetOf(one);
+  if (target === 'all' && count > 1 && placeForAll(placed, one)) return;
+  for (const number of numbersOf(target, count))
+    placed.addFound(['procedures', number], count > 1 ? inOne(one) : one);
 }
+
+/** Places what is said of all once, where the note has a place for it. */
+function placeForAll(placed: Placed, one: Found): boolean {
+  if (one.ofAll === true) placed.addFound([], one);
+  else if (forAll.has(one.key.at(-1)!))
+    placed.addFound(['for-all'], { ...one, key: one.key.filter((key) => key !== '#') });
+  else return false;
+  return true;
+}
+
+/** Where there are several procedures each has one specimen. */
+const inOne = (one: Found): Found => (one.key[0] === 'specimen' ? { ...one, entry: 0 } : one);
 
 /** Found values in the order of the text. */
 const merged = (found: readonly Found[]): readonly Found[] =>
@@ -125,7 +192,7 @@ class Placed {
     for (const [key, values] of this.values)
       if (this.sites.has(key)) this.site(values, facts, conflicts);
       else if (this.lists.has(key)) facts.push(...withoutRepeats(values));
-      else if (described.has(String(values[0]!.path.at(-1)))) facts.push(longestOf(values));
+      else if (described.has(String(values[0]!.path.at(-1)))) facts.push(...longestOf(values));
       else one(values, facts, conflicts);
     return { facts, conflicts };
   }
@@ -137,19 +204,29 @@ class Placed {
     const differ = readings.some((one) => readings.some((other) => !sameReading(one, other)));
     if (differ) conflicts.push(conflictOf(values));
     else {
-      const longest = [...values].sort((a, b) => b.value.length - a.value.length)[0]!;
-      facts.push(factOf(longest, values));
+      facts.push(factOf(mostPrecise(values, tables), values));
     }
   }
+}
+
+/** The name of a site that says most; the side may be said by another. */
+function mostPrecise(values: readonly Value[], { sites }: Tables): Value {
+  const read = values.map((one) => ({ one, reading: readSite(one.value, sites)! }));
+  const firm = read.filter(({ reading }) => !reading.base.vague);
+  const [best] = (firm.length > 0 ? firm : read).sort((a, b) => b.one.value.length - a.one.value.length);
+  const side = read.find(({ reading }) => reading.side !== undefined)?.reading.side;
+  if (best!.reading.side !== undefined || side === undefined || side === 'midline') return best!.one;
+  return { ...best!.one, value: `${side} ${best!.one.value}` };
 }
 
 /** Free texts: of several the longest is taken, and the others are left where no fact says them. */
 const described: ReadonlySet<string> = new Set(['lesion', 'question', 'landmarks']);
 
-function longestOf(values: readonly Value[]): Fact {
+function longestOf(values: readonly Value[]): readonly Fact[] {
   const longest = [...values].sort((one, other) => other.value.length - one.value.length)[0]!;
   const within = values.filter(({ value }) => longest.value.toLowerCase().includes(value.toLowerCase()));
-  return factOf(longest, within);
+  const isOne = within.length === values.length || longest.path.at(-1) !== 'lesion';
+  return isOne ? [factOf(longest, within)] : [];
 }
 
 const factOf = ({ path, value, spans }: Value, all: readonly Value[]): Fact => {

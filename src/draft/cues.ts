@@ -91,7 +91,7 @@ const holds: readonly (readonly [Hold, 'after' | 'sentence' | 'clause', string])
   [
     'planned',
     'clause',
-    "will|would|could|should|may need|might|plan|plans|planned|planning|going to|to be|scheduled|schedule|we'll|he'll|she'll|needs|recommend|recommended|advised|consider|considered|considering|discussed|offered|option|options|next visit|at follow-up|at follow up|follow-up|follow up|followup|return|returns|tomorrow|next week|next month|call|pending|await|awaiting|until|alternatives|risks|gonna|prefer|preferred|wants|asked about|shall|in the future",
+    "will|would|could|should|may need|might|plan|plans|planned|planning|going to|scheduled|schedule|we'll|he'll|she'll|needs|recommend|recommended|advised|consider|considered|considering|discussed|offered|option|options|next visit|at follow-up|at follow up|follow-up|follow up|followup|return|returns|tomorrow|next week|next month|call|pending|await|awaiting|until|alternatives|risks|gonna|prefer|preferred|wants|asked about|shall|in the future",
   ],
   ['planned', 'sentence', 'if|in case|should it|unless|once|whether'],
   [

@@ -13,7 +13,7 @@ import { sitesIn } from './readers/site.ts';
 import { readSizes } from './readers/sizes.ts';
 import { readLabels, readNotSent } from './readers/specimen.ts';
 import { readDepths, readTableWords } from './readers/table-words.ts';
-import { readAftercare, readConsent, readDates, readTimeOut, readYes } from './readers/visit.ts';
+import { readAftercare, readConsent, readDates, readStaff, readTimeOut, readYes } from './readers/visit.ts';
 import { scanOf, type Scan } from './scan.ts';
 import type { Span } from './speech/word.ts';
 import { written, type Placed } from './write.ts';
@@ -67,6 +67,7 @@ function read(gather: Gather): Procedures {
   readWeight(gather);
   readId(gather);
   readMedicines(gather);
+  readStaff(gather);
   readConsent(gather);
   readTimeOut(gather);
   readAftercare(gather);
@@ -77,9 +78,9 @@ function read(gather: Gather): Procedures {
   readClosures(gather);
   readComplications(gather);
   readQuestions(gather);
-  readAsked(gather);
+  readAsked(gather, sites);
   readConditions(gather);
-  readLesions(gather);
+  readLesions(gather, sites);
   readDepths(gather);
   readTableWords(gather);
   const methods = methodsIn(gather);

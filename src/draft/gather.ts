@@ -15,6 +15,11 @@ export interface Found {
   readonly entry?: number;
   /** Whether several of them are no contradiction. */
   readonly several?: true;
+  /** Its place in a list of as many things as `of`, which may be one for each procedure. */
+  readonly nth?: number;
+  readonly of?: number;
+  /** Whether it is an amount of all sites together. */
+  readonly ofAll?: true;
   /** Other places of words that it rests on. */
   readonly rests?: readonly (readonly [at: number, end: number])[];
 }

@@ -76,6 +76,9 @@ const skipped: Readonly<Partial<Record<Table, ReadonlySet<string>>>> = {
   test: new Set(['he', 'path', 'pathology', 'if', 'levels', 'kit', 'iron', 'fresh', 'biopsy']),
   hemostasis: new Set(['closure', 'primary closure', 'closed', 'tie', 'ties', 'suture closure', 'sutured']),
   consent: new Set(['consent']),
+  medicine: new Set(['prep']),
+  allergen: new Set(['prep']),
+  technique: new Set(['one layer', 'single layer', 'layered', 'two layer', 'single layer closure']),
   dressing: new Set(['dressing', 'dressings', 'dressing applied']),
 };
 
@@ -106,7 +109,7 @@ function built(all: readonly (readonly [Table, Rows])[]): Lexicon {
     const own = new Set(rows.flatMap(wordsRead).map(plainWord));
     for (const row of rows)
       for (const word of wordsRead(row))
-        if (skipped[table]?.has(word) !== true && !isTwo(word, own))
+        if (skipped[table]?.has(plainWord(word)) !== true && !isTwo(word, own))
           lexicon.add(word.toLowerCase(), (before = []) =>
             before.some((claim) => claim.table === table) ? before : [...before, { table, row }],
           );

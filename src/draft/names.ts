@@ -17,20 +17,25 @@ const capital = /^\p{Lu}[\p{Ll}'’][\p{L}'’]*$/u;
  */
 export function namesIn(words: readonly Word[], isKnown: (low: string) => boolean): readonly Span[] {
   const places = new Set<number>();
-  for (const [at, word] of words.entries()) {
-    if (word.kind !== 'word') continue;
-    if (titles.has(word.low)) afterTitle(words, at, isKnown).forEach((place) => places.add(place));
-    else if (isPair(words, at, isKnown) && (isLed(words, at) || credentials.has(afterPair(words, at)))) {
-      places.add(at);
-      places.add(at + 1);
-    }
-  }
+  for (const [at, { kind }] of words.entries())
+    if (kind === 'word') for (const place of namedFrom(words, at, isKnown)) places.add(place);
   const again = new Set([...places].map((place) => words[place]!.text).filter((text) => capital.test(text)));
   for (const [at, { text }] of words.entries())
     if (again.has(text) && words[at - 1]?.kind === 'word') places.add(at);
   return [...places]
     .sort((one, other) => one - other)
     .map((place) => ({ from: words[place]!.from, to: words[place]!.to }));
+}
+
+/** The places of a name to which the word at a place leads, or that begins there. */
+function namedFrom(words: readonly Word[], at: number, isKnown: (low: string) => boolean): readonly number[] {
+  if (titles.has(words[at]!.low)) return afterTitle(words, at, isKnown);
+  if (isHeaded(words, at)) return afterHead(words, at + 2, isKnown);
+  if (!isPair(words, at, isKnown)) return [];
+  if (!isLed(words, at) && !credentials.has(afterPair(words, at))) return [];
+  const places: number[] = [];
+  for (let place = at; isName(words[place], isKnown); place += 1) places.push(place);
+  return places;
 }
 
 const longestName = 3;
@@ -48,6 +53,30 @@ function afterTitle(
     const isName = capital.test(word.text) || /^\p{Lu}\.?$/u.test(word.text);
     if (!isName && isKnown(word.low)) break;
     if (place > start && !isName) break;
+    places.push(place);
+  }
+  return places;
+}
+
+const heads = wordSet('patient name pt');
+
+/** "Patient:", "name:". */
+const isHeaded = (words: readonly Word[], at: number): boolean =>
+  heads.has(words[at]!.low) && words[at + 1]?.text === ':';
+
+const longestHeaded = 5;
+
+/** The words after the heading of a name that are no others, however they are written. */
+function afterHead(
+  words: readonly Word[],
+  from: number,
+  isKnown: (low: string) => boolean,
+): readonly number[] {
+  const places: number[] = [];
+  for (let place = from; place < from + longestHeaded; place += 1) {
+    const word = words[place];
+    if (word?.text === ',' && place > from) continue;
+    if (word?.kind !== 'word' || isKnown(word.low)) break;
     places.push(place);
   }
   return places;

@@ -3,7 +3,7 @@ import { wordSet } from './word-set.ts';
 import type { SiteReading } from '../note/words/site.ts';
 import type { MethodNamed } from './readers/method.ts';
 import type { SiteNamed } from './readers/site.ts';
-import { cuesBetween } from './scan.ts';
+import { cuesBetween, type Clause } from './scan.ts';
 import { sectionsOf, type Section } from './sections.ts';
 
 /** Which procedure a found value is of: its number, all of them, or nobody can tell. */
@@ -73,7 +73,9 @@ export function proceduresOf(
 ): Procedures {
   const sites = allSites.filter((site) => isPlace(gather, site));
   const sections = sectionsOf(gather);
-  if (areProcedures(sections, [...sites, ...methods])) return bySections(gather, sites, methods, sections);
+  const isLate = kindsOf(sites.filter(({ at }) => at < (sections[0]?.at ?? 0))).length > 1;
+  if (!isLate && areProcedures(sections, [...sites, ...methods]))
+    return bySections(gather, sites, methods, sections);
   const strengths = sites.map((site) => strengthOf(gather, site, methods));
   const most = Math.max(...strengths, 0);
   const strong = sites.filter((_, at) => strengths[at] === most);
@@ -143,8 +145,8 @@ function bySections(
 ): Procedures {
   const ids = [...new Set(sections.map(({ id }) => id))];
   const pointers = sections.map(({ at, end, id }) => ({ at, end, number: ids.indexOf(id) }));
-  const targetOf = targets(gather, pointers, true);
-  return made(gather, ids.length, targetOf, sites, methods, pointers);
+  const [targetOf, own] = withMethods(gather, pointers, true, methods);
+  return made(gather, ids.length, targetOf, sites, own, pointers);
 }
 
 function made(
@@ -184,14 +186,19 @@ function bySites(
     const number = numberOf(site);
     return number === undefined ? [] : [{ at: site.at, end: site.end, number, site }];
   });
-  const pointers = [...numbered, ...sidesIn(gather, kinds, numbered)].sort((one, other) => one.at - other.at);
-  const targetOf = targets(gather, pointers, false);
+  const ordinals = sectionsOf(gather).flatMap(({ at, end, id }) =>
+    Number(id) <= kinds.length ? [{ at, end, number: Number(id) - 1 }] : [],
+  );
+  const pointers = [...numbered, ...ordinals, ...sidesIn(gather, kinds, numbered)].sort(
+    (one, other) => one.at - other.at,
+  );
+  const [targetOf, own] = withMethods(gather, pointers, false, methods);
   return {
     count: kinds.length,
     targetOf,
     sites: numbered.map(({ number, site }) => [number, site] as const),
-    methods: methods.map((method) => [targetOf(method), method] as const),
-    marks: [],
+    methods: own.map((method) => [targetOf(method), method] as const),
+    marks: ordinals.map(({ at, end }) => [at, end] as const),
   };
 }
 
@@ -207,11 +214,86 @@ function sidesIn(gather: Gather, kinds: readonly SiteNamed[], sites: readonly Po
   });
 }
 
+const saysAll = ({ cues }: Gather['scan'], { from, to }: Pick<Clause, 'from' | 'to'>): boolean =>
+  cuesBetween(cues, from, to).some(({ cues: several }) => several.some((cue) => 'all' in cue));
+
+/**
+ * The targets with methods as pointers: where each of two procedures has a method of its own, a method that is named
+ * again points to its procedure. Returns the methods that are not such pointers too.
+ */
+function withMethods(
+  gather: Gather,
+  pointers: readonly Pointer[],
+  goesOn: boolean,
+  methods: readonly MethodNamed[],
+): readonly [Procedures['targetOf'], readonly MethodNamed[]] {
+  const targetOf = targets(gather, pointers, goesOn);
+  const owner = new Map<string, Target>();
+  const has = new Set<Target>();
+  const again: Pointer[] = [];
+  const own: MethodNamed[] = [];
+  for (const method of methods) {
+    const target = targetOf(method);
+    const first = owner.get(method.name);
+    if (typeof first === 'number' && first !== target && (target === 'all' || has.has(target)))
+      again.push({ ...method, number: first });
+    else own.push(method);
+    if (first === undefined && !has.has(target)) owner.set(method.name, target);
+    has.add(target);
+  }
+  if (again.length === 0) return [targetOf, own];
+  const all = [...pointers, ...again].sort((one, other) => one.at - other.at);
+  return [targets(gather, all, goesOn), own];
+}
+
+const ofAllOnly = wordSet(
+  'both all each sites site lesions areas wounds of them the for at on to three two . , ;',
+);
+
+const isOnlyAll = ({ words }: Gather['scan'], { from, to }: Clause): boolean =>
+  words.slice(from, to).every(({ low, kind }) => kind === 'line' || ofAllOnly.has(low));
+
 /** Whether the clause of a place says that it is of each, both or all. */
 function isOfAll({ scan }: Gather, at: number): boolean {
-  const { from, to } = scan.clauses[scan.clauseOf[at]!]!;
-  return cuesBetween(scan.cues, from, to).some(({ cues }) => cues.some((cue) => 'all' in cue));
+  const number = scan.clauseOf[at]!;
+  const own = scan.clauses[number]!;
+  const next = scan.clauses[number + 1];
+  const isAppended = next?.sentence === own.sentence && isOnlyAll(scan, next);
+  if (isAppended && saysAll(scan, next)) return true;
+  const near = {
+    from: Math.max(own.from, at - farthestAll.before),
+    to: Math.min(own.to, at + farthestAll.after),
+  };
+  return saysAll(scan, near);
 }
+
+/** How many words before and after a value an "each" may be. */
+const farthestAll = { before: 10, after: 8 } as const;
+
+/** "The first and the second": nobody can tell of which one alone. */
+const isJoined = (gather: Gather, all: readonly Pointer[], { at, number }: Pointer): boolean =>
+  all.some((other) => other.number !== number && other.end < at && isJoint(gather, other.end, at));
+
+const jointWords = wordSet('and the ,');
+
+function isJoint(gather: Gather, from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) if (!jointWords.has(gather.low(at))) return false;
+  return gather.has(wordSet('and'), from, to);
+}
+
+const farthestLink = 8;
+const links = wordSet('of on from at to over');
+const parts = wordSet('and , . ; : then while');
+
+/** Whether words lead to a pointer: "punch of the right ear", "aluminum chloride on the left one". */
+function isLinked(gather: Gather, at: number, to: number): boolean {
+  if (to - at > farthestLink) return false;
+  const last = gather.low(to - 1) === 'the' ? to - 2 : to - 1;
+  return last >= at && links.has(gather.low(last)) && !gather.has(parts, at, to);
+}
+
+/** A longer clause is of a text without marks. */
+const longestClause = 12;
 
 /**
  * Of which procedure the words at a place are: that of the last pointer before them in their sentence, or of the first
@@ -238,7 +320,13 @@ function targets(gather: Gather, pointers: readonly Pointer[], goesOn: boolean):
     const sentence = sentenceOf(at);
     const own = bySentence.get(sentence);
     if (own === undefined) return carried[sentence];
+    const { from, to } = gather.clauseAt(at);
+    const inClause = own.filter((pointer) => pointer.at >= from && pointer.at < to);
+    if (inClause.length === 1 && to - from <= longestClause) return inClause[0]!.number;
+    const ahead = own.find((pointer) => pointer.at > at && isLinked(gather, at, pointer.at));
+    if (ahead !== undefined) return ahead.number;
     const before = own.findLast((pointer) => pointer.at <= at);
+    if (before !== undefined && isJoined(gather, own, before)) return undefined;
     return (before ?? (goesOn ? undefined : own[0]))?.number ?? carried[sentence];
   };
 }

@@ -208,8 +208,13 @@ function heldOf(
       if (!('hold' in cue)) continue;
       const number = clauseOf[at]!;
       const isSentence = cue.reach === 'sentence';
-      const to = isSentence ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, cue.hold);
-      hold(cue.reach === 'clause' ? clauses[number]!.from : at, to, cue.hold);
+      const to = isSentence ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, at, cue.hold);
+      const from = cue.reach === 'clause' ? clauses[number]!.from : at;
+      hold(
+        clauses[number]!.to - from > longClause ? Math.max(from, at - farthest.denied) : from,
+        to,
+        cue.hold,
+      );
     }
   for (const at of words.keys()) {
     if (!year.test(words[at]!.low) || !isSince(words, at)) continue;
@@ -237,18 +242,65 @@ function sentenceEnd(clauses: readonly Clause[], number: number): number {
 
 const longestList = 8;
 
+/** A clause with more words is one of a text without marks, in which nothing reaches to its end. */
+const longClause = 25;
+const farthest = { denied: 4, other: 10 } as const;
+const closes: ReadonlySet<string> = new Set(
+  'used needed placed required done given performed seen noted taken'.split(' '),
+);
+
+/** Where words of a text without marks end that a cue at a place holds. */
+function deniedEnd(words: readonly Word[], at: number, hold: Hold): number {
+  const last = at + 1 + (hold === 'denied' ? farthest.denied : farthest.other);
+  for (let place = at + 1; place < last; place += 1) {
+    if (words[place]?.unit === 'years' || words[place]?.low === 'no') return place;
+    if (closes.has(words[place]?.low ?? '')) return place + 1;
+  }
+  return last;
+}
+
+/** A cue among the first words of a statement, such as "last year", is of all of it. */
+const opening = 3;
+const resets: ReadonlySet<string> = new Set(
+  'today now but however although though presents presenting then'.split(' '),
+);
+
+/** The end of the clauses that follow one without a mark or a word of contrast between. */
+function openedEnd(words: readonly Word[], clauses: readonly Clause[], number: number): number {
+  let last = number;
+  for (;;) {
+    const { to, sentence } = clauses[last]!;
+    const next = clauses[last + 1];
+    if (next?.sentence !== sentence || words[to - 1]!.kind === 'mark' || resets.has(words[to]!.low))
+      return to;
+    if (next.to - next.from > longClause) return to;
+    last += 1;
+  }
+}
+
 /** A denial goes on over the commas of a list that ends in an "or". */
-function listEnd(words: readonly Word[], clauses: readonly Clause[], number: number, hold: Hold): number {
+function listEnd(
+  words: readonly Word[],
+  clauses: readonly Clause[],
+  number: number,
+  at: number,
+  hold: Hold,
+): number {
   const own = clauses[number]!;
-  if (hold !== 'denied') return own.to;
-  for (
-    let next = number;
-    next < number + longestList && clauses[next]?.sentence === own.sentence;
-    next += 1
-  ) {
-    const { from, to } = clauses[next]!;
-    if (next > number && (words[from]?.low === 'or' || words[from]?.low === 'nor')) return to;
-    if (words[to - 1]?.text !== ',') break;
+  if (own.to - own.from > longClause) return Math.min(own.to, deniedEnd(words, at, hold));
+  if (hold === 'denied') return orEnd(words, clauses, number);
+  return at - own.from < opening ? openedEnd(words, clauses, number) : own.to;
+}
+
+/** The end of the part of a list that begins with an "or", or of the clause where none does. */
+function orEnd(words: readonly Word[], clauses: readonly Clause[], number: number): number {
+  const own = clauses[number]!;
+  for (let next = number; next < number + longestList; next += 1) {
+    const clause = clauses[next];
+    if (clause?.sentence !== own.sentence) break;
+    const first = words[clause.from]!.low;
+    if (next > number && (first === 'or' || first === 'nor')) return clause.to;
+    if (words[clause.to - 1]!.text !== ',') break;
   }
   return own.to;
 }
@@ -262,6 +314,7 @@ export function plainOf({ words }: Pick<Scan, 'words'>, at: number, end: number)
   let plain = '';
   for (let place = at; place < end; place += 1) {
     const { text, kind, joined } = words[place]!;
+    if (text === struck) continue;
     const glue = plain === '' || (kind === 'mark' && /^[,.;:)?!]$/.test(text)) ? '' : joined ? '-' : ' ';
     plain += glue + (kind === 'line' ? ' ' : text);
   }

@@ -24,7 +24,7 @@ const ordinals: ReadonlyMap<string, string> = new Map([
   ['4th', '4'],
 ]);
 const ordered = wordSet('first second third fourth 1st 2nd 3rd 4th');
-const afterOrdinal = wordSet('site lesion biopsy procedure one area specimen spot , is was had has');
+const afterOrdinal = wordSet('site lesion biopsy procedure one area specimen spot , is was were had has and');
 const afterId = wordSet('. ) : , is was has had got');
 const numbered = wordSet('number site lesion');
 

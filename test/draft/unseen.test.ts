@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { judged, textsOf } from './measure.ts';
 
 /** Shares that are held; what falls short is printed with WHEAL_DRAFTS=1. */
-const goals = { invented: 1, right: 0.95, placed: 0.8 };
+const goals = { invented: 0, right: 0.99, placed: 0.9 };
 
 describe('drafts of texts that somebody else wrote, with the facts in them', () => {
   it('invents nothing, and places and reads most', () => {

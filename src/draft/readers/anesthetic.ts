@@ -65,14 +65,18 @@ function isPart(gather: Gather, at: number): boolean {
   if (gather.isTaken(at)) return false;
   if (word.kind === 'quantity') return amounts.has(word.unit!);
   if (word.kind === 'ratio') return true;
-  if (word.kind === 'mark') return ',()'.includes(word.text);
+  if (word.kind === 'mark') return ',()/¬'.includes(word.text);
   return word.kind === 'word' && linking.has(word.low);
 }
 
 /** Reads a run, cut where a second agent begins. */
 function readRun(gather: Gather, { at, end, agents }: Run): void {
   const first = agents[0]!;
-  if (agents.some((agent) => gather.held(agent.at) !== undefined) || isOfAllergy(gather, first)) return;
+  if (
+    agents.some((agent) => gather.held(agent.at) !== undefined || isReactedTo(gather, agent)) ||
+    isOfAllergy(gather, first)
+  )
+    return;
   if (agents.length === 1) {
     readLine(gather, at, end);
     return;
@@ -112,6 +116,10 @@ const ofAllergy = wordSet(
   'allergic allergy allergies reaction reacts tolerates tolerated hives rash anaphylaxis',
 );
 
+/** "Reacts to lidocaine". */
+const isReactedTo = (gather: Gather, { at }: Term): boolean => gather.has(reacting, at - 3, at);
+const reacting = wordSet('allergic allergy reacts reaction sensitive');
+
 /** Whether an agent without an amount is in a statement of allergies. */
 const isOfAllergy = (gather: Gather, { at }: Term): boolean => {
   const { from, to } = gather.sentenceAt(at);
@@ -132,9 +140,16 @@ function readLine(gather: Gather, from: number, end: number): void {
     const typed = says ?? line.slice(start, to);
     const value = key === 'agent' ? (gather.scan.tables.agents.find(typed)?.name ?? typed) : typed;
     const rests = key === 'agent' ? { rests: [[from, end]] as const } : {};
-    gather.put({ ...entryOf(key, from), value, at, end: after, ...rests });
+    const ofAll = isTotal(gather, from, end) ? { ofAll: true as const } : {};
+    gather.put({ ...entryOf(key, from), value, at, end: after, ...rests, ...ofAll });
   }
 }
+
+/** Whether an injection is said to be that of all sites together. */
+const isTotal = (gather: Gather, from: number, end: number): boolean =>
+  gather.has(totals, from - 2, end + 2) && !gather.has(eachOne, from, end + 2);
+const totals = wordSet('total totalling altogether');
+const eachOne = wordSet('each');
 
 const entryOf = (key: string, entry: number): Pick<Found, 'level' | 'key' | 'entry'> => ({
   level: 'procedure',

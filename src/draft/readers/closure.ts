@@ -42,13 +42,33 @@ function readSentence(gather: Gather, from: number, to: number, terms: ReadonlyM
     if (joints.has(gather.low(at)) && groups.at(-1)!.length > 0) groups.push([]);
     const isFree = gather.held(at) === undefined && !gather.isTaken(at);
     const piece = isFree ? pieceAt(gather, at, from, terms) : undefined;
-    if (piece !== undefined) groups.at(-1)!.push(piece);
+    if (piece !== undefined) addTo(groups, piece);
     at = piece?.end ?? at + 1;
   }
   for (const pieces of merged(groups.filter((group) => group.length > 0)))
-    if (pieces.some(isThread))
-      for (const { key, value, at, end } of pieces)
-        gather.put({ level: 'procedure', key: ['closure', '#', key], value, at, end, entry: pieces[0]!.at });
+    if (pieces.some(isThread)) putStitches(gather, pieces);
+}
+
+/** Adds a piece to the last of some stitches; a second size begins others. */
+function addTo(groups: Piece[][], piece: Piece): void {
+  const last = groups.at(-1)!;
+  if (isSize(piece) && last.some(isSize)) groups.push([...countBefore(last, piece.at), piece]);
+  else last.push(piece);
+}
+
+function putStitches(gather: Gather, pieces: readonly Piece[]): void {
+  for (const { key, value, at, end } of pieces)
+    gather.put({ level: 'procedure', key: ['closure', '#', key], value, at, end, entry: pieces[0]!.at });
+}
+
+const isSize = ({ key }: Piece): boolean => key === 'size';
+
+/** Takes a count that is right before a new size out of the stitches before it. */
+function countBefore(pieces: Piece[], at: number): Piece[] {
+  const last = pieces.at(-1);
+  return last?.key === 'count' && last.end === at && pieces.filter(({ key }) => key === 'count').length > 1
+    ? [pieces.pop()!]
+    : [];
 }
 
 const isThread = ({ key }: Piece): boolean => key === 'size' || key === 'material';
@@ -100,19 +120,20 @@ function countAt(gather: Gather, at: number, from: number): Piece | undefined {
   const { low, kind, digits = '' } = gather.word(at)!;
   const times = /^x(\d{1,2})$/.exec(low)?.[1];
   if (times !== undefined) return { key: 'count', value: times, at, end: at + 1 };
+  if (low === 'single' && countsStitches(gather, at)) return { key: 'count', value: '1', at, end: at + 1 };
   if (!/^\d{1,2}$/.test(digits) || (kind !== 'number' && kind !== 'word')) return undefined;
   const isTimes = at > from && /^(?:x|times|×)$/.test(gather.low(at - 1));
   return isTimes || countsStitches(gather, at) ? { key: 'count', value: digits, at, end: at + 1 } : undefined;
 }
 
-const noCount = wordSet(', and');
+const noCount = wordSet(', and layer layers');
 
 /** Whether stitches follow a number, with nothing else to count between. */
 function countsStitches(gather: Gather, at: number): boolean {
   for (let next = at + 1; next <= at + longestCount; next += 1) {
     const low = gather.low(next);
     if (low === '' || noCount.has(low) || gather.word(next)!.kind === 'number') return false;
-    if (stitches.has(low)) return true;
+    if (stitches.has(low) || gather.word(next)!.kind === 'suture') return true;
   }
   return false;
 }

@@ -1,7 +1,8 @@
-import type { Hold } from '../cues.ts';
+import type { Frame, Hold } from '../cues.ts';
 import type { Gather } from '../gather.ts';
 import { wordSet } from '../word-set.ts';
-import { plainOf } from '../scan.ts';
+import { cuesBetween, plainOf } from '../scan.ts';
+import type { SiteNamed } from './site.ts';
 
 const nouns = wordSet(
   'papule papules macule macules plaque plaques nodule nodules patch patches lesion lesions mole moles growth growths tumor tumour mass ulcer ' +
@@ -16,18 +17,19 @@ const bare = wordSet(
   'lesion lesions growth growths spot spots rash mass eruption bump erosion thickening erythema',
 );
 const notSkin = wordSet('suture stitch identification orienting standing dog');
-const goesOn = wordSet('with measuring measures');
+const goesOn = wordSet('with measuring measures about approximately');
 const rightStops = wordSet(
   'on of at over located was were is are has biopsied from since presents noted removed sampled for in rule concerning suspicious consistent r/o and that which present',
 );
 
 /** Reads what a lesion looks like: a noun of the skin with the words before it, and with what follows a "with". */
-export function readLesions(gather: Gather): void {
+export function readLesions(gather: Gather, sites: readonly SiteNamed[]): void {
   const { scan } = gather;
+  const isOther = otherWords(gather, sites);
   for (const [at, { low }] of scan.words.entries()) {
     if (!nouns.has(low) || gather.isTaken(at) || gather.held(at) !== undefined) continue;
     if (/^tags?$/.test(low) && gather.low(at - 1) !== 'skin') continue;
-    const from = describedFrom(gather, /^tags?$/.test(low) ? at - 1 : at);
+    const from = describedFrom(gather, /^tags?$/.test(low) ? at - 1 : at, isOther);
     if (gather.has(notSkin, from, at)) continue;
     const end = describedTo(gather, at + 1);
     if (bare.has(low) && !gather.has(adjectives, from, at) && !hasSize(gather, from, end)) continue;
@@ -48,17 +50,43 @@ const hasSize = (gather: Gather, from: number, end: number): boolean => {
 
 const longestBefore = 10;
 
-function describedFrom(gather: Gather, at: number): number {
+/** Whether a word is of a site, a method or what was used, and so describes no lesion. */
+function otherWords({ scan }: Gather, sites: readonly SiteNamed[]): (at: number) => boolean {
+  const other = new Set<number>();
+  for (const { at, end } of sites) for (let place = at; place < end; place += 1) other.add(place);
+  for (const { at, end, claims } of scan.terms)
+    if (claims.some(({ table }) => notOfLesion.has(table)))
+      for (let place = at; place < end; place += 1) other.add(place);
+  return (at) => other.has(at);
+}
+
+const notOfLesion: ReadonlySet<string> = new Set([
+  'method',
+  'medium',
+  'hemostasis',
+  'preparation',
+  'dressing',
+  'consent',
+  'medicine',
+]);
+
+function describedFrom(gather: Gather, at: number, isOther: (at: number) => boolean): number {
   let from = at;
   for (let place = at - 1; place >= Math.max(0, at - longestBefore); place -= 1) {
-    const word = gather.word(place)!;
-    if (gather.isTaken(place) || word.kind === 'line' || gather.held(place) !== undefined) break;
-    if (word.kind === 'mark') {
-      if (word.text !== ',' || !adjectives.has(gather.low(place - 1))) break;
-    } else if (word.low === 'and' ? !adjectives.has(gather.low(place - 1)) : stops.has(word.low)) break;
-    if (word.kind !== 'mark' && word.low !== 'and') from = place;
+    if (gather.isTaken(place) || isOther(place) || gather.held(place) !== undefined) break;
+    if (!describes(gather, place)) break;
+    if (gather.word(place)!.kind !== 'mark' && gather.low(place) !== 'and') from = place;
   }
   return from;
+}
+
+/** Whether a word before a lesion may describe it: no verb or article, and between adjectives a comma or an "and". */
+function describes(gather: Gather, place: number): boolean {
+  const { kind, low } = gather.word(place)!;
+  if (kind === 'line') return false;
+  const isJoint = kind === 'mark' || low === 'and';
+  if (!isJoint) return !stops.has(low);
+  return (low === ',' || low === 'and') && adjectives.has(gather.low(place - 1));
 }
 
 const longestAfter = 14;
@@ -162,14 +190,15 @@ const longestAsked = 6;
 const notAsked = wordSet('allergies allergy patient pt time sutures consent follow');
 
 /** Reads what is asked without a word for it: "SCC in situ?", "? lichen planus", "lentigo versus melanoma". */
-export function readAsked(gather: Gather): void {
+export function readAsked(gather: Gather, sites: readonly SiteNamed[]): void {
   const { scan } = gather;
+  const isOther = otherWords(gather, sites);
   for (const [at, { text, low }] of scan.words.entries()) {
-    if (text === '?') readMark(gather, at);
+    if (text === '?') readMark(gather, at, isOther);
     else if ((low === 'vs' || low === 'versus') && !gather.isTaken(at)) {
       const { from, to } = gather.clauseAt(at);
       const end = isMark(gather, to - 1) ? to - 1 : to;
-      putAsked(gather, fromNoun(gather, from, at), end);
+      putAsked(gather, fromNoun(gather, from, at, isOther), end);
     }
   }
 }
@@ -177,7 +206,7 @@ export function readAsked(gather: Gather): void {
 const isMark = (gather: Gather, at: number): boolean =>
   gather.word(at)?.kind === 'mark' || gather.word(at)?.kind === 'line';
 
-function readMark(gather: Gather, at: number): void {
+function readMark(gather: Gather, at: number, isOther: (at: number) => boolean): void {
   const clause = gather.clauseAt(at);
   const isApart =
     at > clause.from &&
@@ -193,7 +222,7 @@ function readMark(gather: Gather, at: number): void {
     const from = at + 1;
     const to = next === undefined || clause.to > from ? clause.to : next.to;
     putAsked(gather, from, isMark(gather, to - 1) ? to - 1 : to);
-  } else putAsked(gather, clause.from, at);
+  } else putAsked(gather, fromNoun(gather, clause.from, at, isOther), at);
 }
 
 function nextMark(gather: Gather, at: number): number {
@@ -202,10 +231,14 @@ function nextMark(gather: Gather, at: number): number {
   return end;
 }
 
-/** The words before a "versus" without those of a sentence. */
-function fromNoun(gather: Gather, from: number, at: number): number {
-  for (let place = at - 1; place >= from; place -= 1)
-    if (stops.has(gather.low(place)) || gather.isTaken(place)) return place + 1;
+/** The words before a mark or a "versus" without those of a sentence, a site or a lesion. */
+function fromNoun(gather: Gather, from: number, at: number, isOther: (at: number) => boolean): number {
+  for (let place = at - 1; place >= from; place -= 1) {
+    const low = gather.low(place);
+    const isStop = stops.has(low) && gather.low(place + 1) !== 'situ';
+    if (isStop || gather.isTaken(place) || isOther(place)) return place + 1;
+    if (place < at - 1 && nouns.has(low)) return place + 1;
+  }
   return from;
 }
 
@@ -224,20 +257,47 @@ function putAsked(gather: Gather, from: number, end: number): void {
 const longestQuestion = 24;
 
 function questionEnd(gather: Gather, from: number): number {
-  const first = gather.scan.clauseOf[from];
   let end = from;
-  for (let at = from; at < from + longestQuestion; at += 1) {
-    const word = gather.word(at);
-    if (word === undefined || word.kind === 'line') break;
-    if (word.kind === 'mark') {
-      if (word.text === '/' || (word.text === ',' && isListed(gather, at + 1))) continue;
-      break;
-    }
-    if (gather.scan.clauseOf[at] !== first && gather.word(at - 1)?.kind !== 'mark') break;
-    end = at + 1;
-  }
+  for (let at = from; at < from + longestQuestion && !endsQuestion(gather, at, from); at += 1)
+    if (gather.word(at)!.kind !== 'mark') end = at + 1;
   return end;
 }
+
+function endsQuestion(gather: Gather, at: number, from: number): boolean {
+  const word = gather.word(at);
+  if (word === undefined || word.kind === 'line' || (at > from && endsAsked(gather, at))) return true;
+  if (word.kind === 'mark') return word.text !== '/' && !(word.text === ',' && isListed(gather, at + 1));
+  const { clauseOf } = gather.scan;
+  return clauseOf[at] !== clauseOf[from] && gather.word(at - 1)?.kind !== 'mark';
+}
+
+/** In a text without marks a question ends where something else is spoken of. */
+function endsAsked(gather: Gather, at: number): boolean {
+  if (gather.isTaken(at)) return true;
+  const { from, to } = gather.clauseAt(at);
+  if (to - from <= longClause) return false;
+  const { cues, terms } = gather.scan;
+  return (
+    cuesBetween(cues, at, at + 1).some(({ cues: several }) =>
+      several.some((cue) => 'frame' in cue && notAskedOf.has(cue.frame)),
+    ) ||
+    cuesBetween(terms, at, at + 1).some(({ claims }) => claims.some(({ table }) => notOfLesion.has(table)))
+  );
+}
+
+const longClause = 25;
+const notAskedOf: ReadonlySet<Frame> = new Set<Frame>([
+  'preparation',
+  'anesthetic',
+  'hemostasis',
+  'closure',
+  'dressing',
+  'specimen',
+  'consent',
+  'time-out',
+  'complications',
+  'due',
+]);
 
 /** Whether a list goes on behind a comma to an "or" or "versus", within a few words. */
 function isListed(gather: Gather, at: number): boolean {

@@ -20,7 +20,8 @@ const put = (
 
 /** What the sentence of a term says of it, by the grammar that reads the free words of a note; undefined where that knows it not. */
 function answerOf<Row extends WordRow>(gather: Gather, term: Term, lookup: Lookup<Row>): Answer | undefined {
-  const { from, to } = gather.sentenceAt(term.at);
+  const sentence = gather.sentenceAt(term.at);
+  const { from, to } = sentence.to - sentence.from > longestSentence ? gather.clauseAt(term.at) : sentence;
   if (to - from > longestRead) return 'unclear';
   const plain = plainOf(gather.scan, from, to);
   const start = plainOf(gather.scan, from, term.at + 1).length - gather.word(term.at)!.text.length;
@@ -29,6 +30,8 @@ function answerOf<Row extends WordRow>(gather: Gather, term: Term, lookup: Looku
 
 /** A longer sentence is none, and nothing in it is sure. */
 const longestRead = 120;
+/** Of a longer sentence, as where no mark was typed, only the clause is read. */
+const longestSentence = 40;
 
 const ofAllergy = wordSet('allergic allergies allergy nkda nka reacts');
 const nothing = wordSet('none nkda nka denied denies negative no');
@@ -210,17 +213,31 @@ function isSpelled(gather: Gather, { at, end }: Term): boolean {
 /** Reads lasting conditions of a patient. */
 export function readConditions(gather: Gather): void {
   for (const term of gather.freeTerms) {
-    const claim = claimOf(term, 'condition');
     const { at, end } = term;
-    if (claim === undefined || (gather.held(at) !== undefined && gather.held(at) !== 'past')) continue;
-    if (claimOf(term, 'diagnosis') !== undefined || claim.row.name === 'none' || !isSpelled(gather, term))
-      continue;
-    const { from, to } = gather.sentenceAt(at);
-    if (!gather.has(ofCondition, from, at) || gather.has(ofQuestion, from, to)) continue;
-    put(gather, ['conditions'], plainOf(gather.scan, at, end), at, end, { several: true });
+    if (isCondition(gather, term) && isOfPatient(gather, term))
+      put(gather, ['conditions'], plainOf(gather.scan, at, end), at, end, { several: true });
   }
   readDeniedAll(gather, 'conditions', ofProblems);
   readHeadedNone(gather, 'conditions', wordSet('conditions pmh'));
+}
+
+/** Whether a term is a condition, and not what a sample is taken for. */
+function isCondition(gather: Gather, term: Term): boolean {
+  const claim = claimOf(term, 'condition');
+  const hold = gather.held(term.at);
+  if (claim === undefined || claim.row.name === 'none' || (hold !== undefined && hold !== 'past'))
+    return false;
+  return claimOf(term, 'diagnosis') === undefined && isSpelled(gather, term);
+}
+
+/** Whether a condition is told of the patient: behind "history of" and its like, or all that a clause says. */
+function isOfPatient(gather: Gather, { at, end, claims }: Term): boolean {
+  const { from, to } = gather.sentenceAt(at);
+  if (gather.has(ofQuestion, from, to)) return false;
+  const clause = gather.clauseAt(at);
+  const isAlone =
+    clause.from === at && clause.to - end <= 1 && claims.every(({ table }) => table === 'condition');
+  return isAlone || gather.has(ofCondition, from, at);
 }
 
 const ofQuestion = wordSet(

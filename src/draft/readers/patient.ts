@@ -193,7 +193,7 @@ function typedId(gather: Gather, from: number): { readonly value: string; readon
 }
 
 const isGlued = (one: Word, next: Word | undefined): boolean =>
-  next !== undefined && next.kind !== 'mark' && (next.from === one.to || next.joined);
+  next !== undefined && next.kind !== 'mark' && next.kind !== 'line' && (next.from === one.to || next.joined);
 
 /** "Two zero four one seven". */
 function spokenId(

@@ -42,10 +42,23 @@ export function sitesIn({ scan }: Gather): readonly SiteNamed[] {
   for (let at = 0; at < lows.length;) {
     const end = runEnd(lows, at, isSite);
     const one = end > at ? siteOf(scan, at, end) : undefined;
-    if (one !== undefined) named.push(one);
+    if (one !== undefined) named.push(withSide(scan, one));
     at = Math.max(end, at + 1);
   }
   return named;
+}
+
+/** "The left one, on the cheek" is the left cheek. */
+function withSide({ words, tables }: Gather['scan'], site: SiteNamed): SiteNamed {
+  if (site.reading.side !== undefined) return site;
+  for (let at = site.at - 1; at >= site.at - 5; at -= 1) {
+    const low = words[at]?.low;
+    if (low !== 'one' || !isSide(words[at - 1]?.low)) continue;
+    const value = `${words[at - 1]!.low} ${site.value}`;
+    const reading = readSite(value, tables.sites);
+    return reading === undefined ? site : { ...site, at: at - 1, value, reading };
+  }
+  return site;
 }
 
 /** Whether a word is in the name of a site; asked once for each word. */

@@ -61,15 +61,24 @@ function isOfSample(gather: Gather, at: number): boolean {
   return gather.has(measured, at - near - 1, at);
 }
 
-/** "Deep shave, 9 x 8 mm": a size between two marks, of the method before it and of no lesion. */
+/** "Deep shave, 9 x 8 mm", "a 12 x 5 mm wedge": a size of the method beside it and of no lesion. */
 function isApart(gather: Gather, at: number): boolean {
   const { from, to } = gather.clauseAt(at);
-  if (from !== at || (to > at + 1 && gather.word(at + 1)!.kind === 'word')) return false;
   const { from: start } = gather.sentenceAt(at);
+  const isSides = gather.word(at)!.kind === 'sides';
+  if (
+    isSides &&
+    (taken.has(gather.low(at + 1)) || (gather.low(at - 1) === 'size' && !gather.has(seen, from, to)))
+  )
+    return true;
   const method = gather.scan.terms.findLast(
     (term) => term.at >= start && term.end <= at && claimOf(term, 'method') !== undefined,
   );
-  return method !== undefined && !gather.has(seen, method.end, at);
+  if (method === undefined || gather.has(seen, method.end, at)) return false;
+  if (isSides && method.end === at) return true;
+  const isFirst = gather.scan.words.slice(from, at).every(({ kind }) => kind === 'mark');
+  return isFirst && (to === at + 1 || gather.word(at + 1)!.kind !== 'word');
 }
 
+const taken = wordSet('wedge ellipse specimen excision shave disc disk');
 const seen = wordSet('papule plaque macule nodule patch lesion mole nevus ulcer cyst');

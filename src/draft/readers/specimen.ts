@@ -2,27 +2,82 @@ import type { Gather } from '../gather.ts';
 import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
 
-const heads = wordSet('specimen specimens jar bottle container vial label labeled labelled cup part');
+const heads = wordSet(
+  'specimen specimens jar bottle container vial label labels labeled labelled cup part is',
+);
 const between = wordSet('as label letter number # : was is were and it with');
 const after = wordSet('was is in were to for sent and : , . ) ; formalin placed submitted from at of');
 
-/** Reads labels of specimens: "specimen A", "labeled as B", "jar 1". */
+/** Reads labels of specimens: "specimen A", "labeled as B", "jar 1", and lists of them. */
 export function readLabels(gather: Gather): void {
-  for (const [at, { low }] of gather.scan.words.entries()) {
-    if (!heads.has(low) || gather.held(at) !== undefined) continue;
-    let place = at + 1;
-    while (between.has(gather.low(place)) && place < at + 4) place += 1;
-    const label = labelAt(gather, place);
-    if (label === undefined || gather.isTaken(place)) continue;
-    gather.put({
-      level: 'procedure',
-      key: ['specimen', '#', 'label'],
-      value: label,
-      at: place,
-      end: place + 1,
-      rests: [[at, at + 1]],
-    });
+  const entries = new Map<string, number>();
+  for (const at of gather.scan.words.keys()) {
+    const first = labelPlace(gather, at);
+    const places = first === undefined ? [] : listFrom(gather, first);
+    for (const [nth, place] of places.entries()) {
+      const value = labelAt(gather, place) ?? gather.word(place)!.text.toUpperCase();
+      if (gather.isTaken(place)) continue;
+      if (!entries.has(value)) entries.set(value, entries.size);
+      const listed = places.length > 1 ? { nth, of: places.length } : {};
+      const entry = entries.get(value)!;
+      const rests = place === at ? [] : ([[at, at + 1]] as const);
+      gather.put({
+        level: 'procedure',
+        key: labelKey,
+        value,
+        at: place,
+        end: place + 1,
+        rests,
+        entry,
+        ...listed,
+      });
+    }
   }
+}
+
+const labelKey = ['specimen', '#', 'label'];
+
+/** The place of the label that a word leads to: "specimen A", or the word itself: "A: formalin". */
+function labelPlace(gather: Gather, at: number): number | undefined {
+  if (gather.held(at) !== undefined) return undefined;
+  if (isLetter(gather, at) && gather.low(at + 1) === ':' && gather.clauseAt(at).from === at) return at;
+  const low = gather.low(at);
+  if (!heads.has(low) || (low === 'is' && !isLetter(gather, at + 1))) return undefined;
+  let place = at + 1;
+  while (between.has(gather.low(place)) && place < at + 4) place += 1;
+  return labelAt(gather, place) === undefined ? undefined : place;
+}
+
+/** A capital that stands for a specimen. */
+const isLetter = (gather: Gather, at: number): boolean =>
+  gather.scan.text !== gather.scan.text.toUpperCase() &&
+  /^[A-H]$/.test(gather.word(at)?.text ?? '') &&
+  gather.low(at + 1) !== '.';
+
+/** The places of labels in a list that begins at one: "A, B and C". */
+function listFrom(gather: Gather, first: number): readonly number[] {
+  const places = [first];
+  for (let at = first + 1; /^(?:,|and)$/.test(gather.low(at)); at += 1) {
+    if (/^[a-h]$/.test(gather.low(at + 1))) places.push(at + 1);
+    else if (gather.low(at + 1) !== 'and') break;
+    if (/^[a-h]$/.test(gather.low(at + 1))) at += 1;
+  }
+  return places;
+}
+
+const other = wordSet('other another second remaining');
+const portions = wordSet('half piece portion part sample specimen');
+
+/** Says of which specimen a place speaks: after a label of that one, after "the other half" of the next. */
+export function specimensIn(gather: Gather): (at: number) => number {
+  const starts = gather.found.flatMap((one) =>
+    one.key === labelKey && one.nth === undefined ? [{ at: one.at, entry: one.entry! }] : [],
+  );
+  for (const at of gather.scan.words.keys())
+    if (other.has(gather.low(at)) && portions.has(gather.low(at + 1)))
+      starts.push({ at, entry: Math.max(0, ...starts.map(({ entry }) => entry)) + 1 });
+  starts.sort((one, next) => one.at - next.at);
+  return (at) => starts.findLast((one) => one.at <= at)?.entry ?? 0;
 }
 
 function labelAt(gather: Gather, at: number): string | undefined {

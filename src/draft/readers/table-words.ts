@@ -1,5 +1,7 @@
 import type { Gather } from '../gather.ts';
+import { lowAt } from '../speech/word.ts';
 import { wordSet } from '../word-set.ts';
+import { specimensIn } from './specimen.ts';
 import type { Frame } from '../cues.ts';
 import type { Claim, Table } from '../lexicon.ts';
 import { claimOf, framesIn, type Scan, type Term } from '../scan.ts';
@@ -27,10 +29,11 @@ const tablesOf: Readonly<Partial<Record<Frame, readonly Table[]>>> = {
 const unstitched = -1;
 
 const longEnough = 5;
-const sureShort = wordSet('nbf alcl3 alcl dif h&e chg pvi');
+const sureShort = wordSet('wrap nbf alcl3 alcl dif h&e chg pvi');
 
 /** Reads words of preparation, hemostasis, dressing, medium, tests and what closes without stitches. */
 export function readTableWords(gather: Gather): void {
+  const specimenAt = specimensIn(gather);
   for (const term of gather.freeTerms) {
     const claim = claimIn(gather, term);
     if (claim === undefined || isHeld(gather, term, claim)) continue;
@@ -53,6 +56,7 @@ export function readTableWords(gather: Gather): void {
         at,
         end,
         ...(lists.has(claim.table) ? { several: true as const } : {}),
+        ...(keys[claim.table]![0] === 'specimen' ? { entry: specimenAt(at) } : {}),
       });
   }
 }
@@ -81,12 +85,13 @@ const stitched = wordSet('suture sutures closed closure sutured stitches repaire
 
 function isDeep(gather: Gather, { at, end }: Term, from: number, to: number): boolean {
   if (gather.has(stitched, Math.max(from, at - near), Math.min(to, end))) return false;
+  if (isLed(gather, at) || isAlone(gather, at, end, from, to)) return true;
   const first = Math.max(from, at - near);
   for (let place = at - 1; place >= first; place -= 1) {
     if (deepLeads.has(gather.low(place))) return true;
     if (!toDepth.has(gather.low(place))) return false;
   }
-  return isLed(gather, at) || isAlone(gather, at, end, from, to);
+  return false;
 }
 
 const isLed = (gather: Gather, at: number): boolean =>
@@ -99,7 +104,10 @@ const isAlone = (gather: Gather, at: number, end: number, from: number, to: numb
 
 const isRelated = (gather: Gather, { at, end }: Term): boolean =>
   /^(?:peri|adjacent|uninvolved)/.test(gather.low(at)) ||
-  (end - at > 1 && ofPlace.has(gather.low(at - 1)) && gather.low(at) !== 'lesion');
+  ((end - at > 1 || gather.low(at) === 'edge') &&
+    ofPlace.has(gather.low(at - 1)) &&
+    gather.low(at) !== 'lesion') ||
+  (end - at > 1 && /^(?:ulcer|blister|bulla|wound)$/.test(gather.low(at)));
 
 /** A denial that is part of the words is what they say: "no sutures". */
 const isHeld = (gather: Gather, { at, end }: Term, { row }: Claim): boolean =>
@@ -110,6 +118,7 @@ const isHeld = (gather: Gather, { at, end }: Term, { row }: Claim): boolean =>
 /** What a term names where it is: by what its clause is about, or by itself where only one table has it. */
 function claimIn(gather: Gather, term: Term): Claim | undefined {
   const { scan } = gather;
+  if (gather.low(term.end).startsWith('allerg')) return undefined;
   const wanted = tablesAt(scan, term);
   for (const table of wanted) {
     const claim = claimOf(term, table);
@@ -121,11 +130,11 @@ function claimIn(gather: Gather, term: Term): Claim | undefined {
 /** What a term names where only one table has it, whatever is spoken of. */
 function alone(scan: Scan, term: Term, isFramed: boolean): Claim | undefined {
   const own = term.claims.filter(({ table }) => table in keys || table === 'closure');
-  const [only] = own;
-  if (only === undefined || own.length > 1 || !isSure(scan, term) || !isWord(only)) return undefined;
-  if (only.row.name === 'none')
-    return term.end - term.at > 1 && term.claims.length === own.length ? only : undefined;
-  return only.table !== 'test' || isFramed || isWanted(scan, term, 'specimen') ? only : undefined;
+  const [one] = own;
+  if (one === undefined || own.length > 1 || !isSure(scan, term) || !isWord(one)) return undefined;
+  if (one.row.name === 'none')
+    return term.end - term.at > 1 && term.claims.length === own.length ? one : undefined;
+  return one.table !== 'test' || isFramed || isOfSpecimen(scan, term) ? one : undefined;
 }
 
 const wraps = wordSet('dressing dressings bandage dsg');
@@ -134,19 +143,38 @@ const wraps = wordSet('dressing dressings bandage dsg');
 function preferred({ words }: Scan, term: Term): Claim | undefined {
   const stops = claimOf(term, 'hemostasis');
   const dressing = claimOf(term, 'dressing');
+  const medium = claimOf(term, 'medium');
+  if (medium !== undefined && lowAt(words, term.at - 1) === 'in') return medium;
   if (dressing !== undefined && stops !== undefined) {
-    if (wraps.has(words[term.end - 1]!.low) || wraps.has(words[term.end]?.low ?? '')) return dressing;
-    return stops.row.name === 'pressure' ? stops : undefined;
+    const isWrap = wraps.has(lowAt(words, term.end - 1)) || wraps.has(lowAt(words, term.end));
+    return isWrap ? dressing : only(stops, 'pressure');
   }
-  const method = claimOf(term, 'method');
-  return stops !== undefined && method !== undefined && stops.row.name !== 'cautery' ? stops : undefined;
+  return only(dressing, 'tape') ?? (claimOf(term, 'method') === undefined ? undefined : notCautery(stops));
 }
+
+const only = (claim: Claim | undefined, name: string): Claim | undefined =>
+  claim?.row.name === name ? claim : undefined;
+
+/** "Cautery" alone says neither heat nor current, and may be what was done. */
+const notCautery = (claim: Claim | undefined): Claim | undefined =>
+  claim?.row.name === 'cautery' ? undefined : claim;
 
 /** A bare "none" or "suture" is nothing to take from a frame that something else may be in. */
 const isWord = ({ table, row }: Claim): boolean => table !== 'closure' || row.name !== 'suture';
 
 const isSure = ({ words }: Scan, { at, end }: Term): boolean =>
   end - at > 1 || words[at]!.low.length >= longEnough || sureShort.has(words[at]!.low);
+
+/** Whether a test is named beside a medium or in a sentence about specimens, or by a word that means nothing else. */
+const isOfSpecimen = (scan: Scan, term: Term): boolean => {
+  if (sureShort.has(scan.words[term.at]!.low) || isWanted(scan, term, 'specimen')) return true;
+  const number = scan.clauseOf[term.at]!;
+  const sentence = scan.clauses[number]!.sentence;
+  const isNear = (at: number): boolean =>
+    Math.abs(at - term.at) < nearMedium && scan.clauses[scan.clauseOf[at]!]!.sentence === sentence;
+  return scan.terms.some((other) => claimOf(other, 'medium') !== undefined && isNear(other.at));
+};
+const nearMedium = 12;
 
 const isWanted = (scan: Scan, { at }: Term, frame: Frame): boolean => {
   const number = scan.clauseOf[at]!;

@@ -29,7 +29,8 @@ export function readDates(gather: Gather): void {
     if (gather.held(one.at) !== undefined) continue;
     const { from } = gather.sentenceAt(one.at);
     const first = Math.max(from, one.at - near);
-    if (gather.has(ofBirth, first, one.at)) put(gather, ['patient', 'born'], one.date, one.at, one.end);
+    if (gather.has(ofVisit, one.at - 1, one.at)) putVisit(gather, one);
+    else if (gather.has(ofBirth, first, one.at)) put(gather, ['patient', 'born'], one.date, one.at, one.end);
     else if (gather.has(otherwise, first, one.at)) continue;
     else if (gather.has(ofVisit, first, one.at) || (one.at <= first + 1 && from === 0)) putVisit(gather, one);
   }
@@ -96,7 +97,7 @@ function readDue(gather: Gather, dates: readonly DateNamed[]): void {
       gather.put({ level: 'procedure', key: ['sutures-due'], value: date, at, end });
 }
 
-const after = wordSet('in at on for after');
+const after = wordSet('in at on for after out removed removal due');
 
 function isDue(gather: Gather, at: number): boolean {
   const { from, to } = gather.sentenceAt(at);
@@ -125,7 +126,10 @@ export function readConsent(gather: Gather): void {
       (term) => gather.held(term.at) === undefined || gather.held(term.at) === 'planned',
     );
     const named = free.map((term) => ({ term, name: claimOf(term, 'consent')!.row.name }));
-    const best = named.find(({ name }) => !generic.has(name) && name !== 'declined') ?? named[0];
+    const best =
+      named.find(({ name }) => name === 'written') ??
+      named.find(({ name }) => !generic.has(name) && name !== 'declined') ??
+      named[0];
     if (best === undefined || best.name === 'declined') continue;
     put(gather, ['consent'], best.name, best.term.at, best.term.end, { rests: [[at, at + 1]] });
     return;
@@ -210,5 +214,27 @@ export function readYes(gather: Gather): void {
       gather.put({ level: 'procedure', key: ['photo'], value: 'yes', at, end: at + 1, several: true });
     if (dries.has(low) && gather.has(allows, at - 3, at) && gather.low(at - 1) !== 'and')
       gather.put({ level: 'procedure', key: ['dry'], value: 'yes', at, end: at + 1, several: true });
+  }
+}
+
+const staff: ReadonlyMap<string, string> = new Map([
+  ['clinician', 'clinician'],
+  ['surgeon', 'clinician'],
+  ['provider', 'clinician'],
+  ['physician', 'clinician'],
+  ['scribe', 'scribe'],
+  ['assistant', 'assistant'],
+]);
+const initials = /^(?:[a-z]\.){2,3}$/;
+const beforeInitials = wordSet(': is was by');
+
+/** Reads initials of the staff; a name goes nowhere. */
+export function readStaff(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    const key = staff.get(low);
+    if (key === undefined) continue;
+    const place = beforeInitials.has(gather.low(at + 1)) ? at + 2 : at + 1;
+    if (initials.test(gather.low(place)))
+      put(gather, [key], gather.word(place)!.text, place, place + 1, { rests: [[at, at + 1]] });
   }
 }

@@ -176,6 +176,8 @@ function sutureAt(words: readonly Word[], at: number, digits: string, end: numbe
   if (word === undefined || !isZero(word) || isNumberWord(words[zero + 1])) return undefined;
   const next = lowAt(words, zero + 1);
   if (next === 'point' || units.has(next)) return undefined;
+  // "Ten, one zero" says a number again.
+  if (word.kind === 'word' && words[zero + 1]?.kind !== 'word') return undefined;
   return made(words, at, zero + 1, 'suture', `${digits}-0`);
 }
 

@@ -9,7 +9,7 @@ const forms: readonly (readonly [Kind, RegExp])[] = [
   ['number', /\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d])|\d+\.\d+|\d+|\.\d+|[½¼¾]/y],
   [
     'word',
-    /(?:[a-z]\.){2,}(?![a-z])|[wrshcbypd]\/(?:[opl]\b)?|\p{L}[\p{L}\d]*(?:[&'’][\p{L}\d]+)*(?:(?<=\d)\.\d+)?/iuy,
+    /(?:[a-z]\.){2,}(?![a-z])|[wrshcbypd]\/(?:[opl]\b)?|\p{L}+(?=\d+(?:%|:\d))|\p{L}[\p{L}\d]*(?:[&'’][\p{L}\d]+)*(?:(?<=\d)\.\d+)?/iuy,
   ],
   ['mark', /[^\s]/uy],
 ];
