@@ -27,10 +27,13 @@ export interface Found {
 /** What the readers have found in a text so far; each takes the words that it has read. */
 export class Gather {
   readonly found: Found[] = [];
+  /** Whether the text is in capitals, so that a capital says nothing. */
+  readonly isCapitals: boolean;
   private readonly taken: Uint8Array;
 
   constructor(readonly scan: Scan) {
     this.taken = new Uint8Array(scan.words.length);
+    this.isCapitals = scan.text === scan.text.toUpperCase();
   }
 
   word(at: number): Word | undefined {

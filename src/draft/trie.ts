@@ -57,3 +57,10 @@ function step<Value>(node: Node<Value>, low: string): Node<Value> | undefined {
   if (next !== undefined || low.length < 4 || !low.endsWith('s')) return next;
   return node.next.get(low.slice(0, -1));
 }
+
+/** The trie of some phrases with their values. */
+export function phrases<Value>(all: readonly (readonly [words: string, value: Value])[]): Trie<Value> {
+  const trie = new Trie<Value>();
+  for (const [words, value] of all) trie.add(words, () => value);
+  return trie;
+}

@@ -1,5 +1,6 @@
 import type { Frame, Hold } from '../cues.ts';
 import type { Gather } from '../gather.ts';
+import { phrases } from '../trie.ts';
 import { wordSet } from '../word-set.ts';
 import { cuesBetween, plainOf } from '../scan.ts';
 import type { SiteNamed } from './site.ts';
@@ -177,14 +178,12 @@ interface Ask {
   readonly keeps: boolean;
 }
 
-function askAt(gather: Gather, at: number): Ask | undefined {
-  for (const [words, keeps] of asks) {
-    const parts = words.split(/[ -]/);
-    if (parts.every((part, index) => gather.low(at + index) === part))
-      return { words, end: at + parts.length, keeps };
-  }
-  return undefined;
+function askAt({ scan }: Gather, at: number): Ask | undefined {
+  const found = askTrie.longest(scan.words, at);
+  return found === undefined ? undefined : { ...found.value, end: found.end };
 }
+
+const askTrie = phrases(asks.map(([words, keeps]) => [words, { words, keeps }]));
 
 const longestAsked = 6;
 const notAsked = wordSet('allergies allergy patient pt time sutures consent follow');

@@ -4,7 +4,7 @@ import { readMentions, type Answer } from '../../note/words/mentions/read.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { Found, Gather } from '../gather.ts';
 import { wordSet } from '../word-set.ts';
-import { claimOf, plainOf, type Term } from '../scan.ts';
+import { claimOf, cuesBetween, plainOf, type Term } from '../scan.ts';
 import type { SiteNamed } from './site.ts';
 
 const put = (
@@ -39,7 +39,9 @@ const nothing = wordSet('none nkda nka denied denies negative no');
 /** Reads allergies, each with what was seen, or that there are none. */
 export function readAllergies(gather: Gather): void {
   const { scan } = gather;
-  const agents = scan.agents.filter(({ at }) => !scan.terms.some((term) => term.at <= at && term.end > at));
+  const agents = scan.agents.filter(
+    ({ at }) => !cuesBetween(scan.terms, at - longestName, at + 1).some((term) => term.end > at),
+  );
   for (const term of [...gather.freeTerms, ...agents].sort((one, other) => one.at - other.at)) {
     const { from, to } = gather.sentenceAt(term.at);
     const allergen = claimOf(term, 'allergen') ?? claimOf(term, 'agent') ?? claimOf(term, 'medicine');
@@ -109,12 +111,12 @@ function isAllergen(gather: Gather, { at, end }: Term): boolean {
 
 /** Whether a word is part of the name of an allergen, or of what it did. */
 const isOfList = (gather: Gather, at: number): boolean =>
-  gather.scan.terms.some(
+  cuesBetween(gather.scan.terms, at - longestName, at + 1).some(
     (term) =>
-      term.at <= at &&
       term.end > at &&
       term.claims.some(({ table }) => table === 'allergen' || table === 'medicine' || table === 'reaction'),
   );
+const longestName = 8;
 
 const ofImplant = wordSet('pacemaker defibrillator icd aicd stimulator implant implants device implanted');
 const inPlace = wordSet('in at on');

@@ -1,6 +1,6 @@
 import type { Gather } from '../gather.ts';
 import { wordSet } from '../word-set.ts';
-import { claimOf } from '../scan.ts';
+import { claimOf, cuesBetween } from '../scan.ts';
 import type { Kind } from '../speech/word.ts';
 
 const lengths = wordSet('mm cm');
@@ -71,8 +71,8 @@ function isApart(gather: Gather, at: number): boolean {
     (taken.has(gather.low(at + 1)) || (gather.low(at - 1) === 'size' && !gather.has(seen, from, to)))
   )
     return true;
-  const method = gather.scan.terms.findLast(
-    (term) => term.at >= start && term.end <= at && claimOf(term, 'method') !== undefined,
+  const method = cuesBetween(gather.scan.terms, start, at).findLast(
+    (term) => claimOf(term, 'method') !== undefined,
   );
   if (method === undefined || gather.has(seen, method.end, at)) return false;
   if (isSides && method.end === at) return true;

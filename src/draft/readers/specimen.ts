@@ -1,4 +1,5 @@
 import type { Gather } from '../gather.ts';
+import { phrases } from '../trie.ts';
 import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
 
@@ -50,9 +51,7 @@ function labelPlace(gather: Gather, at: number): number | undefined {
 
 /** A capital that stands for a specimen. */
 const isLetter = (gather: Gather, at: number): boolean =>
-  gather.scan.text !== gather.scan.text.toUpperCase() &&
-  /^[A-H]$/.test(gather.word(at)?.text ?? '') &&
-  gather.low(at + 1) !== '.';
+  !gather.isCapitals && /^[A-H]$/.test(gather.word(at)?.text ?? '') && gather.low(at + 1) !== '.';
 
 /** The places of labels in a list that begins at one: "A, B and C". */
 function listFrom(gather: Gather, first: number): readonly number[] {
@@ -87,20 +86,20 @@ function labelAt(gather: Gather, at: number): string | undefined {
   if (!/^[a-h]$/.test(word.low)) return undefined;
   const next = gather.word(at + 1);
   const isLabel = word.low !== 'a' || next?.kind !== 'word' || after.has(next.low);
-  const isCapital = word.text !== word.low && gather.scan.text !== gather.scan.text.toUpperCase();
+  const isCapital = word.text !== word.low && !gather.isCapitals;
   return isLabel || isCapital ? word.text.toUpperCase() : undefined;
 }
 
 const things = wordSet('specimen tissue sample pathology path histology lab');
 const tests = wordSet('culture cultures dif immunofluorescence stain stains saline');
-const notSent: readonly string[] = ['not sent', 'not submitted', 'discarded', 'no specimen', 'no tissue'];
+const notSent = phrases(
+  ['not sent', 'not submitted', 'discarded', 'no specimen', 'no tissue'].map((words) => [words, true]),
+);
 
 /** Reads that nothing was sent, with what is said about it to the end of the sentence. */
 export function readNotSent(gather: Gather): void {
   for (const at of gather.scan.words.keys()) {
-    const isSaid = notSent.some((words) =>
-      words.split(' ').every((part, index) => gather.low(at + index) === part),
-    );
+    const isSaid = notSent.longest(gather.scan.words, at) !== undefined;
     if (isSaid && !gather.isTaken(at)) putNotSent(gather, at);
   }
 }

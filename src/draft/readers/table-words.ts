@@ -4,7 +4,7 @@ import { wordSet } from '../word-set.ts';
 import { specimensIn } from './specimen.ts';
 import type { Frame } from '../cues.ts';
 import type { Claim, Table } from '../lexicon.ts';
-import { claimOf, framesIn, type Scan, type Term } from '../scan.ts';
+import { claimOf, cuesBetween, framesIn, type Scan, type Term } from '../scan.ts';
 
 /** The tables whose words are values of a procedure, and their keys. */
 const keys: Readonly<Partial<Record<Table, readonly string[]>>> = {
@@ -168,11 +168,12 @@ const isSure = ({ words }: Scan, { at, end }: Term): boolean =>
 /** Whether a test is named beside a medium or in a sentence about specimens, or by a word that means nothing else. */
 const isOfSpecimen = (scan: Scan, term: Term): boolean => {
   if (sureShort.has(scan.words[term.at]!.low) || isWanted(scan, term, 'specimen')) return true;
-  const number = scan.clauseOf[term.at]!;
-  const sentence = scan.clauses[number]!.sentence;
-  const isNear = (at: number): boolean =>
-    Math.abs(at - term.at) < nearMedium && scan.clauses[scan.clauseOf[at]!]!.sentence === sentence;
-  return scan.terms.some((other) => claimOf(other, 'medium') !== undefined && isNear(other.at));
+  const sentence = scan.clauses[scan.clauseOf[term.at]!]!.sentence;
+  const near = cuesBetween(scan.terms, term.at - nearMedium, term.at + nearMedium);
+  return near.some(
+    (other) =>
+      claimOf(other, 'medium') !== undefined && scan.clauses[scan.clauseOf[other.at]!]!.sentence === sentence,
+  );
 };
 const nearMedium = 12;
 
