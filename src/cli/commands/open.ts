@@ -14,14 +14,16 @@ import { deliver } from '../output.ts';
 import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from './command.ts';
 
-const { text, json, csv } = openListFormats;
-const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'csv', (list: OpenList, look: CsvLook) => string>> =
-  {
-    text: text.write,
-    json: json.write,
-    ndjson: (list) => ndjsonOf({ asOf: list.asOf }, openListData(list)),
-    csv: csv.write,
-  };
+const { text, json, csv, html } = openListFormats;
+const forms: Readonly<
+  Record<'text' | 'json' | 'ndjson' | 'csv' | 'html', (list: OpenList, look: CsvLook) => string>
+> = {
+  text: text.write,
+  json: json.write,
+  ndjson: (list) => ndjsonOf({ asOf: list.asOf }, openListData(list)),
+  csv: csv.write,
+  html: html.write,
+};
 
 const pace = {
   now: () => performance.now(),
