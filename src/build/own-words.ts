@@ -17,6 +17,7 @@ import { findingsToAct, recalls, scarRisks } from '../reference/follow-up.ts';
 import { helpers } from '../reference/helpers.ts';
 import { hemostasis } from '../reference/hemostasis.ts';
 import { implants } from '../reference/implants.ts';
+import { injectedDrugs } from '../reference/injected-drugs.ts';
 import { instruments } from '../reference/instruments.ts';
 import { laboratoryTests } from '../reference/laboratory-tests.ts';
 import { layers } from '../reference/layers.ts';
@@ -57,6 +58,7 @@ const tables: readonly (readonly WordRow[])[] = [
   helpers,
   hemostasis,
   implants,
+  injectedDrugs,
   instruments,
   laboratoryTests,
   layers,

@@ -65,6 +65,7 @@ import {
   type PracticeSutureWindow,
   type SutureWindowRow,
 } from '../reference/suture-windows.ts';
+import { injectedDrugs, type InjectedDrugRow } from '../reference/injected-drugs.ts';
 import { openPunch, sutureSizes } from '../reference/suture-sizes.ts';
 import { withTradeNames } from '../reference/trade-names.ts';
 import type { WordRow } from '../reference/types.ts';
@@ -133,6 +134,8 @@ export interface Tables {
   /** What says that nobody helps at home. */
   readonly helpers: WordTable<WordRow>;
   readonly hemostasis: WordTable<HemostasisRow>;
+  /** Drugs that are injected into lesions and are no anesthetics. */
+  readonly injectedDrugs: WordTable<InjectedDrugRow>;
   readonly instruments: WordTable<WordRow>;
   /** Conditions and medicines that are known and that no check judges by. */
   readonly otherConditions: WordTable<WordRow>;
@@ -227,6 +230,7 @@ export const referenceTables: Tables = {
   events: new WordTable(events),
   helpers: new WordTable(helpers),
   hemostasis: new WordTable(withTradeNames(hemostasis)),
+  injectedDrugs: new WordTable(withTradeNames(injectedDrugs)),
   instruments: new WordTable(instruments),
   otherConditions: new WordTable(otherConditions),
   otherMedicines: new WordTable(withTradeNames(otherMedicines)),

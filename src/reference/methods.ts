@@ -9,6 +9,8 @@ export interface MethodRow extends WordRow, Sourced {
   readonly wound?: false;
   /** Whether the method itself sends current through the patient; `either` where the word does not say. */
   readonly current?: 'yes' | 'either';
+  /** Whether a drug is injected that a careful record names. */
+  readonly injects?: true;
   /** Whether the size is the diameter of a punch. */
   readonly diameter?: boolean;
   /** Depths, by their names, that do not suit the method, and how much that is worth saying. */
@@ -590,6 +592,7 @@ export const methods = marked<MethodRow>(meaning, [
     ],
     ...noTissue,
     wound: false,
+    injects: true,
   },
   {
     name: 'laser',

@@ -124,6 +124,7 @@ const remembered = namesOf(
   ticlopidine|Ticlid
   dipyridamole|Persantine
   cilostazol|Pletal
+  triamcinolone|Kenalog|Kenalog-10|Kenalog-40|Kenacort|Aristospan
   vorapaxar|Zontivity
   pentoxifylline|Trental
   anagrelide|Agrylin

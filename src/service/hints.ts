@@ -1,5 +1,6 @@
 import { countedDays } from '../checks/quantity/relative-day.ts';
 import type { AgentDose, DoseJudgement, Given } from '../dose/judge.ts';
+import { injectedDoses, limitPer, type InjectedDose } from '../dose/injected.ts';
 import { kindText, mgText, microgramsText, percentText } from '../dose/words.ts';
 import type { Note } from '../note/generated/types.ts';
 import type { Tables } from '../practice/tables.ts';
@@ -18,8 +19,9 @@ export interface Hint {
 export function hintsIn({ note, judgement, context }: Analysis, start: number, end: number): readonly Hint[] {
   const dose = judgement.dose;
   const days = dose === null ? [] : [dose, ...dose.later];
+  const injected = note === null ? [] : injectedDoses(note, context.tables).flatMap(injectedHint);
   const planned = note === null ? [] : plannedHints(note, context.tables);
-  return [...days.flatMap((day) => day.given.map((one) => doseHint(day, one))), ...planned]
+  return [...days.flatMap((day) => day.given.map((one) => doseHint(day, one))), ...injected, ...planned]
     .filter(({ offset }) => offset >= start && offset <= end)
     .sort((a, b) => a.offset - b.offset);
 }
@@ -37,6 +39,17 @@ function plannedHints(note: Note, tables: Tables): readonly Hint[] {
       : [{ offset: due.end, text: weekdayName(due.value), tooltip: 'The weekday of this date' }],
   );
   return [...counted, ...written];
+}
+
+/** The mg of a drug that was injected, and its share of a session where a limit is known. */
+function injectedHint({ entry, at, row, mg }: InjectedDose): readonly Hint[] {
+  if (row === undefined || mg === undefined) return [];
+  const limit = limitPer(row, 'session');
+  const share = limit === undefined ? [] : [`${percentText(mg / limit.mg)}% of a session`];
+  const offset = (entry.volume ?? at).end;
+  return [
+    { offset, text: [`${mgText(mg)} mg`, ...share].join(' · '), tooltip: `This injection of ${row.name}` },
+  ];
 }
 
 function doseHint(day: DoseJudgement, one: Given): Hint {

@@ -45,6 +45,15 @@ describe('hints', () => {
     assert.deepEqual(hints(next).at(-1), ['months', '2026-09-02, Wednesday']);
   });
 
+  it('show mg and share of a session behind an injected drug', () => {
+    const injected = (drug: string): string =>
+      `visit: 2026-03-02\nprocedures:\n  - method: injection\n    injected: ${drug}\n`;
+    assert.deepEqual(hints(injected('{drug: triamcinolone, concentration: 10 mg/mL, volume: 0.6 mL}')), [
+      ['0.6 mL', '6 mg · 15% of a session'],
+    ]);
+    assert.deepEqual(hints(injected('{drug: bleomycin, concentration: 1 unit/mL, volume: 0.6 mL}')), []);
+  });
+
   it('stand for the range that is asked for alone', () => {
     const from = note.indexOf('right cheek');
     assert.deepEqual(

@@ -22,11 +22,11 @@ export const givenAgents = shared((subject: Subject): readonly GivenAgent[] => {
   const { note, tables } = subject;
   const found: GivenAgent[] = [];
   addGiven(note.anesthetic, tables, found);
-  for (const { anesthetic } of note.procedures ?? []) addGiven(anesthetic, tables, found);
-  for (const { anesthetic, injected } of note.events ?? []) {
+  for (const { anesthetic, injected = [] } of [...(note.procedures ?? []), ...(note.events ?? [])]) {
     addGiven(anesthetic, tables, found);
     // What is under `injected` counts as what it is.
-    if (injected?.drug !== undefined) addGiven([asInjection(injected, injected.drug)], tables, found);
+    for (const one of injected)
+      if (one.drug !== undefined) addGiven([asInjection(one, one.drug)], tables, found);
   }
   return found;
 });

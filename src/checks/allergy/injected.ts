@@ -91,7 +91,8 @@ function toldOf(
 function judge(subject: Subject): readonly Report[] {
   const { note } = subject;
   if ((note.patient?.allergies ?? []).length === 0) return [];
-  const drugs = (note.events ?? []).flatMap((event) => event.injected?.drug ?? []);
+  const parts = [...(note.procedures ?? []), ...(note.events ?? [])];
+  const drugs = parts.flatMap(({ injected = [] }) => injected.flatMap(({ drug }) => drug ?? []));
   const allergies = allergiesOf(subject);
   const texts = [
     ...(note.procedures ?? []).flatMap(({ complications, remarks = [] }) => [complications, ...remarks]),

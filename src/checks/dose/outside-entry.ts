@@ -1,3 +1,4 @@
+import { drugIn } from '../../dose/injected.ts';
 import type { Event, Injection, Note, Procedure } from '../../note/generated/types.ts';
 import type { Report, TextEdit } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
@@ -6,6 +7,7 @@ import { asMeant } from '../../note/words/as-meant.ts';
 import { readInjectionLine } from '../../note/words/dictated.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
+import type { AgentRow } from '../../reference/agents.ts';
 import type { Check, Subject } from '../check.ts';
 import { format } from '../sources.ts';
 import { rowsIn } from '../words.ts';
@@ -156,13 +158,30 @@ function outside({ note, tables, source }: Subject): readonly Report[] {
   return [...found, ...injectedIn(note, tables)];
 }
 
-/** A local anesthetic under `injected`, which is for other drugs. */
-const injectedIn = ({ events = [] }: Note, tables: Tables): readonly Report[] =>
-  events.flatMap(({ injected }) => {
-    const drug = injected?.drug;
-    const isGiven = rowsIn(tables.agents, drug).some((row) => row.class !== 'none');
-    return drug === undefined || !isGiven ? [] : [{ at: drug, form: 'injected', args: { text: drug.text } }];
+/**
+ * Local anesthetics under `injected`, which is for other drugs: as the drug, or mixed into it without an entry of their
+ * own in the same part.
+ */
+const injectedIn = (
+  { procedures = [], events = [], anesthetic: ofVisit = [] }: Note,
+  tables: Tables,
+): readonly Report[] =>
+  [...procedures, ...events].flatMap(({ injected = [], anesthetic = [] }) => {
+    const entered = [...ofVisit, ...anesthetic].flatMap((one) => rowsIn(tables.agents, one.agent));
+    return injected.flatMap(({ drug }) => {
+      if (drug?.value === undefined) return [];
+      const agents = anestheticsIn(drug.value, tables);
+      const isMixed = drugIn(drug.value, tables) !== undefined;
+      const isEntered = agents.length === 0 || (isMixed && agents.every((row) => entered.includes(row)));
+      return isEntered ? [] : [{ at: drug, form: 'injected', args: { text: drug.text } }];
+    });
   });
+
+const anestheticsIn = (text: string, { agents }: Tables): readonly AgentRow[] =>
+  phrasesOf(agents)
+    .mentionsIn(asMeant(text, agents))
+    .filter(({ row, standing }) => row.class !== 'none' && standing === 'asserted')
+    .map(({ row }) => row);
 
 export const check: Check = {
   code: 'dose/outside-entry',
@@ -173,7 +192,7 @@ export const check: Check = {
   messages: {
     main: '`{text}` tells of a local anesthetic in free words, which is not in the sum of the dose. Write it under `anesthetic` too.',
     injected:
-      '`{text}` is a local anesthetic, and under `injected` it is not in the sum of the dose. Write it under `anesthetic`.',
+      '`{text}` names a local anesthetic, and under `injected` it is not in the sum of the dose. Write it under `anesthetic`.',
   },
   find: outside,
   fix: (_, { data }) =>

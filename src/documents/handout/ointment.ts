@@ -125,6 +125,8 @@ const words: ReadonlyMap<string, Words> = new Map([
   ['retapamulin', { en: 'retapamulin', es: 'retapamulina' }],
   ['corticosteroid', { en: 'a steroid', es: 'un corticoide' }],
   ['hydrocortisone', { en: 'hydrocortisone', es: 'hidrocortisona' }],
+  ['triamcinolone', { en: 'triamcinolone', es: 'triamcinolona' }],
+  ['triamcinolone ointment', { en: 'triamcinolone ointment', es: 'ungüento de triamcinolona' }],
   ['silver', { en: 'silver', es: 'plata' }],
   ['silver sulfadiazine', { en: 'silver sulfadiazine', es: 'sulfadiazina de plata' }],
   ['sulfonamide', { en: 'a sulfa drug', es: 'una sulfa' }],

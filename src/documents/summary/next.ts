@@ -17,7 +17,7 @@ import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { joined, said, saidAs, sentence } from '../from-note.ts';
 import { reachedBy, toldWay } from '../../followup/telling.ts';
-import { anesthesiaOf, notSentOf, stitchesSaid } from './procedure.ts';
+import { anesthesiaOf, injectedOf, notSentOf, stitchesSaid } from './procedure.ts';
 
 /** What is due, outstanding or done since, procedure by procedure. */
 export function nextOf(note: Note, tables: Tables): readonly string[] {
@@ -149,7 +149,7 @@ export function afterwardsOf(note: Note, dose: DoseJudgement | null, tables: Tab
 
 function eventRow(event: Event, dose: DoseJudgement | null, tables: Tables): string {
   const { on, kind, procedure, signs, action, outcome, by, anesthetic, injected } = event;
-  const drug = joined([said(injected?.drug), said(injected?.concentration), said(injected?.volume)], ' ');
+  const drug = injectedOf(injected);
   const words = joined(
     [
       joined([said(on), said(kind)], ' '),

@@ -23,6 +23,7 @@ export function factsOf(
     ['preparation', 'Preparation', preparationOf(procedure, tables)],
     ['anesthesia', 'Anesthesia', anesthesiaOf(procedure.anesthetic, dose, tables)],
     ['method', 'Method', methodOf(procedure)],
+    ['injected', 'Injected', injectedOf(procedure.injected)],
     ['hemostasis', 'Hemostasis', saidGenericList(procedure.hemostasis, tables.hemostasis)],
     [
       'closure',
@@ -91,6 +92,20 @@ function injectionOf(
     saidAs('at', injection.time),
   ]);
 }
+
+/** Drugs that were injected and are no anesthetics, each with its strength, volume and area; undefined where there is none. */
+export const injectedOf = (entries: Procedure['injected']): string | undefined =>
+  joined(
+    (entries ?? []).map(({ drug, concentration, volume, area, lot, expires }) =>
+      joined([
+        joined([said(drug), said(concentration), said(volume)], ' '),
+        saidAs('into', area),
+        saidAs('lot', lot),
+        saidAs('expires', expires),
+      ]),
+    ),
+    '; ',
+  );
 
 function epinephrineOf({ epinephrine }: Injection): string | undefined {
   if (epinephrine?.value?.microgramsPerMl === 0) return 'plain';

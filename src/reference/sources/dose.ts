@@ -154,6 +154,12 @@ export const doseSources = {
   'penile-block-circumcision':
     'text on adult circumcision: two injections of 5 mL at the base of the penis, and a ring of about 10 mL where it is needed',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
+  'triamcinolone-label':
+    'US label of triamcinolone acetonide injectable suspension 40 mg/mL (DailyMed setid 4015ad7d-46bf-454e-ac86-91fa5dd6a07b): for muscle and joints, not for intradermal use; benzyl alcohol and polysorbate 80; not for the newborn',
+  'triamcinolone-session':
+    'secondary pages on intralesional triamcinolone: 10 to 40 mg/mL, 40 mg a session; another page has 150 mg',
+  'keloid-trials-2023':
+    'Yin et al., Dermatology 2023;239:462-477 (PMC10906477, abstract): 38 trials in keloids; 1 to 20 mg/cm² in the ten that can be compared, at most 20 to 80 mg a session, every 4 weeks in half of them',
   'cdc-weight-for-age':
     'CDC growth charts: United States (2000), data table of weight for age, 2 to 20 years, read in a stored copy of the published file',
   'who-weight-for-age':

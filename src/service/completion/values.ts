@@ -227,6 +227,18 @@ const allergens: Offer = ({ tables }) => {
   return named([...answers, ...things]);
 };
 
+/** Drugs that are injected; what is an allergen of this patient is left out. */
+const injectedDrugs: Offer = ({ known: { note }, tables }) => {
+  const allergies = note === null ? undefined : allergiesIn(note, tables);
+  const rows = tables.injectedDrugs.rows.filter(
+    (row) => allergies?.any !== true || conflictOf(row, allergies)?.form !== 'itself',
+  );
+  return named(rows);
+};
+
+/** The unit behind the number that is typed. */
+const injectedStrengths = units(' mg/mL', ' units/mL');
+
 const implants: Offer = ({ tables }) => named(tables.implants.rows);
 
 /** Where the path says more than the reader; the last two keys, or the last one. */
@@ -247,9 +259,12 @@ const inNote: ReadonlyMap<string, Offer> = new Map<string, Offer>([
   ['hemostasis', products],
   ['implants.kind', implants],
   ['implants', implants],
+  ['injected', injectedDrugs],
+  ['injected.concentration', injectedStrengths],
+  ['injected.drug', injectedDrugs],
   ['material', products],
   ['medications', ({ tables }) => [{ text: 'none' }, ...named(tables.bloodThinners.rows)]],
-  ['orientation', fixed("suture at 12 o'clock", 'ink at', 'not oriented')],
+  ['orientation', fixed("suture at 12 o'clock", "ink at 12 o'clock", 'not oriented')],
   ['preparation', products],
   ['product', stock],
   ['same-as', labels],

@@ -9,6 +9,7 @@ import type { Range } from '../../note/tree/tree.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { daySection } from './days.ts';
 import { doseSection } from './dose.ts';
+import { injectedSection } from './injected.ts';
 import { forAllSections, takenOver } from './for-all.ts';
 import { markdownOf, someOf, type Row, type Section } from './section.ts';
 import { siteSections, windowOf } from './site.ts';
@@ -86,6 +87,9 @@ const canHurt: ReadonlySet<string> = new Set([
   'amount',
   'buffered',
   'anesthetic',
+  'drug',
+  'injected',
+  'area',
   'site',
   'sutures-due',
   'medications',
@@ -98,8 +102,9 @@ function valueSections(said: Said, key: KeyShape): readonly Section[] {
   return own.length > 0 ? own : (byReader.get(key.reads ?? '')?.(said) ?? []);
 }
 
-function dose({ analysis: { judgement, context }, offset }: Said): readonly Section[] {
-  const section = doseSection(judgement.dose, offset, context.tables);
+function dose({ analysis: { judgement, context, note }, offset }: Said): readonly Section[] {
+  const section =
+    doseSection(judgement.dose, offset, context.tables) ?? injectedSection(note, offset, context.tables);
   return section === undefined ? [] : [section];
 }
 
@@ -161,6 +166,8 @@ const byKey: ReadonlyMap<string, (said: Said) => readonly Section[]> = new Map([
   ...['agent', 'product', 'concentration', 'epinephrine', 'volume', 'amount', 'buffered', 'anesthetic'].map(
     (key): [string, (said: Said) => readonly Section[]] => [key, dose],
   ),
+  ['drug', dose],
+  ['area', dose],
   ['site', site],
   ['sutures-due', stitchesDue],
   ['medications', (said: Said) => thinnerSections(said.text, tablesOf(said))],

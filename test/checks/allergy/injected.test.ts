@@ -32,6 +32,31 @@ describe('allergy/injected', () => {
     flags(code, note('[possible bleomycin allergy]', later('⟦bleomycin⟧')), { severity: 'warning' });
   });
 
+  it('looks into every entry of a procedure, of an event and of a dictated line', () => {
+    const here = (injected: string): string => `    injected: ${injected}\n`;
+    flags(
+      code,
+      note('[triamcinolone]', here('{drug: ⟦triamcinolone⟧, concentration: 10 mg/mL, volume: 0.2 mL}')),
+      {
+        severity: 'error',
+      },
+    );
+    flags(code, note('[triamcinolone]', here('⟦0.2 mL triamcinolone 10 mg/mL⟧')), { severity: 'error' });
+    flags(code, note('[bleomycin]', here('[{drug: triamcinolone}, {drug: ⟦bleomycin⟧}]')), {
+      severity: 'error',
+    });
+  });
+
+  // Label of the suspension: benzyl alcohol and polysorbate 80. Br J Dermatol 1989: reactions across corticosteroids.
+  it('warns of what is in a drug, or akin to it', () => {
+    for (const allergy of ['benzyl alcohol', 'polysorbate 80'])
+      flags(code, note(`[${allergy}]`, later('⟦triamcinolone⟧')), { severity: 'warning' });
+    flags(code, note('[triamcinolone]', later('⟦betamethasone⟧')), { severity: 'error' });
+    flags(code, note('[steroids]', later('⟦betamethasone⟧')), { severity: 'error' });
+    silent(code, note('[benzyl alcohol]', later('bleomycin')));
+    silent(code, note('[latex]', later('triamcinolone')));
+  });
+
   it('reads what free words say was injected', () => {
     flags(code, note('[triamcinolone]', '    remarks: injected ⟦triamcinolone⟧ 10 mg/mL\n'), {
       severity: 'error',

@@ -44,6 +44,17 @@ describe(code, () => {
     });
     flags(code, note('none', event('injected: {drug: ⟦lidocaine⟧, volume: 3 mL}')), { severity: 'error' });
     silent(code, note('none', event('injected: {drug: triamcinolone, volume: 0.2 mL}')));
+    flags(code, note('none', event('injected: {drug: ⟦triamcinolone with 1 mL lidocaine 1%⟧}')));
+    silent(
+      code,
+      note(
+        'none',
+        event('injected: {drug: triamcinolone with lidocaine}\n    anesthetic: 1 mL lidocaine 1%'),
+      ),
+    );
+    silent(code, note('none', event('injected: {drug: triamcinolone without lidocaine}')));
+    flags(code, `${note('none')}    injected: ⟦lidocaine 1% 2 mL⟧\n`);
+    silent(code, `${note('none')}    injected: triamcinolone in lidocaine\n`);
     flags(code, `${note('none')}remarks: [⟦3 mL lidocaine by the resident⟧]\n`);
   });
 

@@ -106,6 +106,8 @@ describe('snippets while somebody types', () => {
       'punch-open',
       'incisional',
       'excisional',
+      'freezing',
+      'intralesional',
     ];
     for (const place of ['  |', '  pu|', '  - |', '- |', '|pu', '  - site: nose\n    method: shave\n  |'])
       assert.deepEqual(labels(`${head}procedures:\n${place}`), place === '|pu' ? [] : methods, place);

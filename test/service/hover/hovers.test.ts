@@ -36,6 +36,26 @@ describe('a hover', () => {
     assert.match(text, /local protocol and the current label decide\..*\n\n\*\*volume\*\*/);
   });
 
+  it('on an injected drug follows its sum, and says what is left of a session, never rounded up', () => {
+    const injected = (volume: string): string =>
+      hover(
+        note(
+          '  born: 1961-08-09',
+          `site: left cheek\n    method: injection\n    injected: {drug: triamcinolone, concentration: 15 mg/mL, volume: ${volume}, area: 3 cm2}`,
+        ),
+      );
+    const text = injected('0.5| mL');
+    assert.match(text, /0\.5 mL × 15 mg\/mL = 7\.5 mg of triamcinolone/);
+    assert.match(
+      text,
+      /7\.5 mg that day, held against 40 mg a session of an adult: 32\.5 mg left, 2\.1 mL of this _\(secondary/,
+    );
+    assert.match(text, /2\.5 mg on each cm²; trials had at most 20 _\(Yin/);
+    assert.match(text, /local protocol and the current label decide/);
+    assert.match(injected('3| mL'), /45 mg that day, .* 0 mg left, 0 mL of this/);
+    assert.match(injected('??|'), /Volume injected at this site/);
+  });
+
   it('on one of two injections tells its own mg and the sum of both', () => {
     const text = hover(
       injection(
