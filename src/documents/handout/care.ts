@@ -5,12 +5,12 @@ import type { Facts, Section } from './model.ts';
 import { inOintments, ointmentWords } from './ointment.ts';
 import { listed } from './language.ts';
 import type { SiteRow } from '../../reference/sites.ts';
-import type { Wound } from './wounds.ts';
+import { isTreated, type Wound } from './wounds.ts';
 
 /** Care of what is open or sewn; nothing for a needle's mark. */
 export function careSection(facts: Facts): Section | undefined {
   const { wording } = facts;
-  const wounds = facts.wounds.filter(({ leaves }) => leaves !== 'prick');
+  const wounds = facts.wounds.filter(({ leaves }) => leaves === 'wound');
   if (wounds.length === 0) return undefined;
   const sewn = stitchesLeft(facts);
   const dry = wounds.filter((wound) => !isWet(wound));
@@ -33,6 +33,36 @@ export function careSection(facts: Facts): Section | undefined {
   ];
   return { heading: wording.say('care-title'), items };
 }
+
+/** Care of what was frozen, heated or painted: washing, and leaving blister and scab alone. */
+export function treatedSection(facts: Facts): Section | undefined {
+  const { wording } = facts;
+  const treated = facts.wounds.filter(isTreated);
+  if (treated.length === 0) return undefined;
+  const dry = treated.filter((wound) => !isWet(wound));
+  const dressed = treated.some((wound) => wound.dressed);
+  const isOnly = !facts.wounds.some(({ leaves }) => leaves === 'wound');
+  return {
+    heading: wording.say('treated-title'),
+    items: [
+      ...(treated.some(({ leaves }) => leaves === 'chemical') ? [wording.say('treated-chemical')] : []),
+      ...(dressed ? [wording.say('treated-cover')] : []),
+      ...(dry.length === 0 ? [] : [wording.say('treated-wash')]),
+      ...(dry.length === 0 || dressed ? [] : [wording.say('treated-open')]),
+      wording.say('treated-scab'),
+      ...treatedPlaces(treated, facts),
+      ...regionItems(treated, facts),
+      ...(isOnly ? painItems(facts) : []),
+    ],
+  };
+}
+
+/** What places ask for apart from how a bandage holds there. */
+const treatedPlaces = (treated: readonly Wound[], facts: Facts): readonly string[] =>
+  placeItems(
+    treated.filter((wound) => isWet(wound) || wound.reading?.base.dressable === 'yes'),
+    facts,
+  );
 
 /** Whether there are several wounds that are cared for in the same way. */
 const alike = ([first, ...others]: readonly Wound[]): boolean =>
@@ -178,6 +208,7 @@ export function normalSection(facts: Facts): Section {
   const { wounds, wording } = facts;
   const numbed = numbedIn(facts);
   const open = wounds.some(({ leaves }) => leaves === 'wound');
+  const blisters = wounds.some(({ leaves }) => leaves === 'frozen' || leaves === 'chemical');
   const mouth = numbed && wounds.some(({ reading }) => reading?.base.region === 'mouth');
   return {
     heading: wording.say('normal-title'),
@@ -186,7 +217,9 @@ export function normalSection(facts: Facts): Section {
       ...(mouth ? [wording.say('place-mouth')] : []),
       wording.say('normal-sore'),
       ...(open ? [wording.say('normal-ooze')] : []),
-      ...(wounds.some(({ leaves }) => leaves === 'frozen') ? [wording.say('normal-blister')] : []),
+      ...(blisters ? [wording.say('normal-blister-blood')] : []),
+      ...(wounds.some(isTreated) ? [wording.say('normal-color')] : []),
+      ...(wounds.some(({ steroid }) => steroid) ? [wording.say('normal-steroid')] : []),
       ...(wounds.some((wound) => stains(wound, facts)) ? [wording.say('normal-dark')] : []),
     ],
   };

@@ -8,7 +8,7 @@ import { mailAddress } from '../mail/draft.ts';
 import { plain } from '../one-line.ts';
 import { placePicture } from '../pictures/place.ts';
 import type { Picture } from '../pictures/picture.ts';
-import { careSection, normalSection } from './care.ts';
+import { careSection, normalSection, treatedSection } from './care.ts';
 import { resultSection, stitchesSection } from './dates.ts';
 import { doneSection } from './done.ts';
 import { languageOf, type Language } from '../../note/words/language.ts';
@@ -85,6 +85,7 @@ function sectionsOf(facts: Facts): readonly Section[] {
   return [
     doneSection(facts),
     careSection(facts),
+    treatedSection(facts),
     stitchesSection(facts),
     normalSection(facts),
     bleedingSection(facts),

@@ -36,7 +36,12 @@ export function callSection({ wounds, tables, wording }: Facts): Section {
       wording.say('call-pus'),
       wording.say('call-pain'),
       ...(sewn ? [wording.say('call-open')] : []),
-      ...(wounds.some(({ covered }) => covered) ? [wording.say('call-rash')] : []),
+      ...(wounds.some(({ leaves }) => leaves === 'frozen' || leaves === 'chemical')
+        ? [wording.say('call-blister')]
+        : []),
+      ...(wounds.some(({ covered, dressed, leaves }) => (leaves === 'wound' ? covered : dressed))
+        ? [wording.say('call-rash')]
+        : []),
     ],
   };
 }

@@ -1,11 +1,15 @@
+import { drugIn } from '../../dose/injected.ts';
 import { isRunning, stitchesOf } from '../../followup/sutures.ts';
 import type { Closure, Procedure } from '../../note/generated/types.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { rowsIn } from '../../checks/words.ts';
 
-/** What a method leaves: a wound that is cut or scraped, skin that was frozen or heated, or no more than a needle's mark. */
-type Leaves = 'wound' | 'burn' | 'frozen' | 'prick';
+/**
+ * What a method leaves: a wound that is cut or scraped, skin that was heated, frozen or painted with what destroys it,
+ * or no more than a needle's mark.
+ */
+type Leaves = 'wound' | 'burn' | 'frozen' | 'chemical' | 'prick';
 
 /** The sentence for each method, and what it leaves. */
 const methods: ReadonlyMap<string, readonly [sentence: string, leaves: Leaves]> = new Map([
@@ -26,6 +30,7 @@ const methods: ReadonlyMap<string, readonly [sentence: string, leaves: Leaves]> 
   ['incision and drainage', ['done-drained', 'wound']],
   ['injection', ['done-injected', 'prick']],
   ['laser', ['done-laser', 'burn']],
+  ['topical destruction', ['done-chemical', 'chemical']],
 ]);
 
 type Held = 'stitches' | 'staples' | 'glue' | 'strips' | 'open';
@@ -47,6 +52,10 @@ export interface Wound {
   readonly deep: boolean;
   /** Whether something covers it when the patient leaves; what the note does not say counts as covered. */
   readonly covered: boolean;
+  /** Whether the note says what covers it. */
+  readonly dressed: boolean;
+  /** Whether a corticosteroid was injected. */
+  readonly steroid: boolean;
 }
 
 /** What a note says of one procedure, as far as it is known. */
@@ -66,8 +75,20 @@ export function woundOf(procedure: Procedure, tables: Tables): Wound {
     held: heldBy(closure, stitches, tables),
     deep: closure.some((one) => isDeep(one, tables) && dissolves(one, tables)),
     covered: isCovered(procedure, tables),
+    dressed: (procedure.dressing ?? []).length > 0 && isCovered(procedure, tables),
+    steroid: isSteroid(procedure, tables),
   };
 }
+
+/** Whether it was treated without a cut, so that the care of a wound is more than it asks for. */
+export const isTreated = ({ leaves }: Wound): boolean => leaves !== 'wound' && leaves !== 'prick';
+
+const isSteroid = ({ injected = [] }: Procedure, tables: Tables): boolean =>
+  injected.some(({ drug }) =>
+    drugIn(drug?.value ?? '', tables)?.contains.some(
+      (name) => name === 'triamcinolone' || name === 'corticosteroid',
+    ),
+  );
 
 const isDeep = ({ layer }: Closure, tables: Tables): boolean =>
   tables.layers.find(layer?.value ?? '')?.name === 'deep';

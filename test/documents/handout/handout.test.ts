@@ -210,6 +210,54 @@ describe('what was done', () => {
   });
 });
 
+describe('what was treated without a cut', () => {
+  const told = (more: string): string => words(handout(note(more)));
+
+  it('is washed, and blister and scab are left alone; nothing is said of a first dressing', () => {
+    for (const method of ['cryotherapy', 'electrodesiccation', 'laser', 'topical destruction']) {
+      const text = told(`method: ${method}`);
+      assert.ok(text.includes('Wash it gently each day'), method);
+      assert.ok(text.includes('Do not pick at it.'), method);
+      assert.ok(text.includes('lighter or darker'), method);
+      assert.doesNotMatch(text, /first dressing|Caring for the wound|bleed|Your result/, method);
+    }
+  });
+
+  it('may blister where it was frozen or painted, and only there', () => {
+    for (const method of ['cryotherapy', 'cantharidin'])
+      assert.match(told(`method: ${method}`), /A blister can form/);
+    for (const method of ['laser', 'electrodesiccation', 'injection', 'shave'])
+      assert.doesNotMatch(told(`method: ${method}`), /blister/, method);
+    assert.match(words(handout(note('method: cryotherapy'), undefined, 'es')), /Puede salir una ampolla/);
+  });
+
+  it('is washed off where a substance was put on it', () => {
+    assert.match(told('method: topical destruction'), /Wash off what was put on it/);
+    assert.doesNotMatch(told('method: cryotherapy'), /Wash off what was put on it/);
+  });
+
+  it('needs no bandage unless the note has one', () => {
+    assert.match(told('method: cryotherapy'), /No bandage is needed unless it rubs/);
+    const dressed = told('method: cryotherapy\ndressing: [petrolatum, adhesive bandage]');
+    assert.match(dressed, /take the bandage off the next day/);
+    assert.match(dressed, /where the dressing was/);
+    assert.doesNotMatch(told('method: cryotherapy'), /where the dressing was/);
+  });
+
+  it('is told apart from a wound of the same visit', () => {
+    const one = handout(read('same-visit-treatments.wheal.yaml'));
+    const headings = one.sections.map((part) => part.heading);
+    assert.ok(headings.includes('Caring for the wound') && headings.includes('Caring for the treated spot'));
+  });
+
+  it('may get thin where a corticosteroid was injected, and only there', () => {
+    const injected = (drug: string): string => told(`method: injection\ninjected: {drug: ${drug}}`);
+    assert.match(injected('triamcinolone 10 mg/mL'), /thin, pale or sunken/);
+    assert.doesNotMatch(injected('bleomycin'), /thin, pale or sunken/);
+    assert.doesNotMatch(injected('??'), /thin, pale or sunken/);
+  });
+});
+
 describe('care of the wound', () => {
   const care = (more: string, own?: string, patient?: string): string =>
     section('care-title', note(more, patient === undefined ? {} : { patient }), own)!.join('\n');

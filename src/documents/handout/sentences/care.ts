@@ -87,7 +87,45 @@ export const careSentences = [
       'Por su alergia, no use ningún ungüento que contenga {things}.',
     ],
   ]),
+  ...sentences('freezing-pages', 'Q', [
+    ['treated-title', 'Caring for the treated spot', 'Cómo cuidar la zona tratada'],
+    [
+      'treated-wash',
+      'Wash it gently each day with soap and water, and pat it dry. You can shower.',
+      'Lave la zona con cuidado cada día con agua y jabón y séquela. Puede ducharse.',
+    ],
+    ['treated-open', 'No bandage is needed unless it rubs.', 'No necesita vendaje si no roza.'],
+    ['treated-scab', 'A scab may form. Do not pick at it.', 'Puede salir una costra. No la arranque.'],
+    [
+      'normal-blister-blood',
+      'A blister can form, even with blood in it. Do not open it. If it opens, cover it.',
+      'Puede salir una ampolla, incluso con sangre. No la abra. Si se abre, cúbrala.',
+    ],
+    [
+      'normal-color',
+      'The skin there can stay lighter or darker for a long time.',
+      'La piel de esa zona puede quedar más clara o más oscura por mucho tiempo.',
+    ],
+    ['call-blister', 'A blister is large or hurts a lot.', 'Una ampolla es grande o duele mucho.'],
+  ]),
+  ...sentences('steroid-injection-pages', 'Q', [
+    [
+      'normal-steroid',
+      'The injected skin can get thin, pale or sunken, for months or for good.',
+      'La piel inyectada puede quedar fina, pálida o hundida, por meses o para siempre.',
+    ],
+  ]),
   ...sentences('common', 'common', [
+    [
+      'treated-cover',
+      'You can take the bandage off the next day.',
+      'Puede quitarse el vendaje al día siguiente.',
+    ],
+    [
+      'treated-chemical',
+      'Wash off what was put on it at the time we told you. Do not wait longer.',
+      'Lave la sustancia que se le aplicó a la hora que le indicamos. No espere más.',
+    ],
     [
       'care-no-tape',
       'Tape or sticky dressings can give you a rash. Ask us what to use.',
@@ -212,7 +250,6 @@ export const careSentences = [
       'A few spots of blood or clear fluid on the dressing are fine.',
       'Unas gotas de sangre o líquido claro en el vendaje son normales.',
     ],
-    ['normal-blister', 'A blister can form. Do not open it.', 'Puede salir una ampolla. No la abra.'],
     [
       'normal-dark',
       'What stopped the bleeding can leave a dark stain for a while.',

@@ -68,6 +68,11 @@ export const doneSentences = [
     ],
     ['done-injected', 'medicine was put into the skin with a needle.', 'se inyectó una medicina en la piel.'],
     ['done-laser', 'the spot was treated with a laser.', 'se trató la lesión con láser.'],
+    [
+      'done-chemical',
+      'the spot was painted with a substance that removes it.',
+      'se aplicó en la lesión una sustancia que la elimina.',
+    ],
     ['done-other', 'a small procedure was done.', 'se hizo un procedimiento pequeño.'],
     ['closed-one-stitch', 'It was closed with 1 stitch.', 'Se cerró con 1 punto.'],
     ['closed-count', 'It was closed with {count} stitches.', 'Se cerró con {count} puntos.'],
