@@ -25,22 +25,20 @@ function isAbbreviation(text: string, words: readonly Word[], at: number): boole
   return stopped.has(before.low) && words[at + 1]?.kind !== 'line' && at + 1 < words.length;
 }
 
-const begins = /^[\p{Lu}\d#*•–-]/u;
+const begins = /^[\p{Lu}#*•–-]/u;
 const share = 0.8;
 
-/** Whether the lines of a text are its statements: most begin with a capital or a figure, and it is not all capitals. */
+/**
+ * Whether the lines of a text are its statements: most begin with a capital, and it is not all capitals. A break after
+ * a stop says nothing, and a figure may begin any line.
+ */
 function endsWithLines(words: readonly Word[]): boolean {
-  let lines = 0;
-  let begun = 0;
-  let small = 0;
-  for (const [at, { kind, text, low }] of words.entries()) {
-    if (text !== low) continue;
-    if (kind === 'word' && /[a-z]/.test(low)) small += 1;
-    if (kind !== 'line') continue;
-    lines += 1;
-    if (begins.test(words[at + 1]?.text ?? 'A')) begun += 1;
-  }
-  return lines > 0 && begun >= share * lines && small * 3 > words.length;
+  const breaks = words.flatMap(({ kind }, at) =>
+    kind === 'line' && words[at - 1]?.kind !== 'mark' ? [at] : [],
+  );
+  const begun = breaks.filter((at) => begins.test(words[at + 1]?.text ?? 'A'));
+  const small = words.filter(({ kind, text, low }) => kind === 'word' && text === low && /[a-z]/.test(low));
+  return breaks.length > 0 && begun.length >= share * breaks.length && small.length * 3 > words.length;
 }
 
 /** Whether a line break ends a statement. */
