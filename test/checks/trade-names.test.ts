@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { messageOf } from '../../src/checks/index.ts';
 import { readPractice } from '../../src/note/read.ts';
 import { tablesOf } from '../../src/practice/tables.ts';
 import { tradeNames } from '../../src/reference/trade-names.ts';
@@ -86,5 +87,25 @@ describe('trade names in a note', () => {
       );
       assert.ok(findings.some(({ code, severity }) => code === 'allergy/agent' && severity === 'error'));
     }
+  });
+
+  it('of an allergy are seen where they are misspelt, and asked about by the generic word', () => {
+    for (const generic of ['articaine', 'triple antibiotic ointment']) {
+      const name = nameOf(generic);
+      const typed = name.slice(0, 3) + name.slice(4);
+      const { findings } = judge(note(`allergies: [${typed}]`, 'dressing: [petrolatum]'));
+      const unclear = findings.find(({ code }) => code === 'allergy/unclear-entry');
+      assert.equal(unclear?.severity, 'warning', typed);
+      assert.doesNotMatch(messageOf(unclear), new RegExp(name, 'i'));
+    }
+    const articaine = nameOf('articaine');
+    flags(
+      'allergy/agent',
+      note(
+        `allergies: [${articaine.slice(0, 3)}${articaine.slice(4)}]`,
+        'anesthetic: [{agent: ⟦articaine⟧, concentration: 4%, volume: 1 mL}]',
+      ),
+      { severity: 'error' },
+    );
   });
 });

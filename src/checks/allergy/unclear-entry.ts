@@ -47,9 +47,12 @@ function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | und
       : nearest(text, wordsLike(text, tables), (word) => meantBy(word, tables));
   if (near !== undefined && (text.length >= shortest || near.sure)) {
     const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
-    const args = { text, word: near.word };
+    const word = writtenFor(near.word, tables);
+    const args = { text, word };
     const form = near.sure ? 'meant' : 'main';
-    return { at: leaf, form, args, data: near, ...(harmless ? { severity: 'information' } : {}) };
+    // That a trade name was meant is a question: the fix writes the generic word.
+    const data: Nearest = word === near.word ? near : { ...near, word, sure: false };
+    return { at: leaf, form, args, data, ...(harmless ? { severity: 'information' } : {}) };
   }
   if (namesCaine(text)) return { at: leaf, form: 'caine', args: { text } };
   const held = heldIn(text, tables);
@@ -102,12 +105,27 @@ function unknownPart(
 const meantBy = (word: string, { allergens, agents }: Tables): unknown =>
   agents.find(word) ?? allergens.find(word);
 
+/** What is written for a word: itself, or the generic word of a trade name. */
+function writtenFor(word: string, { allergens, agents }: Tables): string {
+  for (const { table, row } of [
+    { table: agents, row: agents.find(word) },
+    { table: allergens, row: allergens.find(word) },
+  ])
+    if (row !== undefined) return isWritten(table.words, word) ? word : row.name;
+  return word;
+}
+
+function isWritten(words: Iterable<string>, word: string): boolean {
+  for (const one of words) if (one === word) return true;
+  return false;
+}
+
 /** Words of both tables with the first letter of the text, which slips of the hand seldom change. */
 function wordsLike(text: string, tables: Tables): readonly string[] {
   const found: string[] = [];
   const first = text.charAt(0).toLowerCase();
-  for (const { words } of [tables.allergens, tables.agents])
-    for (const word of words) if (word.charCodeAt(0) === first.charCodeAt(0)) found.push(word);
+  for (const { wordsRead } of [tables.allergens, tables.agents])
+    for (const word of wordsRead) if (word.charCodeAt(0) === first.charCodeAt(0)) found.push(word);
   return found;
 }
 
