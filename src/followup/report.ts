@@ -44,6 +44,8 @@ const sentence = /[^.;\n]+(?:\.(?=\d)[^.;\n]*)*/g;
 const question =
   /^\s*(?:clinical(?:ly)?|submitted as|pre-?op(?:erative)?|indication|history|hx|rule out|r\/o|requisition)\b/i;
 
+const longestSentence = 1000;
+
 const knownAsk = (name: string, from: number, to: number): Ask => ({ name, urgent: false, from, to });
 
 /** What a report asks for: grave findings, atypia of high degree, margins, advice, and a sample that can't be judged. */
@@ -59,19 +61,21 @@ function readAsks(text: string, tables: Tables): readonly Ask[] {
     if (isDeniedAfter(text, to)) continue;
     asks.push({ name: row.name, urgent: row.urgent, from, to });
   }
+  let whole: readonly Token[] | undefined;
+  const tokens = (): readonly Token[] => (whole ??= tokensOf(text));
   for (const { 0: part, index } of text.matchAll(sentence)) {
     if (question.test(part)) continue;
-    const ask = inSentence(part, text);
+    const ask = inSentence(part, tokens);
     if (ask !== undefined) asks.push(knownAsk(ask, index, index + part.trimEnd().length));
   }
   return asks;
 }
 
-function inSentence(part: string, text: string): string | undefined {
+function inSentence(part: string, whole: () => readonly Token[]): string | undefined {
   const tokens = tokensOf(part);
   if (isSevere(tokens)) return 'severe atypia';
   if (isAdvice(tokens)) return 'advice of the laboratory';
-  if (isAtMargin(tokens) && (isAtypical(text) || !has(tokensOf(text), benign))) return 'tumor at the margin';
+  if (isAtMargin(tokens) && (has(whole(), atypia) || !has(whole(), benign))) return 'tumor at the margin';
   return undefined;
 }
 
@@ -82,8 +86,10 @@ const isUnit = (text: string, from: number, to: number): boolean => {
 };
 
 function isQuestion(text: string, at: number): boolean {
-  const begin = Math.max(...['.', ';', '\n'].map((mark) => text.lastIndexOf(mark, at - 1))) + 1;
-  return question.test(text.slice(begin, at));
+  // A sentence begins not that far before what it says.
+  const near = text.slice(Math.max(0, at - longestSentence), at);
+  const begin = Math.max(...['.', ';', '\n'].map((mark) => near.lastIndexOf(mark))) + 1;
+  return question.test(near.slice(begin));
 }
 
 const isDeniedAfter = (text: string, to: number): boolean =>
@@ -93,8 +99,6 @@ const isDeniedAfter = (text: string, to: number): boolean =>
 
 const has = (tokens: readonly Token[], set: ReadonlySet<string>): boolean =>
   tokens.some(({ text }) => set.has(text));
-
-const isAtypical = (text: string): boolean => has(tokensOf(text), atypia);
 
 /** A high degree and atypia in one sentence, in any order, and neither denied. */
 function isSevere(tokens: readonly Token[]): boolean {

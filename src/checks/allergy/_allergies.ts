@@ -8,6 +8,7 @@ import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
 import { asMeant } from '../../note/words/as-meant.ts';
 import { readMentions } from '../../note/words/mentions/read.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
+import { once } from '../../note/text/once.ts';
 import { shared } from '../shared.ts';
 import { rowsSaid } from '../words.ts';
 
@@ -142,12 +143,18 @@ class Reader {
 
   /** What an entry says against one of its things being an allergy. */
   private easeOf(entry: Allergy, name: string, agent = name): Ease | undefined {
-    const tolerated = this.tolerated(entry);
+    const { tolerated, tested, isIntolerance } = this.eases(entry);
     if (tolerated.has(name) || tolerated.has(agent)) return 'tolerated';
-    const tested = this.testedIn(entry);
     if (tested !== undefined && (tested.size === 0 || tested.has(name) || tested.has(agent))) return 'tested';
-    return this.isIntolerance(entry) ? 'intolerance' : undefined;
+    return isIntolerance ? 'intolerance' : undefined;
   }
+
+  /** What of an entry may ease it, read once: it is asked for each thing that the entry names. */
+  private readonly eases = once((entry: Allergy) => ({
+    tolerated: this.tolerated(entry),
+    tested: this.testedIn(entry),
+    isIntolerance: this.isIntolerance(entry),
+  }));
 
   private tolerated({ tolerates }: Allergy): Set<string> {
     return this.namesIn(tolerates ?? []);

@@ -19,18 +19,22 @@ const seenFrom = new RegExp(
 const sign = new RegExp(`\\b${signs}\\b`, 'i');
 const causes = /\b(?:cause[sd]?|gives?|gave|gets?|got|breaks? out)\b/i;
 
+/** Of a sentence without an end no more is looked at on each side of a name. */
+const longestSentence = 1000;
+
 /** Whether the sentence of a mention says that the patient reacted to it. */
 function isAllergy({ leaf, from, to, why }: Told<AllergyRow>): boolean {
-  const text = leaf.value ?? '';
+  const before = Math.max(0, from - longestSentence);
+  const text = (leaf.value ?? '').slice(before, to + longestSentence);
   // What "no" leaves open is an allergy only where it is called one: "no metal, mother allergic to latex".
   const ends = why === 'order' ? ['.', ';', ','] : ['.', ';'];
-  const start = Math.max(...ends.map((end) => text.lastIndexOf(end, from - 1))) + 1;
-  const rest = text.slice(to).search(why === 'order' ? /[.;,]/ : /[.;]/);
-  const sentence = text.slice(start, rest < 0 ? text.length : to + rest);
+  const start = Math.max(...ends.map((end) => text.lastIndexOf(end, from - before - 1))) + 1;
+  const rest = text.slice(to - before).search(why === 'order' ? /[.;,]/ : /[.;]/);
+  const sentence = text.slice(start, rest < 0 ? text.length : to - before + rest);
   return (
     tells.test(sentence) ||
     (causes.test(sentence) && sign.test(sentence)) ||
-    seenFrom.test(text.slice(start, from))
+    seenFrom.test(text.slice(start, from - before))
   );
 }
 

@@ -89,17 +89,27 @@ function unknownPart(
   mentions: readonly Mention<AllergyRow>[],
   tables: Tables,
 ): Report | undefined {
+  // Both come in the order of the text.
+  let next = 0;
   for (const { word, from } of itemsOf(text)) {
     const to = from + word.length;
-    const isWord = word !== '' && word.split(/\s+/).length <= 2 && !aside.test(word);
-    if (!isWord || isAllDenied(word, allergyNames(tables)) || tables.irrelevantDrug.test(word)) continue;
-    if (mentions.some((one) => one.from < to && one.to > from)) continue;
+    while (next < mentions.length && mentions[next]!.to <= from) next += 1;
+    if (!mayName(word, tables)) continue;
+    if (next < mentions.length && mentions[next]!.from < to) continue;
     if (phrasesOf(tables.reactions).mentionsIn(word).length > 0) continue;
     const form = namesCaine(word) ? 'caine' : 'unknown';
     return { at: within(leaf.node, from, to), form, args: { text: word } };
   }
   return undefined;
 }
+
+/** Whether a part of a list may be the name of something that nobody knows. */
+const mayName = (word: string, tables: Tables): boolean =>
+  word !== '' &&
+  word.split(/\s+/, 3).length <= 2 &&
+  !aside.test(word) &&
+  !isAllDenied(word, allergyNames(tables)) &&
+  !tables.irrelevantDrug.test(word);
 
 /** The row that a word stands for; an anesthetic is one as an allergen too. */
 const meantBy = (word: string, { allergens, agents }: Tables): unknown =>

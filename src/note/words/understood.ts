@@ -204,7 +204,8 @@ export function understand<Row extends WordRow>(
   const tokens = tokensOf(text);
   const covered = tokens.map(({ text: word }) => signs.has(word) || measure.test(word));
   const cover = (from: number, to: number): void => {
-    for (const [at, token] of tokens.entries()) if (token.from < to && token.to > from) covered[at] = true;
+    for (let at = firstAfter(tokens, from); at < tokens.length && tokens[at]!.from < to; at++)
+      covered[at] = true;
   };
   for (const { from, to, denied } of said) {
     cover(from, to);
@@ -220,11 +221,24 @@ export function understand<Row extends WordRow>(
 
 /** From the denial before a word to the end of the clause. */
 function denialAround(tokens: readonly Token[], at: number, length: number): [from: number, to: number] {
-  const before = tokens.findLast(({ text, to }) => to <= at && (denials.has(text) || signs.has(text)));
-  return [
-    before !== undefined && denials.has(before.text) ? before.from : at,
-    tokens.find(({ text, from }) => from >= at && signs.has(text))?.from ?? length,
-  ];
+  const here = firstAfter(tokens, at);
+  let before = here - 1;
+  while (before >= 0 && !denials.has(tokens[before]!.text) && !signs.has(tokens[before]!.text)) before -= 1;
+  let end = here;
+  while (end < tokens.length && !(tokens[end]!.from >= at && signs.has(tokens[end]!.text))) end += 1;
+  const denial = tokens[before];
+  return [denial !== undefined && denials.has(denial.text) ? denial.from : at, tokens[end]?.from ?? length];
+}
+
+/** The index of the first token that ends after a place of the text. */
+function firstAfter(tokens: readonly Token[], place: number): number {
+  let [low, high] = [0, tokens.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (tokens[middle]!.to > place) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 /** The words that nothing covers, those side by side together. */
