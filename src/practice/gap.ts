@@ -70,7 +70,8 @@ export function gapOf(source: Source<Practice>, faults: readonly Problem[]): Gap
 }
 
 /** A file in which nothing is written holds no limit. */
-const isEmpty = ({ text }: Source<Practice>): boolean => /^(?:\s|#.*|-{3}|\uFEFF)*$/.test(text);
+const isEmpty = ({ text }: Source<Practice>): boolean =>
+  text.split('\n').every((line) => /^(?:#|-{3}$|$)/.test(line.trim()));
 
 const holds = ({ start, end, value }: Entry, at: number): boolean => at >= start && at <= (value?.end ?? end);
 

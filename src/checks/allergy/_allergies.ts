@@ -70,10 +70,10 @@ export const entryOf = ({ leaf, word }: Named): readonly Related[] => [
  */
 const entryText = (to: string, reaction: Allergy['reaction']): string => {
   const told = reaction?.value;
-  return told === undefined || saysNothing.test(told) ? to : `${to}: ${told}`;
+  return told === undefined || saysNothing.test(told.replace(/[\s.]+/g, ' ').trim()) ? to : `${to}: ${told}`;
 };
 
-const saysNothing = /^[\s.]*(?:none|nil|unknown|not known|n\/?a)?[\s.]*$/i;
+const saysNothing = /^(?:none|nil|unknown|not known|n[/ ]?a)?$/i;
 
 class Reader {
   private readonly substances = new Map<string, Named>();

@@ -21,7 +21,7 @@ const shortestSure = 4;
 const aside =
   /^(?:(?:an?|the|all|any|only|other|some|mild|severe|moderate|possible|known|unknown|reaction|reported|as|in|child|childhood|adult|years|ago|per|chart|topical|oral|IV|local|skin|etc|types?|kinds?|allergy|allergies|allergic|to)[\s.]*)+$/i;
 
-const part = /[^,;/&+]+?(?=\s+and\s|[,;/&+]|$)/gi;
+const part = /[^,;/&+]+?(?=\sand\s|[,;/&+]|$)/gi;
 
 function judge(leaf: Leaf<string>, tables: Tables): Report | undefined {
   const text = leaf.value;

@@ -75,7 +75,7 @@ const isPacemaker = (word: string, before: string, after: string): boolean =>
   word === 'PM' && !timeBefore.test(before) && !timeAfter.test(after);
 
 /** What after CRT says that it is the refill of capillaries. */
-const refill = /^\s*(?:[<>≤=]|(?:under|of|less than) )?\s*\d+(?:\.\d+)?\s*s/i;
+const refill = /^\s{0,3}(?:[<>≤=]|(?:under|of|less than) )?\s{0,3}\d{1,4}(?:\.\d{1,3})?\s{0,3}s/i;
 
 function isDevice({ row, leaf, from, to }: Told<ImplantRow>): boolean {
   if (!atRisk.has(row.concern)) return false;

@@ -23,7 +23,7 @@ function reportOf(one: AgentDose, { facts }: DoseJudgement, tables: Tables): Rep
     max: allowedMgText(limitMg),
     by: approval.by,
     on: approval.on,
-    reason: approval.reason.replace(/[.]+$/, ''),
+    reason: approval.reason.replace(/(?<![.])[.]+$/, ''),
   };
   if (label === undefined || label.limitMg === Infinity) return { at: at.at, form: 'none', args };
   const { limit: row, boundBy } = label;

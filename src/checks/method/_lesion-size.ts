@@ -1,7 +1,7 @@
 import type { Procedure } from '../../note/generated/types.ts';
 
 const lengths =
-  /(\d+(?:\.\d+)?)(?:\s*(?:-|–|to)\s*\d+(?:\.\d+)?)?(?:\s*[x×]\s*(\d+(?:\.\d+)?))?(?:\s*[x×]\s*\d+(?:\.\d+)?)?\s*(mm|cm)\b/gi;
+  /(?<![\d.])(\d{1,4}(?:\.\d{1,4})?)(?:\s{0,3}(?:-|–|to)\s{0,3}\d{1,4}(?:\.\d{1,4})?)?(?:\s{0,3}[x×]\s{0,3}(\d{1,4}(?:\.\d{1,4})?))?(?:\s{0,3}[x×]\s{0,3}\d{1,4}(?:\.\d{1,4})?)?\s{0,3}(mm|cm)\b/gi;
 
 interface Length {
   /** In mm; of two sides the greater, of a range the lower. */

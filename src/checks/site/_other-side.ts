@@ -36,7 +36,7 @@ export function otherSideIn(
   const names = [wordsAfter(site, word.to), base.name].filter((name) => name !== '');
   const place = placesIn(text, side, names).find(
     ({ from, to }) =>
-      !elsewhere.test(text.slice(0, from)) &&
+      !elsewhere.test(text.slice(Math.max(0, from - longestSentence), from)) &&
       !isOther(sentenceAround(text, from, to)) &&
       !isTakenBack(text, from, to),
   );
@@ -57,9 +57,10 @@ function placesIn(
   side: 'left' | 'right',
   names: readonly string[],
 ): readonly { readonly from: number; readonly to: number }[] {
+  const longest = Math.max(0, ...names.map(({ length }) => length));
   return Array.from(text.matchAll(opposite[side])).flatMap((match) => {
     const to = match.index + match[0].length;
-    const rest = text.slice(to).toLowerCase();
+    const rest = text.slice(to, to + longest).toLowerCase();
     const name = names.find((one) => rest.startsWith(one));
     return name === undefined ? [] : [{ from: match.index, to: to + name.length }];
   });
@@ -69,12 +70,17 @@ function placesIn(
 const wordsAfter = (site: Leaf<string>, from: number): string =>
   site.text
     .slice(from)
-    .replace(/[,;(].*$/, '')
+    .replace(/[,;(][^]*$/, '')
     .trim()
     .toLowerCase();
 
+/** Of a sentence without an end no more is looked at on each side of a place. */
+const longestSentence = 1000;
+
 function sentenceAround(text: string, from: number, to: number): string {
-  const start = Math.max(text.lastIndexOf('.', from), text.lastIndexOf(';', from)) + 1;
-  const end = text.slice(to).search(/[.;]/);
-  return text.slice(start, end < 0 ? text.length : to + end);
+  const before = text.slice(Math.max(0, from - longestSentence), from);
+  const after = text.slice(to, to + longestSentence);
+  const start = Math.max(before.lastIndexOf('.'), before.lastIndexOf(';')) + 1;
+  const end = after.search(/[.;]/);
+  return before.slice(start) + text.slice(from, to) + (end < 0 ? after : after.slice(0, end));
 }

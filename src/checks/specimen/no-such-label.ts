@@ -16,7 +16,7 @@ interface Pointer {
 
 /** "specimen A", "site 2", "procedure #1": the name itself is what comes after. */
 const lead = /^(?:the )?(?:specimens?|labels?|sites?|procedures?|containers?|biops(?:y|ies)|no\.?|number)\s*/;
-const between = /\s*(?:,|;|&|\+|\/|\band\b)\s*/;
+const between = /\s{0,9}(?:,|;|&|\+|\/|\band\b)\s{0,9}/;
 
 const labelsOf = ({ specimen = [] }: Procedure): readonly string[] =>
   specimen.flatMap(({ label }) => (label?.value === undefined ? [] : [plainWord(label.value)]));

@@ -30,6 +30,8 @@ export class Lines {
   /** The row without its line break; empty where there is none. */
   row(line: number): string {
     const start = this.starts[line];
-    return start === undefined ? '' : this.text.slice(start, this.starts[line + 1]).replace(/[\r\n]+$/, '');
+    return start === undefined
+      ? ''
+      : this.text.slice(start, this.starts[line + 1]).replace(/(?<![\r\n])[\r\n]+$/, '');
   }
 }

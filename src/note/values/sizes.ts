@@ -32,7 +32,7 @@ export function readDimensions(text: string): Reading<Dimensions> {
 
 function readSides(text: string): Reading<Dimensions> {
   const typed = trimmed(text);
-  const across = /\s*(?:in diameter|diameter|across)$/i.exec(typed.typed.slice(0, longestRead));
+  const across = /\s{0,9}(?:in diameter|diameter|across)$/i.exec(typed.typed.slice(0, longestRead));
   const sides = sidesOf(part(typed, 0, across?.index ?? typed.typed.length));
   if (sides === undefined) return unread(unreadable(typed));
   const units = sides.map(({ typed: side }) => /[^\d\s.,][^]*$/.exec(side)?.[0]);

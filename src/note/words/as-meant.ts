@@ -27,7 +27,7 @@ export function asMeant(text: string, ...tables: readonly WordTable<WordRow>[]):
   if (text.length > longest) return text;
   const isKnown = (word: string): boolean => tables.some((table) => vocabularyOf(table).has(word));
   // A dash within a word of the tables is a slip too.
-  const joined = text.replace(/[a-z]+(?:-[a-z]+)+/gi, (words) => {
+  const joined = text.replace(/(?<![a-z])[a-z]+(?:-[a-z]+)+/gi, (words) => {
     const parts = words.toLowerCase().split('-');
     const whole = parts.join('');
     if (parts.some(isKnown)) return words;

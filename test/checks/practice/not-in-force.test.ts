@@ -95,3 +95,13 @@ describe('practice/not-in-force', () => {
     assert.match(messageOf(finding!), /practice\.wheal\.yaml/);
   });
 });
+
+describe('an empty practice file', () => {
+  it('is told from one that can’t be read in time that follows its length', () => {
+    for (const text of [' '.repeat(20_000), '\n# a\n---\n', `${' '.repeat(20_000)}- a`])
+      assert.equal(
+        tablesFrom(readPractice(text)).gap,
+        text.trim().startsWith('- a') ? unreadTables.gap : undefined,
+      );
+  });
+});
