@@ -1,7 +1,17 @@
 import assert from 'node:assert/strict';
 import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { closeSync, constants, mkdtempSync, openSync, readSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  constants,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  readSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
@@ -45,6 +55,55 @@ describe('the wheal command as a process', () => {
     assert.equal(run(['check', 'missing']).status, 2);
     assert.equal(run(['--help']).status, 0);
     assert.equal(run([]).status, 2);
+  });
+
+  it('opens no connection and starts no other process, whatever it is asked', function () {
+    this.timeout(120_000);
+    const guard = join(root, 'guard.cjs');
+    writeFileSync(guard, guarded);
+    for (const argv of [
+      ['check', '.'],
+      ['check', 'bad.wheal.yaml', '--format', 'sarif'],
+      ['summary', 'good.wheal.yaml', '--format', 'html'],
+      ['handout', 'good.wheal.yaml', '--format', 'eml'],
+      ['requisition', 'good.wheal.yaml', '--format', 'html'],
+      ['schedule', '.', '--format', 'ics'],
+      ['open', '.'],
+      ['specimens', '.'],
+      ['verify', '.'],
+      ['checks'],
+      ['--help'],
+    ]) {
+      const { stderr } = spawnSync(process.execPath, ['--require', guard, program, ...argv], {
+        cwd: root,
+        encoding: 'utf8',
+      });
+      assert.doesNotMatch(stderr, /REACHED OUT/, argv.join(' '));
+    }
+    const { stderr } = spawnSync(
+      process.execPath,
+      ['--require', guard, '-e', 'require("net").connect(9, "127.0.0.1").on("error", () => 0)'],
+      { encoding: 'utf8' },
+    );
+    assert.match(stderr, /REACHED OUT/, 'the guard sees nothing');
+  });
+
+  it('asks the system for no socket, where its calls can be traced', function () {
+    const trace = join(root, 'trace.txt');
+    const traced = (argv: readonly string[]): string | undefined => {
+      rmSync(trace, { force: true });
+      const { error } = spawnSync(
+        'strace',
+        ['-f', '-qq', '-e', 'trace=socket,connect', '-o', trace, ...argv],
+        {
+          cwd: root,
+        },
+      );
+      return error === undefined && existsSync(trace) ? readFileSync(trace, 'utf8') : undefined;
+    };
+    const found = traced([process.execPath, program, 'check', '.']);
+    // Without a tracer the guard above is all there is.
+    if (found !== undefined) assert.doesNotMatch(found, /\b(?:socket|connect)\(/);
   });
 
   it('reads standard input, and stops reading what is too large for a note', () => {
@@ -164,3 +223,24 @@ describe('the wheal command as a process', () => {
     assert.equal(status, 1);
   });
 });
+
+/** Tells of every way out of the process that is taken. */
+const guarded = `
+  const told = (what) => process._rawDebug('REACHED OUT: ' + what);
+  const watch = (name, keys, of = (module) => module) => {
+    const holder = of(require(name));
+    for (const key of keys) {
+      const own = holder[key];
+      holder[key] = function (...given) {
+        told(name + '.' + key);
+        return own.apply(this, given);
+      };
+    }
+  };
+  watch('net', ['connect'], ({ Socket }) => Socket.prototype);
+  watch('net', ['listen'], ({ Server }) => Server.prototype);
+  watch('dgram', ['createSocket']);
+  watch('dns', ['lookup', 'resolve']);
+  watch('child_process', ['spawn', 'spawnSync', 'exec', 'execFile', 'fork']);
+  globalThis.fetch = () => told('fetch');
+`;
