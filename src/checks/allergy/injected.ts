@@ -1,6 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Range } from '../../note/tree/tree.ts';
+import { asMeant } from '../../note/words/as-meant.ts';
 import { Lookup } from '../../note/words/mentions/lookup.ts';
 import { readMentions } from '../../note/words/mentions/read.ts';
 import type { WordRow } from '../../reference/types.ts';
@@ -37,7 +38,8 @@ function heldIn(drug: Leaf<string>, allergies: Allergies, { tables }: Subject): 
 }
 
 function known(drug: Leaf<string>, allergies: Allergies, subject: Subject): Report | undefined {
-  for (const name of allergensIn(drug.value ?? '', subject)) {
+  const text = asMeant(drug.value ?? '', subject.tables.allergens, subject.tables.agents);
+  for (const name of allergensIn(text, subject)) {
     const named = allergies.substances.get(name);
     if (named !== undefined) return reportOf(drug, drug.text, named);
   }

@@ -12,6 +12,7 @@ describe('allergy/injected', () => {
       ['[triamcinolone]', 'triamcinolone'],
       ['[corticosteroids]', 'triamcinolone'],
       ['[{to: triamcinolone, reaction: hives}]', 'triamcinolone acetonide'],
+      ['[triamcinolone]', 't-riamcinolone'],
       ['[bleomycin]', 'bleomycin'],
       ['[hyaluronidase causes swelling]', 'hyaluronidase'],
       ['[{to: fluorouracil, reaction: rash}]', 'fluorouracil 50 mg/mL'],
