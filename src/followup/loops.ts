@@ -1,22 +1,27 @@
 import { readDate } from '../note/values/dates.ts';
-import type { Attempt, Result, Specimen, Told } from '../note/generated/types.ts';
+import type { Attempt, Note, Result, Specimen, Told } from '../note/generated/types.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import type { Tables } from '../practice/tables.ts';
 import { dayNotSaid, type Day } from './due.ts';
 import { nextKind } from './next-words.ts';
 import { asksOf } from './report.ts';
+import { takenBack } from './taken-back.ts';
 import { tellingsOf } from './telling.ts';
 
 /** What became of one result. */
 export interface Loop {
   readonly result: Result;
   readonly received: Day;
+  /** Which of the specimen's results it is: the day on which it came, with a number from the second of a day on. */
+  readonly which: string;
   /** Whether the diagnosis can't wait. */
   readonly urgent: boolean;
   /** Whether the diagnosis asks for a plan. */
   readonly needsPlan: boolean;
   /** The first time that the patient heard it. */
   readonly told: Day | undefined;
+  /** Times that were marked told by mistake, as an addendum says. */
+  readonly takenBack: readonly Told[];
   /** Times that somebody tried without reaching the patient, or told somebody else. */
   readonly tried: readonly (Told | Attempt)[];
   /** Times of which the words do not say whether the patient heard it, where the result asks for a step. */
@@ -34,26 +39,32 @@ export const saysNothing = (next: string): boolean => nextKind(next) === 'nothin
 const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
 
 /** What became of each result that came, in the order of the note. A result without a word in it has not come. */
-export function loopsOf(specimen: Specimen, tables: Tables): readonly Loop[] {
+export function loopsOf(specimen: Specimen, tables: Tables, note: Note): readonly Loop[] {
   const loops: Loop[] = [];
   for (const result of specimen.results ?? []) {
     const received = arrivalOf(result);
-    if (received !== undefined) loops.push(loopOf(result, received, tables));
+    if (received === undefined) continue;
+    const sameDay = loops.filter((one) => one.received === received).length;
+    const which = sameDay === 0 ? received : `${received} ${sameDay + 1}`;
+    loops.push({ ...loopOf(result, received, tables, note), which });
   }
   return loops;
 }
 
-function loopOf(result: Result, received: Day, tables: Tables): Loop {
+function loopOf(result: Result, received: Day, tables: Tables, note: Note): Omit<Loop, 'which'> {
   const { diagnosis, next, done } = result;
   const findings = asksOf(diagnosis?.value ?? '', tables);
   const nothingNext = next?.value !== undefined && saysNothing(next.value);
-  const { heard, tried, unsure } = tellingsOf(result, findings.length > 0, tables);
+  const back = takenBack(note);
+  const told = result.told?.filter((one) => !back.has(one)) ?? [];
+  const { heard, tried, unsure } = tellingsOf({ ...result, told }, findings.length > 0, tables);
   return {
     result,
     received,
     urgent: findings.some(({ urgent }) => urgent),
     needsPlan: findings.length > 0,
     told: earliest(heard),
+    takenBack: (result.told ?? []).filter((one) => back.has(one)),
     tried,
     unsure,
     next: nothingNext ? undefined : next?.value?.trim(),

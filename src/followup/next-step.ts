@@ -54,7 +54,7 @@ export function countedStep(
 
 /** The step that the note plans; undefined for a visit to look again some day, where the result asks for nothing. */
 function stepItem(
-  { needsPlan, result, received, done, urgent }: Loop,
+  { needsPlan, result, which, done, urgent }: Loop,
   next: string,
   since: IsoDate,
   place: Place,
@@ -78,7 +78,7 @@ function stepItem(
     until: to,
     begins: days.came,
     what: next,
-    which: received,
+    which,
     reason: `Planned after the result: ${next}.`,
     source: term.source,
     mark: term.mark,
@@ -105,7 +105,7 @@ export function nextItem(loop: Loop, place: Place, days: StepDays, tables: Table
     until: to,
     begins: since,
     what: 'plan what happens next',
-    which: loop.received,
+    which: loop.which,
     unplanned: true,
     reason: 'This diagnosis asks for a plan, and the note has none.',
     source: term.source,

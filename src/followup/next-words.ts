@@ -15,7 +15,13 @@ const recall = words(
     'observe|observation|watch|surveillance|see (?:again|back|in)|seen again|recall|revisit|visit|as needed|prn|review|photo(?:graph)?s?|self[- ]?exam(?:s|ination)?|' +
     'come back|back in|every \\d+|q ?\\d+ ?(?:mo|m|months?|y|yr)|routine|appointment|appt|screening|keep an eye|month|months|year|years|if',
 );
-const waits = words('if|unless|prn|as needed|when needed|should (?:it|this|the)|only when');
+/** What the patient or the lesion may do later, and nobody now: "rebiopsy if it grows", not "Mohs if insurance approves". */
+const later =
+  'needed|necessary|any|it|this|they|there|new|still|lesion|spot|symptom\\w*|worse\\w*|worsen\\w*|recur\\w*|regrow\\w*|regrowth|return\\w*|persist\\w*|change\\w*|changing|grow\\w*|bleed\\w*|' +
+  'irritat\\w*|bother\\w*|problem\\w*|concern\\w*|question\\w*|itch\\w*|pain\\w*|not (?:better|healed|healing|resolved|improv\\w*|clear\\w*)|no (?:better|improvement|response)|does not|doesn.?t|flar\\w*|infect\\w*|pigment\\w*';
+const waits = words(
+  `if (?:the |a |an |pt |patient )?(?:${later})|unless|prn|as needed|when needed|should (?:it|this|the)|only when`,
+);
 const denied = words(
   'no|not|none|without|nothing|never|don.?t|declin(?:e|ed|es)|unnecessary|already|deferred|needless',
 );

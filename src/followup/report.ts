@@ -58,7 +58,7 @@ function readAsks(text: string, tables: Tables): readonly Ask[] {
   for (const { row, from, to, standing } of phrasesOf(tables.followUp.findings).mentionsIn(text)) {
     if ((standing !== 'asserted' && standing !== 'asked') || isUnit(text, from, to) || isQuestion(text, from))
       continue;
-    if (isDeniedAfter(text, to)) continue;
+    if (isDeniedAfter(text, to) || isAside(text, from, to)) continue;
     asks.push({ name: row.name, urgent: row.urgent, from, to });
   }
   let whole: readonly Token[] | undefined;
@@ -84,6 +84,19 @@ const isUnit = (text: string, from: number, to: number): boolean => {
   const word = text.slice(from, to);
   return word.toLowerCase() === 'mm' && (word !== 'MM' || /[\dx×]\s*$/i.test(text.slice(0, from)));
 };
+
+/** Words that say that there is no sample only beside a word for it, or nearly alone: not "lost rete ridges". */
+const broad = words('empty lost missing misplaced degraded destroyed');
+const fewWords = 3;
+const samples = words('specimen sample tissue container bottle jar vial biopsy cassette block');
+
+function isAside(text: string, from: number, to: number): boolean {
+  if (!broad.has(text.slice(from, to).toLowerCase())) return false;
+  const begin = Math.max(...['.', ';', '\n'].map((mark) => text.lastIndexOf(mark, from - 1))) + 1;
+  const end = text.slice(to).search(/[.;\n]/);
+  const sentence = tokensOf(text.slice(begin, end < 0 ? text.length : to + end));
+  return sentence.length > fewWords && !has(sentence, samples);
+}
 
 function isQuestion(text: string, at: number): boolean {
   // A sentence begins not that far before what it says.

@@ -1,4 +1,4 @@
-import type { Specimen } from '../note/generated/types.ts';
+import type { Note, Specimen } from '../note/generated/types.ts';
 import { rowsIn } from '../note/words/understood.ts';
 import { daysBetween } from '../note/values/days.ts';
 import type { IsoDate } from '../note/values/values.ts';
@@ -53,16 +53,17 @@ type Wanted = (done: Day | undefined) => boolean;
  * @param unlessDoneBy what was done by this day is left out; nothing is where it is absent
  */
 export function specimenItems(
+  note: Note,
   specimen: Specimen,
   place: Place,
-  visit: IsoDate | undefined,
   tables: Tables,
   unlessDoneBy?: IsoDate,
 ): Falling {
   const falling: Falling = { planned: [], undated: [] };
   if (specimen.notSent !== undefined && !specimen.notSent.pending) return falling;
   const wanted: Wanted = (done) => unlessDoneBy === undefined || done === undefined || done > unlessDoneBy;
-  const loops = loopsOf(specimen, tables);
+  const visit = note.visit?.value?.date;
+  const loops = loopsOf(specimen, tables, note);
   const base = specimen.sent?.value ?? visit;
   const { planned, undated } = falling;
   if (base !== undefined) addUntilResults(planned, specimen, place, visit ?? base, loops, wanted, tables);
@@ -175,7 +176,9 @@ function resultItem(
 }
 
 function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): Planned {
-  const { urgent, unsure, result, received } = loop;
+  const { urgent, unsure, result, received, takenBack } = loop;
+  const told = result.told?.filter((one) => !takenBack.includes(one)) ?? [];
+  const mistake = takenBack.length === 0 ? '' : ' It was marked told by mistake, as an addendum says.';
   const term = tellingTerm(urgent, tables);
   const to = endOf(came, term, tables.closedDays);
   const { begins, said } =
@@ -191,13 +194,13 @@ function tellingItem(loop: Loop, place: Place, came: IsoDate, tables: Tables): P
     begins,
     urgent,
     done: loop.told,
-    unclear: unsure.length > 0 || (result.told?.some(({ on }) => isUnclear(on)) ?? false),
+    unclear: unsure.length > 0 || told.some(({ on }) => isUnclear(on)),
     what: triesText(loop, tables),
-    which: received,
-    reason: `The result came on ${said}; the patient hears it within ${termText(term)}${urgent ? ', since this diagnosis cannot wait' : ''}.`,
+    which: loop.which,
+    reason: `The result came on ${said}; the patient hears it within ${termText(term)}${urgent ? ', since this diagnosis cannot wait' : ''}.${mistake}`,
     source: term.source,
     mark: term.mark,
-    at: result.told?.[0] ?? result.attempts?.[0] ?? result.received ?? result.head,
+    at: told[0] ?? result.attempts?.[0] ?? result.received ?? result.head,
   });
 }
 

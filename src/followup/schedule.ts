@@ -100,9 +100,8 @@ function procedurePlans(
 ): readonly Plan[] {
   const place: Place = { procedure: index, site: procedure.site?.value, label: undefined };
   const stitches = stitchesItem(note, procedure, place, happened, siteOf(procedure), tables);
-  const visit = note.visit?.value?.date;
   const specimens = (procedure.specimen ?? []).map((specimen) =>
-    specimenItems(specimen, { ...place, label: specimen.label?.value }, visit, tables, unlessDoneBy),
+    specimenItems(note, specimen, { ...place, label: specimen.label?.value }, tables, unlessDoneBy),
   );
   const plans = procedure.keys.has('specimen') ? specimens : unmentioned(procedure, place, tables);
   if (stitches === undefined) return plans;

@@ -1,4 +1,4 @@
-import type { Event, Note, Procedure } from '../note/generated/types.ts';
+import type { Event, Note, Procedure, SuturesOut } from '../note/generated/types.ts';
 import type { SiteReading } from '../note/words/site.ts';
 import type { Range } from '../note/tree/tree.ts';
 import type { IsoDate } from '../note/values/values.ts';
@@ -28,7 +28,7 @@ export function stitchesItem(
   if (removal.kind === 'none') return undefined;
   const wanted = procedure.suturesDue?.value;
   const at = placeOf(procedure);
-  const unclear = isUnclear(procedure.suturesOut?.on);
+  const unclear = procedure.suturesOut?.some(({ on }) => isUnclear(on)) ?? false;
   const left = stitchesLeft(procedure, tables);
   const done = removedOn(procedure, place, happened, note.procedures?.length === 1, left);
   if (removal.kind === 'window')
@@ -50,9 +50,11 @@ const isSewnToStop = ({ closure }: Procedure): boolean => closure === undefined;
 
 /** How many of the stitches are still in, where fewer came out than were put in: `2 of 5 stitches still in`. */
 export function stitchesLeft(procedure: Procedure, tables: Tables): string | undefined {
-  const out = procedure.suturesOut?.count?.value;
+  const counts = (procedure.suturesOut ?? []).map(({ count }) => count?.value);
   const all = removableStitches(procedure, tables);
-  if (out === undefined || all === undefined || out >= all) return undefined;
+  if (counts.length === 0 || counts.includes(undefined) || all === undefined) return undefined;
+  const out = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
+  if (out >= all) return undefined;
   return `${all - out} of ${all} stitches still in`;
 }
 
@@ -102,6 +104,15 @@ const partial =
 const isPartial = ({ action, outcome, signs }: Event): boolean =>
   [action, outcome, signs].some((leaf) => partial.test(leaf?.value ?? ''));
 
+/** The last of the days on which stitches came out; undefined where one of them can't be read. */
+function lastDay(outs: readonly SuturesOut[]): Day | undefined {
+  if (outs.some(({ on }) => on !== undefined && on.value === undefined)) return undefined;
+  return outs
+    .map(({ on }) => on?.value ?? dayNotSaid)
+    .sort()
+    .at(-1);
+}
+
 /** When the stitches came out: as the procedure says, or an event that can only mean them. */
 function removedOn(
   { suturesOut }: Procedure,
@@ -112,7 +123,7 @@ function removedOn(
 ): Day | undefined {
   if (left !== undefined) return undefined;
   // A word that is no date may well say that they are still in.
-  if (suturesOut !== undefined) return suturesOut.on === undefined ? dayNotSaid : suturesOut.on.value;
+  if (suturesOut !== undefined && suturesOut.length > 0) return lastDay(suturesOut);
   const number = String(procedure + 1);
   return earliest(
     happened.flatMap(({ event, kind, concerns, on }) =>

@@ -23,6 +23,7 @@ import { diagnoses, type DiagnosisRow } from '../reference/diagnoses.ts';
 import { dressings, type DressingRow } from '../reference/dressings.ts';
 import { cardiacConditions, epinephrine } from '../reference/epinephrine.ts';
 import { events } from '../reference/events.ts';
+import { reportHeads } from '../reference/report-heads.ts';
 import { contacts, otherPersons, patientWords, type ContactRow } from '../reference/contact-ways.ts';
 import {
   eventTerms,
@@ -197,6 +198,7 @@ const followUp = {
   findings: new WordTable<FindingRow>(findingsToAct),
   homeCare,
   recalls: new WordTable<WordRow>(recalls),
+  reportHeads,
   scarCheck,
   scarRisks: new WordTable<WordRow>(scarRisks),
   slowTests,

@@ -231,6 +231,18 @@ describe('a partial removal', () => {
     }
   });
 
+  it('is whole once the list of days has all of them, and is done on the last', () => {
+    const first = '{on: 2026-03-11, by: N.B., count: 2}';
+    const more = (second: string): string =>
+      `    sutures-out: [${first}, {on: 2026-03-14, by: N.B., ${second}}]\n`;
+    assert.equal(sutures(everywhere({ more: more('count: 3'), today: '2026-03-17' })).state, 'done');
+    const some = everywhere({ more: more('count: 2'), today: '2026-03-17' });
+    assert.equal(sutures(some).state, 'overdue');
+    assert.match(some.open, /1 of 5 stitches still in/);
+    assert.match(some.summary, /sutures out 2026-03-11, by N\.B\., 2 stitches/);
+    assert.match(some.summary, /sutures out 2026-03-14, by N\.B\., 2 stitches; 1 of 5 stitches still in/);
+  });
+
   it('is one where an event says that only some came out', () => {
     const more = (action: string): string =>
       `events:\n  - {on: 2026-03-13, kind: suture removal, action: ${action}}\n`;

@@ -5,6 +5,7 @@ import { nextKind } from '../../src/followup/next-words.ts';
 import { asksOf } from '../../src/followup/report.ts';
 import { wayOf } from '../../src/followup/telling.ts';
 import { referenceTables as tables } from '../../src/practice/tables.ts';
+import { judgeBy } from '../checks/tester.ts';
 
 type Row = Readonly<Record<string, string>>;
 
@@ -37,6 +38,13 @@ describe('results, ways, steps and places that others wrote', () => {
     share('steps', (row) => {
       const got = nextKind(row['text']!);
       return got === row['means'] ? undefined : got;
+    });
+  });
+  it('whose result it is', () => {
+    share('whose', ({ label, site, diagnosis, same }) => {
+      const note = `visit: 2026-03-02\nprocedures:\n  - site: ${JSON.stringify(site)}\n    specimen: {label: ${JSON.stringify(label)}, result: {received: 2026-03-09, diagnosis: ${JSON.stringify(diagnosis)}}}\n`;
+      const found = judgeBy('follow-up/result-of-another-site', note).length > 0;
+      return found === (same === 'no') ? undefined : found ? 'another' : 'its own';
     });
   });
   it('ways of telling', () => {

@@ -16,7 +16,7 @@ export type Kind = 'due' | 'out';
 export function daysIn({ suturesDue, suturesOut }: Procedure): readonly (readonly [Kind, Leaf<IsoDate>])[] {
   const days: (readonly [Kind, Leaf<IsoDate>])[] = [];
   if (suturesDue?.value !== undefined) days.push(['due', suturesDue]);
-  if (suturesOut?.on?.value !== undefined) days.push(['out', suturesOut.on]);
+  for (const { on } of suturesOut ?? []) if (on?.value !== undefined) days.push(['out', on]);
   return days;
 }
 

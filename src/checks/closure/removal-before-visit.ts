@@ -22,9 +22,9 @@ export const check: Check = {
     const related = [{ start: visit.start, end: visit.end, form: 'visit', args: {} }];
     for (const { suturesDue, suturesOut } of note.procedures ?? [])
       for (const [form, leaf] of [
-        ['due', suturesDue],
-        ['out', suturesOut?.on],
-      ] as const)
+        ['due', suturesDue] as const,
+        ...(suturesOut ?? []).map(({ on }) => ['out', on] as const),
+      ])
         if (leaf?.value !== undefined && leaf.value < day)
           found.push({ at: leaf, form, args: { date: leaf.value, visit: day }, related });
     return found;

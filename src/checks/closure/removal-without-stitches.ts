@@ -21,7 +21,8 @@ function isUnsewn({ closure = [], hemostasis = [] }: Procedure, tables: Tables):
 
 /** A day for stitches, past or planned. */
 function dayOf({ suturesDue, suturesOut }: Procedure): Pick<Report, 'at' | 'form'> | undefined {
-  if (suturesOut?.on?.value !== undefined) return { at: suturesOut.on, form: 'out' };
+  const out = suturesOut?.find(({ on }) => on?.value !== undefined)?.on;
+  if (out !== undefined) return { at: out, form: 'out' };
   return suturesDue?.value === undefined ? undefined : { at: suturesDue, form: 'main' };
 }
 

@@ -14,22 +14,24 @@ const toRemove = ({ closure = [] }: Procedure, tables: Tables): readonly Closure
     (one) => !isDeep(one, tables) && rowsIn(tables.materials, one.material)[0]?.absorbable !== true,
   );
 
+/** The sum of counts; undefined where one of them is not known. */
+const totalOf = (counts: readonly (number | undefined)[]): number | undefined =>
+  counts.reduce((sum, count) => (sum === undefined || count === undefined ? undefined : sum + count), 0);
+
 /** Stitches out against stitches in, where both are counted in full. */
 function counted(procedure: Procedure, tables: Tables): Report | undefined {
-  const out = procedure.suturesOut?.count;
+  const outs = procedure.suturesOut ?? [];
+  const out = outs.at(-1)?.count;
   const layers = toRemove(procedure, tables).filter(({ count }) => count !== undefined);
   const inside = layers.map(({ count }) => count?.value);
-  if (out?.value === undefined || inside.length === 0) return undefined;
-  let placed = 0;
-  for (const count of inside) {
-    if (count === undefined) return undefined;
-    placed += count;
-  }
-  if (out.value === placed) return undefined;
+  const removed = totalOf(outs.map(({ count }) => count?.value));
+  if (out === undefined || removed === undefined || inside.length === 0) return undefined;
+  const placed = totalOf(inside);
+  if (placed === undefined || removed === placed) return undefined;
   return {
     at: out,
-    form: out.value > placed ? 'more' : 'fewer',
-    args: { out: out.value, placed, left: placed - out.value },
+    form: removed > placed ? 'more' : 'fewer',
+    args: { out: removed, placed, left: placed - removed },
     related: layers.flatMap(({ count }) =>
       count === undefined ? [] : [{ start: count.start, end: count.end, form: 'placed', args: {} }],
     ),

@@ -9,7 +9,7 @@ function unsureOf({ note, tables }: Subject): readonly Report[] {
   const found: Report[] = [];
   for (const { specimen } of note.procedures ?? [])
     for (const one of specimen ?? [])
-      for (const { told, unsure } of loopsOf(one, tables))
+      for (const { told, unsure } of loopsOf(one, tables, note))
         for (const { how } of told === undefined ? unsure : [])
           if (how?.value !== undefined) found.push({ at: how, args: { how: how.value } });
   return found;

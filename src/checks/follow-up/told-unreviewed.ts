@@ -62,6 +62,6 @@ export const check: Check = {
   },
   find: ({ note, tables }) =>
     (note.procedures ?? []).flatMap(({ specimen = [] }) =>
-      specimen.flatMap((one) => loopsOf(one, tables).flatMap((loop) => judge(loop, note) ?? [])),
+      specimen.flatMap((one) => loopsOf(one, tables, note).flatMap((loop) => judge(loop, note) ?? [])),
     ),
 };

@@ -73,7 +73,7 @@ export const datesOf = shared(({ note }: Subject): readonly Dated[] => {
   for (const { specimen, suturesOut } of note.procedures ?? []) {
     for (const one of specimen ?? []) walk.addSpecimen(one, visit);
     // That stitches come out after the visit is a matter of closure.
-    walk.add('out', suturesOut?.on, undefined);
+    for (const { on } of suturesOut ?? []) walk.add('out', on, undefined);
   }
   for (const { on } of note.events ?? []) walk.add('event', on, visit);
   walk.add('signed', note.signed?.at, visit);

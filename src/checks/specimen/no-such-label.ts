@@ -11,7 +11,7 @@ import { format } from '../sources.ts';
 interface Pointer {
   readonly leaf: Leaf<string> | undefined;
   readonly names: ReadonlySet<string>;
-  readonly form: 'main' | 'event';
+  readonly form: 'main' | 'event' | 'addendum';
 }
 
 /** "specimen A", "site 2", "procedure #1": the name itself is what comes after. */
@@ -29,12 +29,13 @@ function pointed(text: string): readonly string[] | undefined {
   return names.every((name) => /^(?:[a-z]\d{0,2}|\d{1,2}[a-z]?)$/.test(name)) ? names : undefined;
 }
 
-const isAnyPointing = ({ procedures = [], events = [] }: Note): boolean =>
+const isAnyPointing = ({ procedures = [], events = [], addenda = [] }: Note): boolean =>
+  addenda.some(({ notTold }) => notTold !== undefined) ||
   events.some(({ procedure }) => procedure !== undefined) ||
   procedures.some(({ sameAs }) => sameAs !== undefined);
 
 /** What of a note points to a part of it. Of a label that is open or missing nobody can say that it is not meant. */
-function pointersOf({ procedures = [], events = [] }: Note): readonly Pointer[] {
+function pointersOf({ procedures = [], events = [], addenda = [] }: Note): readonly Pointer[] {
   const known = new Set(procedures.flatMap(labelsOf));
   const numbers = procedures.map((_, at) => String(at + 1));
   const same = procedures.map((procedure, at): Pointer => {
@@ -49,7 +50,10 @@ function pointersOf({ procedures = [], events = [] }: Note): readonly Pointer[] 
     names: new Set([...known, ...numbers]),
     form: 'event',
   }));
-  return [...same, ...ofEvents];
+  const ofAddenda = addenda.flatMap(({ notTold = [] }) =>
+    notTold.map((leaf): Pointer => ({ leaf, names: new Set([...known, ...numbers]), form: 'addendum' })),
+  );
+  return [...same, ...ofEvents, ...ofAddenda];
 }
 
 const isAnyOpen = ({ procedures = [] }: Note): boolean =>
@@ -104,6 +108,9 @@ export const check: Check = {
       'This event concerns {text}, and no specimen or procedure of this visit is called so. The labels are {labels}.',
     place:
       'This event concerns {text}, and no procedure of this visit is there. Check the site, or write the label of the specimen.',
+    addendum:
+      'This takes back that a result of {text} was told, and no specimen of this visit is called so. The labels are {labels}.',
+    'addendum unlabeled': 'This takes back that a result of {text} was told, and no specimen has a label.',
     'event unlabeled':
       'This event concerns {text}, and no specimen or procedure of this visit is called so; no specimen has a label.',
   },

@@ -81,11 +81,11 @@ function outstanding({ plan, wording }: Facts): readonly string[] {
 }
 
 /** What the patient has been told already, where the practice wants it in the handout. */
-function told(specimens: readonly Specimen[], { tables, wording }: Facts): readonly string[] {
+function told(specimens: readonly Specimen[], { note, tables, wording }: Facts): readonly string[] {
   // The words of a diagnosis are English.
   if (!tables.practice.handout.diagnosis || wording.language !== 'en') return [];
   return specimens.flatMap((specimen) =>
-    loopsOf(specimen, tables).flatMap((loop) => {
+    loopsOf(specimen, tables, note).flatMap((loop) => {
       const diagnosis = loop.result.diagnosis?.value;
       return loop.told === undefined || diagnosis === undefined
         ? []

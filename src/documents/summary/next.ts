@@ -1,5 +1,6 @@
 import type { DoseJudgement } from '../../dose/judge.ts';
 import type {
+  Addendum,
   Attempt,
   Event,
   Note,
@@ -16,6 +17,7 @@ import { readSite } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { joined, said, saidAs, sentence } from '../from-note.ts';
+import { takenBack } from '../../followup/taken-back.ts';
 import { reachedBy, toldWay } from '../../followup/telling.ts';
 import { anesthesiaOf, injectedOf, notSentOf, stitchesSaid } from './procedure.ts';
 
@@ -25,7 +27,9 @@ export function nextOf(note: Note, tables: Tables): readonly string[] {
   return (note.procedures ?? []).flatMap((procedure, at) => {
     const name = said(procedure.site) ?? `procedure ${at + 1}`;
     const due = planned.filter((item) => item.kind === 'result' && item.procedure === at);
-    const specimens = (procedure.specimen ?? []).flatMap((specimen) => specimenRows(specimen, due, tables));
+    const specimens = (procedure.specimen ?? []).flatMap((specimen) =>
+      specimenRows(specimen, due, note, tables),
+    );
     return [...suturesOf(note, procedure, tables), ...specimens].map((row) => sentence(`${name}: ${row}`));
   });
 }
@@ -34,7 +38,10 @@ function suturesOf(note: Note, procedure: Procedure, tables: Tables): readonly s
   const { suturesOut, suturesDue, site } = procedure;
   const reading = site?.value === undefined ? undefined : readSite(site.value, tables.sites);
   const removal = sutureRemoval(note, procedure, reading, tables);
-  if (suturesOut !== undefined) return [outOf(suturesOut, removal, stitchesLeft(procedure, tables))];
+  if (suturesOut !== undefined && suturesOut.length > 0) {
+    const left = stitchesLeft(procedure, tables);
+    return suturesOut.map((one, at) => outOf(one, removal, at === suturesOut.length - 1 ? left : undefined));
+  }
   const rest = joined([plannedFor(suturesDue), windowOf(removal)], '; ');
   return rest === undefined ? [] : [`sutures to come out: ${rest}`];
 }
@@ -68,10 +75,15 @@ function windowOf(removal: SutureRemoval): string | undefined {
   return `${word} from ${removal.from} to ${removal.to} (${citation(removal.source)})`;
 }
 
-function specimenRows(specimen: Specimen, due: readonly Planned[], tables: Tables): readonly string[] {
+function specimenRows(
+  specimen: Specimen,
+  due: readonly Planned[],
+  note: Note,
+  tables: Tables,
+): readonly string[] {
   const name = joined(['specimen', said(specimen.label)], ' ') ?? '';
   const results = specimen.results ?? [];
-  if (results.length > 0) return results.map((result) => `${name}: ${resultOf(result, tables)}`);
+  if (results.length > 0) return results.map((result) => `${name}: ${resultOf(result, note, tables)}`);
   return notSentOf(specimen) === undefined
     ? [
         joined([
@@ -86,9 +98,12 @@ function specimenRows(specimen: Specimen, due: readonly Planned[], tables: Table
 const overdueAfter = (item: Planned | undefined): string | undefined =>
   item === undefined ? undefined : `overdue after ${item.to}`;
 
-function resultOf(result: Result, tables: Tables): string {
-  const { received, diagnosis, reviewed, told = [], attempts = [], next, done } = result;
+function resultOf(result: Result, note: Note, tables: Tables): string {
+  const { received, diagnosis, reviewed, attempts = [], next, done } = result;
+  const back = takenBack(note);
+  const told = result.told?.filter((one) => !back.has(one)) ?? [];
   const tellings = [
+    ...(result.told ?? []).flatMap((one) => takenBackOf(one, back.get(one)) ?? []),
     ...told.flatMap((one) => toldOf(one, tables) ?? []),
     ...attempts.flatMap((one) => triedOf(one) ?? []),
   ];
@@ -110,6 +125,15 @@ function resultOf(result: Result, tables: Tables): string {
       ],
       '; ',
     ) ?? ''
+  );
+}
+
+/** That somebody marked a result told by mistake, and when that was written. */
+function takenBackOf({ on }: Told, addendum: Addendum | undefined): string | undefined {
+  if (addendum === undefined) return undefined;
+  return joined(
+    [saidAs('marked told', on) ?? 'marked told', saidAs('by mistake, as added', addendum.at) ?? 'by mistake'],
+    ' ',
   );
 }
 

@@ -163,6 +163,9 @@ const notAList = ({ key }: Entry): Refused => ({
   why: `\`${key}\` is written so that nothing can be added to it. Make a list of it by hand, with a dash before each entry.`,
 });
 
+/** A bare day is the first of a list as well: `told: 2026-03-10`. */
+const loneDay = /^\d{4}-\d\d-\d\d$/;
+
 function appended(
   text: string,
   value: Node,
@@ -170,7 +173,10 @@ function appended(
   form: 'row' | 'list',
 ): readonly TextEdit[] | undefined {
   const item = flowMap(fields);
-  if (value.kind === 'text') return undefined;
+  if (value.kind === 'text')
+    return loneDay.test(value.text) && value.text === text.slice(value.start, value.end)
+      ? [insert(value.start, '['), insert(value.end, `, ${item}]`)]
+      : undefined;
   if (value.kind === 'map')
     return value.flow
       ? [insert(value.start, '['), insert(value.end, `, ${item}]`)]

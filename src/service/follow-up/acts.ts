@@ -144,7 +144,7 @@ const mediaOffered = ({ analysis }: Sheet): readonly Choice[] =>
 const received: Act = (sheet, { specimen }) => {
   if (specimen === undefined) return noPlace;
   const { visit, today } = sheet;
-  const came = loopsOf(specimen, sheet.analysis.context.tables).map(({ result }) => result);
+  const came = loopsOf(specimen, sheet.analysis.context.tables, sheet.note).map(({ result }) => result);
   const waiting = specimen.results?.find((result) => !came.includes(result));
   const keys = ['received', 'diagnosis'];
   return {
@@ -225,9 +225,11 @@ const next: Act = (sheet, { specimen, result }, { what }) => {
 
 const stitches: Act = (sheet, { procedure }) => {
   if (procedure === undefined) return noPlace;
-  const { suturesOut } = procedure;
-  const map = suturesOut === undefined ? undefined : sheet.mapOf(suturesOut, 'suturesOut');
-  const known = (key: 'by' | 'count'): boolean => suturesOut?.[key]?.value !== undefined;
+  const outs = procedure.suturesOut ?? [];
+  const begun = outs.find(({ on }) => on === undefined || on.pending);
+  const gap = begun !== undefined && sheet.mapOf(begun, 'suturesOut') !== undefined ? begun : undefined;
+  const known = (key: 'by' | 'count'): boolean => gap?.[key]?.value !== undefined;
+  const isPartlyOut = outs.some(({ on }) => on?.value !== undefined);
   const keys = ['on', 'by', 'count'].filter((key) => key === 'on' || !known(key as 'by' | 'count'));
   const asked = [
     askDay('on', 'When did the stitches come out?', sheet.today, undefined, sheet.visit),
@@ -238,9 +240,11 @@ const stitches: Act = (sheet, { procedure }) => {
     title: 'Stitches out',
     questions: asked.filter(({ key }) => keys.includes(key)),
     write: (answers) =>
-      suturesOut !== undefined && map !== undefined
-        ? sheet.set(suturesOut, 'suturesOut', fieldsOf(keys, answers))
-        : sheet.put(procedure, 'procedure', 'sutures-out', fieldsOf(keys, answers), 'row'),
+      gap !== undefined
+        ? sheet.set(gap, 'suturesOut', fieldsOf(keys, answers))
+        : isPartlyOut
+          ? sheet.add(procedure, 'procedure', 'sutures-out', fieldsOf(keys, answers), 'row')
+          : sheet.put(procedure, 'procedure', 'sutures-out', fieldsOf(keys, answers), 'row'),
   };
 };
 

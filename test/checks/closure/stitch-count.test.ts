@@ -1,7 +1,19 @@
 import { flags, silent } from '../tester.ts';
 import { note } from './_closure.ts';
 
+const several = 'sutures-out: [{on: 2026-03-12, count: 2}, {on: 2026-03-14, count: ⟦3⟧}]';
+
 describe('closure/stitch-count', () => {
+  it('adds up what came out on several days', () => {
+    flags('closure/stitch-count', note('closure: {material: nylon, count: 4}', several));
+    const all = several.replace(/[⟦⟧]/g, '');
+    silent('closure/stitch-count', note('closure: {material: nylon, count: 5}', all));
+    silent(
+      'closure/stitch-count',
+      note('closure: {material: nylon, count: 5}', all.replace('count: 2', 'by: N.B.')),
+    );
+  });
+
   it('flags more and fewer out than in', () => {
     flags('closure/stitch-count', note('closure: {material: nylon, count: 2}', 'sutures-out: {count: ⟦3⟧}'), {
       severity: 'warning',
