@@ -3,6 +3,7 @@ export default {
     'src/build/*.{ts,mjs}',
     'src/cli/wheal.ts',
     'src/cli/main-*.ts',
+    'src/cli/worker.ts',
     'src/editor/extension.ts',
     'src/editor/panel/client.ts',
     'src/checks/*/*.ts',

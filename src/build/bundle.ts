@@ -42,6 +42,12 @@ await build({
   banner: { js: '#!/usr/bin/env node' },
 });
 chmodSync(join(root, 'dist/wheal.cjs'), 0o755);
+await build({
+  ...shared,
+  entryPoints: ['src/cli/worker.ts'],
+  target: 'node20',
+  outfile: 'dist/wheal-worker.cjs',
+});
 await buildCore('wheal-core', 'src/cli/main-core.ts', ['check', 'summary']);
 await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
 await buildCore('wheal-fix', 'src/cli/main-fix.ts', ['check']);

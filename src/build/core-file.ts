@@ -8,6 +8,8 @@ export async function buildCoreFile(options: BuildOptions, entry: string, outfil
     ...options,
     entryPoints: [entry],
     outfile,
+    // What runs as a script of its own may not import later; it requires.
+    supported: { 'dynamic-import': false },
     banner: { js: wrapping.before },
     footer: { js: wrapping.after },
   });

@@ -19,5 +19,7 @@ export interface Console {
   readonly now: () => Date;
   /** Folder in which facts of notes may be kept between runs; absent where nothing may be. */
   readonly cache?: string | undefined;
+  /** The program of a thread that reads notes; absent where there are no threads. */
+  readonly threadFile?: string | undefined;
   readonly cwd: string;
 }

@@ -72,6 +72,11 @@ export class FactsReader {
     return new FactsReader(console, practices, await stored(store), store, today);
   }
 
+  /** Whether what is read is kept for the next run. */
+  get keeps(): boolean {
+    return this.store !== undefined;
+  }
+
   /** The facts of a note; at once where nothing has to be waited for, since there may be thousands. */
   of(path: string): NoteFacts | Promise<NoteFacts> {
     const folder = dirname(path);
@@ -179,7 +184,8 @@ function readInto(room: Buffer, from: number, full: string): number | undefined 
   }
 }
 
-const factsIn = (loaded: Loaded, tables: Tables): NoteFacts =>
+/** The facts of a note, be it read or not. */
+export const factsIn = (loaded: Loaded, tables: Tables): NoteFacts =>
   'text' in loaded ? factsOf(readNote(loaded.text), tables) : unreadFacts(loaded.fault.words);
 
 /** What an earlier run kept; nothing where it is not whole. */

@@ -29,12 +29,17 @@ export function tablesFor(path: string, practices: Practices): Tables {
   return practices.of(path === standardInput ? 'note' : path)?.tables ?? referenceTables;
 }
 
+interface NotesRead {
+  readonly notes: readonly NoteFile[];
+  readonly notRead: readonly NotRead[];
+}
+
 /** Reads every note among the files. Those that can't be read are named on standard error and in what is written. */
-export async function readNotes(
+export async function readEach(
   paths: readonly string[],
   console: Console,
   practices: Practices,
-): Promise<{ readonly notes: readonly NoteFile[]; readonly notRead: readonly NotRead[] }> {
+): Promise<NotesRead> {
   const notes: NoteFile[] = [];
   const notRead: NotRead[] = [];
   for (const path of paths) {
@@ -49,9 +54,18 @@ export async function readNotes(
       notRead.push({ path, why });
     }
   }
-  for (const gap of gapsOf(practices)) {
-    console.error(`wheal: ${plain(gap.path)}: ${gap.why}; published values hold in what follows\n`);
-    notRead.push(gap);
-  }
   return { notes, notRead };
+}
+
+/** Names the practice files of which something is not in force on standard error. @returns them, for what is written */
+export function gapsSaid(
+  paths: readonly string[],
+  console: Console,
+  practices: Practices,
+): readonly NotRead[] {
+  for (const path of paths) practices.of(path === standardInput ? 'note' : path);
+  const gaps = gapsOf(practices);
+  for (const gap of gaps)
+    console.error(`wheal: ${plain(gap.path)}: ${gap.why}; published values hold in what follows\n`);
+  return gaps;
 }

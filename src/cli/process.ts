@@ -36,7 +36,8 @@ async function ask(question: string): Promise<boolean> {
 
 let complained = false;
 
-const console: Console = {
+const console = (threadFile: string | undefined): Console => ({
+  threadFile,
   write: output.write,
   error(text) {
     // Nobody is left to be told that nobody reads.
@@ -57,11 +58,14 @@ const console: Console = {
   now: () => now,
   cache: process.env['WHEAL_CACHE'],
   cwd: process.cwd(),
-};
+});
 
-/** Runs the command that this process was started with, in its terminal, and ends with its exit code. */
-export function runCommand(main: Main): void {
-  main(process.argv.slice(2), console).then(
+/**
+ * Runs the command that this process was started with, in its terminal, and ends with its exit code.
+ * @param threadFile the program of a thread that reads notes
+ */
+export function runCommand(main: Main, threadFile?: string): void {
+  main(process.argv.slice(2), console(threadFile)).then(
     (code) => {
       // Where no stream was opened nothing is left to be done, and to put everything away would take a while.
       if (output.isEmpty && !complained) process.exit(code);

@@ -6,7 +6,7 @@ import { listOfWords } from './list-of-words.ts';
 const notYetKnown = 'not yet known';
 
 /** What the note says, as typed; undefined where it says nothing. */
-export function said(leaf: Leaf<unknown> | undefined): string | undefined {
+export function said(leaf: Pick<Leaf<unknown>, 'text' | 'pending'> | undefined): string | undefined {
   if (leaf === undefined) return undefined;
   const text = plain(leaf.text).replace(/\s+/g, ' ').trim();
   if (text === '') return undefined;

@@ -17,7 +17,7 @@ export function chartKey(number: string): string {
  * What may be the chart number of a note, in plain form: every word behind such a key, without reading the note, and
  * its patient's where it takes reading to know. More than its own may be among them, never less.
  */
-function chartNumbersIn(text: string): readonly string[] {
+export function chartNumbersIn(text: string): readonly string[] {
   const found = new Set<string>();
   for (const [, typed = ''] of withoutUnseen(legible(text)).matchAll(identifier)) {
     const word = chartKey(typed.replace(/^\s*(["'])(.*)\1\s*$/, '$2'));
@@ -43,22 +43,38 @@ export class ByPatient {
    * @returns the chart numbers that are concerned: those before and those now
    */
   set(path: string, text: string | undefined): ReadonlySet<string> {
+    const concerned = this.setNumbers(path, text === undefined ? [] : chartNumbersIn(text));
+    if (text === undefined) this.numbers.delete(path);
+    return concerned;
+  }
+
+  /** The same, where the numbers of a note are known. */
+  setNumbers(path: string, now: readonly string[]): ReadonlySet<string> {
     const before = this.numbers.get(path) ?? [];
-    const now = text === undefined ? [] : chartNumbersIn(text);
     for (const number of before) this.paths.get(number)?.delete(path);
     for (const number of now) {
       const same = this.paths.get(number);
       if (same === undefined) this.paths.set(number, new Set([path]));
       else same.add(path);
     }
-    if (text === undefined) this.numbers.delete(path);
-    else this.numbers.set(path, now);
+    this.numbers.set(path, now);
     return new Set([...before, ...now]);
   }
 
   /** The notes that may be of a patient. */
   of(patient: string): ReadonlySet<string> {
     return this.paths.get(chartKey(patient)) ?? none;
+  }
+
+  /** Every note that may share its patient with one of some, and those of them that share theirs. */
+  sharing(some: readonly string[]): ReadonlySet<string> {
+    const numbers = new Set(some.flatMap((path) => this.numbers.get(path) ?? []));
+    return new Set(
+      [...numbers].flatMap((number) => {
+        const same = this.paths.get(number) ?? none;
+        return same.size > 1 ? [...same] : [];
+      }),
+    );
   }
 
   /** Every note that may share its patient with another. */

@@ -4,6 +4,7 @@ import { once } from 'node:events';
 import {
   closeSync,
   constants,
+  cpSync,
   existsSync,
   mkdtempSync,
   openSync,
@@ -23,6 +24,8 @@ import { inLimit, overLimit } from './run.ts';
 describe('the wheal command as a process', () => {
   const root = mkdtempSync(join(tmpdir(), 'wheal-built-'));
   const program = join(root, 'wheal.cjs');
+  const many = join(root, 'many');
+  const asOf = ['--as-of', '2026-04-30'];
   after(() => {
     rmSync(root, { recursive: true, force: true });
   });
@@ -37,9 +40,24 @@ describe('the wheal command as a process', () => {
       logLevel: 'warning',
     };
     await build({ ...options, entryPoints: ['src/cli/wheal.ts'], outfile: program });
+    await build({ ...options, entryPoints: ['src/cli/worker.ts'], outfile: join(root, 'wheal-worker.cjs') });
     await buildCoreFile(options, 'src/cli/main-core.ts', join(root, coreFile('wheal-core')));
     await buildCoreFile(options, 'src/cli/main-check.ts', join(root, coreFile('wheal-check')));
     await buildCoreFile(options, 'src/cli/main-fix.ts', join(root, coreFile('wheal-fix')));
+    cpSync('samples', many, { recursive: true });
+    cpSync('test/fixtures/lean', join(many, 'lean'), { recursive: true });
+    for (let at = 0; at < 100; at++)
+      writeFileSync(
+        join(many, `${at}.wheal.yaml`),
+        inLimit.replace('C-1', `C-${at % 70}`).replace('1 mL', `${1 + at / 100} mL`),
+      );
+    // Half of the limit each, in the first and in the last portion.
+    for (const [at, name] of ['0half', 'lean/half-0', 'half-z'].entries())
+      writeFileSync(
+        join(many, `${name}.wheal.yaml`),
+        inLimit.replaceAll('1 mL', `${13 - at / 10} mL`).replace('C-1', 'H-1'),
+      );
+    writeFileSync(join(many, 'z.wheal.yaml'), '- a\n');
     writeFileSync(join(root, 'bad.wheal.yaml'), overLimit);
     writeFileSync(join(root, 'good.wheal.yaml'), inLimit);
   });
@@ -207,6 +225,40 @@ describe('the wheal command as a process', () => {
     closeSync(from);
     return Buffer.from(text, 'latin1').toString('utf8');
   }
+
+  for (const [name, ...argv] of [
+    ['check', '--format', 'text'],
+    ['check', '--format', 'sarif'],
+    ['open', '--format', 'json'],
+    ['schedule', '--format', 'ics'],
+    ['specimens', '--format', 'json', '--on', '2026-03-02'],
+  ] as const)
+    it(`gives the same by several threads as by one: wheal ${name} ${argv.join(' ')}`, function () {
+      this.timeout(60_000);
+      const by = (threads: string): { code: number | null; out: string; err: string } => {
+        const { status, stdout, stderr } = spawnSync(
+          process.execPath,
+          [program, name, many, ...argv, '--threads', threads, ...(name === 'specimens' ? [] : asOf)],
+          { cwd: root, encoding: 'utf8', maxBuffer: 1e8 },
+        );
+        // The moment of a calendar.
+        return { code: status, out: stdout.replace(/^(?:DTSTAMP|LAST-MODIFIED):.*$/gm, ''), err: stderr };
+      };
+      const one = by('1');
+      assert.ok(one.out.length > 1000, one.err);
+      assert.deepEqual(by('2'), one);
+    });
+
+  it('counts notes of a day together whichever thread reads them', function () {
+    this.timeout(60_000);
+    const { stdout } = spawnSync(process.execPath, [program, 'check', many, '--threads', '2'], {
+      cwd: root,
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+    });
+    for (const name of ['0half', 'lean/half-0', 'half-z'])
+      assert.match(stdout, new RegExp(`${name}\\.wheal\\.yaml.*\\[dose/over-limit`), name);
+  });
 
   it('judges on the day of this machine where none is named', () => {
     const future = inLimit.replace('2026-03-02', '2999-03-02');

@@ -3,23 +3,17 @@ import { dateOption, formatOption, UsageError, type Arguments } from '../argumen
 import { filesOf } from '../files.ts';
 import { fixNotes, fixOptions, fixWanted, type Fixer } from '../fixing/fix-notes.ts';
 import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
+import { tablesFor } from '../notes.ts';
 import { outputOf } from '../output.ts';
 import { dayDosesOf } from '../same-day.ts';
 import { Practices } from '../practices.ts';
 import { Progress } from '../progress.ts';
-import { jsonReport, ndjsonReport } from '../report/json.ts';
-import type { Look, Report } from '../report/report.ts';
-import { sarifReport } from '../report/sarif.ts';
-import { textReport } from '../report/text.ts';
+import { reportForms } from '../report/forms.ts';
+import { hasErrors, type Entry } from '../report/report.ts';
+import { checkInThreads } from '../threads/check-work.ts';
+import { Pool, threadsFor, threadsOption } from '../threads/pool.ts';
 import { asOf, formatOf, out, type Option } from '../options.ts';
 import type { Command } from './command.ts';
-
-const forms: Readonly<Record<'text' | 'json' | 'ndjson' | 'sarif', (look: Look) => Report>> = {
-  text: textReport,
-  json: jsonReport,
-  ndjson: ndjsonReport,
-  sarif: sarifReport,
-};
 
 const pages: Option = {
   name: 'pages',
@@ -30,11 +24,11 @@ const pages: Option = {
 /** The check of notes. @param fixer for --fix; absent where another bundle has it */
 export const checkWith = (fixer?: Fixer): Command => ({
   takes: 'PATH…',
-  options: [formatOf(Object.keys(forms)), asOf, pages, ...fixOptions, out],
+  options: [formatOf(Object.keys(reportForms)), asOf, pages, ...fixOptions, threadsOption, out],
   about:
     'Checks notes; a folder means every *.wheal.yaml below it but what begins with a dot, - reads one note from standard input.',
   async run(given, console) {
-    const format = formatOption(given, forms);
+    const format = formatOption(given, reportForms);
     const today = dateOption(given, 'as-of', console.today);
     const paths = filesOf(given.paths, console);
     const practices = new Practices(console.cwd);
@@ -45,25 +39,37 @@ export const checkWith = (fixer?: Fixer): Command => ({
     }
     const progress = new Progress(console, paths.length);
     const output = outputOf(given, console);
-    const report = forms[format]({
+    const look = {
       color: console.color && !output.isFile,
       quiet: console.quiet === true,
       pages: pagesIn(given),
-    });
-    const days = await dayDosesOf(paths, console, practices);
-    let withErrors = 0;
-    const write = (checked: Checked): void => {
-      progress.clear();
-      output.write(report.file(checked));
-      if (hasErrors(checked)) withErrors += 1;
     };
+    const report = reportForms[format](look);
+    let withErrors = 0;
+    let done = 0;
+    const write = (entry: Entry): void => {
+      progress.at(done++);
+      const text = report.add(entry);
+      if (text !== '') progress.clear();
+      output.write(text);
+      if (entry.errors) withErrors += 1;
+    };
+    // In one order, whoever reads them first.
+    for (const path of paths) tablesFor(path, practices);
     output.write(report.begin());
-    for (const [done, path] of paths.entries()) {
-      if (done > 0) await othersTurn();
-      progress.at(done);
-      write(await checkFile(path, today, console, practices, days));
+    const threads = await threadsFor(given, paths, console);
+    if (threads > 1) {
+      const pool = await Pool.of(threads, console);
+      await checkInThreads(paths, { form: format, look, today }, pool, write);
+      await pool.end();
+    } else {
+      const days = await dayDosesOf(paths, console, practices);
+      for (const path of paths) {
+        if (done > 0) await othersTurn();
+        write(report.entry(await checkFile(path, today, console, practices, days)));
+      }
     }
-    for (const checked of unnamed(practices, paths, console.cwd)) write(checked);
+    for (const checked of unnamed(practices, paths, console.cwd)) write(report.entry(checked));
     progress.clear();
     output.write(report.end());
     await output.end();
@@ -86,8 +92,6 @@ function pagesIn({ options }: Arguments): string | undefined {
 
 /** Between notes, so that what happens meanwhile is heard: whoever reads the output may have read enough. */
 const othersTurn = (): Promise<void> => new Promise((resume) => setImmediate(resume));
-
-const hasErrors = ({ findings }: Checked): boolean => findings.some(({ severity }) => severity === 'error');
 
 /** Practice files that were laid under notes without being named, where something is wrong with them. */
 function unnamed(practices: Practices, paths: readonly string[], cwd: string): readonly Checked[] {

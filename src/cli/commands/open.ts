@@ -8,6 +8,9 @@ import { csvLook, csvOptions } from '../csv-options.ts';
 import { FactsReader } from '../facts.ts';
 import { filesOf, isPractice } from '../files.ts';
 import { gapsOf, Practices } from '../practices.ts';
+import { tablesFor } from '../notes.ts';
+import { factsInThreads } from '../threads/list-work.ts';
+import { threadsFor, threadsOption } from '../threads/pool.ts';
 import { Progress } from '../progress.ts';
 import { asOf, formatOf, out } from '../options.ts';
 import { deliver } from '../output.ts';
@@ -32,7 +35,7 @@ const pace = {
 
 export const open: Command = {
   takes: 'PATH…',
-  options: [formatOf(Object.keys(forms)), asOf, ...csvOptions, out],
+  options: [formatOf(Object.keys(forms)), asOf, ...csvOptions, threadsOption, out],
   about:
     'Lists what is still open over many notes, by what is to be done. With WHEAL_CACHE=FOLDER it keeps what it read there, health data, and the next run is quick.',
   async run(given, console) {
@@ -42,6 +45,7 @@ export const open: Command = {
     const paths = filesOf(given.paths, console).filter((path) => !isPractice(path));
     const practices = new Practices(console.cwd);
     const reader = await FactsReader.for(given.paths, today, console, practices);
+    for (const path of paths) tablesFor(path, practices);
     const progress = new Progress(console, paths.length);
     const caseload = new Caseload();
     const notRead: NotRead[] = [];
@@ -49,20 +53,23 @@ export const open: Command = {
       caseload.set(path, facts);
       if (facts.unread !== undefined) notRead.push({ path, why: facts.unread });
     };
-    await inSlices(
-      paths,
-      (path) => {
-        progress.at(caseload.size);
-        const facts = reader.of(path);
-        if (facts instanceof Promise)
-          return facts.then((read) => {
-            take(path, read);
-          });
-        take(path, facts);
-        return undefined;
-      },
-      pace,
-    );
+    const threads = reader.keeps ? 1 : await threadsFor(given, paths, console);
+    if (threads > 1) await factsInThreads(paths, threads, console, take);
+    else
+      await inSlices(
+        paths,
+        (path) => {
+          progress.at(caseload.size);
+          const facts = reader.of(path);
+          if (facts instanceof Promise)
+            return facts.then((read) => {
+              take(path, read);
+            });
+          take(path, facts);
+          return undefined;
+        },
+        pace,
+      );
     for (const { path, why } of gapsOf(practices)) take(path, unreadFacts(why));
     progress.clear();
     const items = caseload.openOn(today);

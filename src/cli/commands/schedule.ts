@@ -5,18 +5,20 @@ import {
   type NoteSchedule,
   type Written,
 } from '../../documents/schedule/index.ts';
-import { scheduleOf } from '../../followup/schedule.ts';
 import { referenceTables } from '../../practice/tables.ts';
 import { dateOption, formatOption, UsageError } from '../arguments.ts';
+import type { NotRead } from '../../documents/not-read.ts';
 import type { Console } from '../console.ts';
 import { filesOf, load } from '../files.ts';
-import { readNotes } from '../notes.ts';
+import { gapsSaid, tablesFor } from '../notes.ts';
 import { deliver } from '../output.ts';
 import { Practices } from '../practices.ts';
 import { asOf, formatOf, out } from '../options.ts';
 import { remark } from '../remark.ts';
 import { largestList } from '../settle.ts';
 import { ndjsonOf } from '../report/ndjson.ts';
+import { dayWork, scheduleWork } from '../threads/list-work.ts';
+import { threadsOption } from '../threads/pool.ts';
 import type { Command } from './command.ts';
 
 const { text, json, ics } = scheduleFormats;
@@ -39,6 +41,7 @@ export const schedule: Command = {
       value: 'OLD.ics',
       about: 'Takes out of the calendar of before what is done or gone; for --format ics.',
     },
+    threadsOption,
     out,
   ],
   about:
@@ -48,13 +51,15 @@ export const schedule: Command = {
     const today = dateOption(given, 'as-of', console.today);
     const paths = filesOf(given.paths, console);
     const practices = new Practices(console.cwd);
-    const { notes, notRead } = await readNotes(paths, console, practices);
-    const schedules = notes.map(({ path, note, tables }) => ({
-      path,
-      note,
-      ...scheduleOf(note, tables, today),
-    }));
-    const name = (notes[0]?.tables ?? referenceTables).practice.name;
+    const schedules: NoteSchedule[] = [];
+    const notRead: NotRead[] = [];
+    await dayWork(scheduleWork, given, paths, today, console, (some) => {
+      schedules.push(...some.schedules);
+      notRead.push(...some.notRead);
+    });
+    notRead.push(...gapsSaid(paths, console, practices));
+    const first = schedules[0]?.path;
+    const { name } = (first === undefined ? referenceTables : tablesFor(first, practices)).practice;
     const replaces = earlierCalendar(given.options.get('replaces'), format, console);
     const text = forms[format](schedules, {
       today,

@@ -1,13 +1,21 @@
-import { logData, logFormats, specimenLog, type SpecimenLog } from '../../documents/specimens/log.ts';
+import {
+  logData,
+  logFormats,
+  logsTogether,
+  specimenLog,
+  type SpecimenLog,
+} from '../../documents/specimens/log.ts';
 import { dateOption, formatOption } from '../arguments.ts';
 import type { CsvLook } from '../../documents/csv.ts';
 import { csvLook, csvOptions } from '../csv-options.ts';
 import { filesOf } from '../files.ts';
-import { readNotes } from '../notes.ts';
+import { gapsSaid } from '../notes.ts';
 import { Practices } from '../practices.ts';
 import { formatOf, out } from '../options.ts';
 import { deliver } from '../output.ts';
 import { ndjsonOf } from '../report/ndjson.ts';
+import { dayWork, specimensWork } from '../threads/list-work.ts';
+import { threadsOption } from '../threads/pool.ts';
 import type { Command } from './command.ts';
 
 const { text, csv, json } = logFormats;
@@ -26,6 +34,7 @@ export const specimens: Command = {
     formatOf(Object.keys(forms)),
     { name: 'on', value: 'DATE', about: 'The day of the log, and not today.' },
     ...csvOptions,
+    threadsOption,
     out,
   ],
   about:
@@ -35,8 +44,13 @@ export const specimens: Command = {
     const look = csvLook(given, format);
     const on = dateOption(given, 'on', console.today);
     const paths = filesOf(given.paths, console);
-    const { notes, notRead } = await readNotes(paths, console, new Practices(console.cwd));
-    await deliver(forms[format](specimenLog(notes, on, notRead), look), given.options.get('out'), console);
-    return notRead.length > 0 ? 1 : 0;
+    const logs: SpecimenLog[] = [];
+    await dayWork(specimensWork, given, paths, on, console, (log) => {
+      logs.push(log);
+    });
+    const gaps = gapsSaid(paths, console, new Practices(console.cwd));
+    const log = logsTogether(on, [...logs, specimenLog([], on, gaps)]);
+    await deliver(forms[format](log, look), given.options.get('out'), console);
+    return log.notRead.length > 0 ? 1 : 0;
   },
 };

@@ -2,17 +2,18 @@ import { safeJson } from '../../documents/safe-json.ts';
 import { doseJson } from '../../dose/json.ts';
 import type { Checked, Reported } from '../judge.ts';
 import { ndjsonOf } from './ndjson.ts';
-import type { Report } from './report.ts';
+import { hasErrors, type Report } from './report.ts';
 
 /** The findings and doses of files as one JSON text. Lines and characters count from 0. */
 export function jsonReport(): Report {
   let first = true;
   return {
     begin: () => '{"wheal": 1, "files": [',
-    file(checked) {
+    entry: (checked) => ({ text: safeJson(entryOf(checked), 2), errors: hasErrors(checked) }),
+    add({ text }) {
       const lead = first ? '\n' : ',\n';
       first = false;
-      return `${lead}${safeJson(entryOf(checked), 2)}`;
+      return `${lead}${text}`;
     },
     end: () => '\n]}\n',
   };
@@ -21,7 +22,11 @@ export function jsonReport(): Report {
 /** The same, a line for each file. */
 export const ndjsonReport = (): Report => ({
   begin: () => '',
-  file: (checked) => ndjsonOf({}, { files: [entryOf(checked)] }),
+  entry: (checked) => ({
+    text: ndjsonOf({}, { files: [entryOf(checked)] }),
+    errors: hasErrors(checked),
+  }),
+  add: ({ text }) => text,
   end: () => '',
 });
 

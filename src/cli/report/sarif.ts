@@ -6,7 +6,7 @@ import { unreadable } from '../files.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
 import type { Severity } from '../../note/tree/finding.ts';
 import { version } from '../version.ts';
-import type { Look, Report } from './report.ts';
+import { hasErrors, type Look, type Report } from './report.ts';
 
 const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
   error: 'error',
@@ -61,16 +61,19 @@ export function sarifReport({ pages }: Look): Report {
   return {
     // The results are written one by one into the run that is left open here.
     begin: () => `${JSON.stringify(log).slice(0, -'}]}'.length)},"results":[`,
-    file: (checked) => {
+    entry(checked) {
       const fingerprint = fingerprints(checked);
-      return checked.findings
-        .map((finding) => {
-          const lead = first ? '\n' : ',\n';
-          first = false;
-          const result = resultOf(checked.path, finding, indexes);
-          return `${lead}${safeJson({ ...result, partialFingerprints: { 'wheal/v1': fingerprint(finding) } })}`;
-        })
-        .join('');
+      const results = checked.findings.map((finding) => {
+        const result = resultOf(checked.path, finding, indexes);
+        return safeJson({ ...result, partialFingerprints: { 'wheal/v1': fingerprint(finding) } });
+      });
+      return { text: results.join(',\n'), errors: hasErrors(checked) };
+    },
+    add({ text }) {
+      if (text === '') return '';
+      const lead = first ? '\n' : ',\n';
+      first = false;
+      return `${lead}${text}`;
     },
     end: () => '\n]}]}\n',
   };

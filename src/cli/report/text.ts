@@ -4,7 +4,7 @@ import type { Severity } from '../../note/tree/finding.ts';
 import type { Checked, LineRange, Reported } from '../judge.ts';
 
 import { excerpt } from './excerpt.ts';
-import type { Look, Report } from './report.ts';
+import { hasErrors, type Look, type Report, type Tally } from './report.ts';
 
 type Paint = (style: Style, text: string) => string;
 type Style = Severity | 'bold' | 'dim';
@@ -26,14 +26,29 @@ export function textReport({ color, quiet }: Look): Report {
   const count = new Count();
   return {
     begin: () => '',
-    file(checked) {
+    entry(checked) {
       const shown = checked.shown();
-      count.add(checked, shown);
-      return shown.map((finding) => `${entry(checked, finding, paint)}\n\n`).join('');
+      return {
+        text: shown.map((finding) => `${entry(checked, finding, paint)}\n\n`).join(''),
+        errors: hasErrors(checked),
+        tally: tallyOf(checked, shown),
+      };
+    },
+    add({ text, tally }) {
+      if (tally !== undefined) count.add(tally);
+      return text;
     },
     end: () => (quiet ? '' : `${count.line()}\n`),
   };
 }
+
+const tallyOf = ({ kind, path, dose }: Checked, shown: readonly Reported[]): Tally => ({
+  kind,
+  path,
+  severities: shown.map(({ severity }) => severity),
+  accepted: shown.filter(({ accepted }) => accepted !== undefined).length,
+  dose: dose && { judged: dose.judged, over: overLimit(dose) },
+});
 
 function entry(checked: Checked, finding: Reported, paint: Paint): string {
   const { severity, message, code, range, related, accepted } = finding;
@@ -70,15 +85,13 @@ class Count {
   private unjudged = 0;
   private readonly notRead: string[] = [];
 
-  add({ kind, dose, path }: Checked, shown: readonly Reported[]): void {
+  add({ kind, dose, path, severities, accepted }: Tally): void {
     this.files[kind] += 1;
-    for (const { severity, accepted } of shown) {
-      this.found.set(severity, (this.found.get(severity) ?? 0) + 1);
-      if (accepted !== undefined) this.accepted += 1;
-    }
+    for (const severity of severities) this.found.set(severity, (this.found.get(severity) ?? 0) + 1);
+    this.accepted += accepted;
     if (kind === 'note' && dose === null) this.notRead.push(path);
     if (kind === 'note' && dose?.judged !== true) this.unjudged += 1;
-    if (dose !== null && overLimit(dose)) this.over += 1;
+    if (dose?.over === true) this.over += 1;
   }
 
   line(): string {

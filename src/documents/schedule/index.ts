@@ -5,7 +5,7 @@ import type { Format } from '../format.ts';
 import type { NotRead } from '../not-read.ts';
 import { calendarItems, scheduleData, scheduleText, type NoteSchedule } from './schedule.ts';
 
-export { calendarItems, scheduleData, type NoteSchedule } from './schedule.ts';
+export { calendarItems, scheduleData, scheduledOf, type NoteSchedule } from './schedule.ts';
 
 export type ScheduleFormat = 'text' | 'json' | 'ics';
 

@@ -1,6 +1,7 @@
 import { dayWords } from '../../followup/due.ts';
 import type { DueItem, Undated } from '../../followup/schedule.ts';
-import type { Note } from '../../note/generated/types.ts';
+import type { Leaf } from '../../note/tree/leaf.ts';
+import type { Range } from '../../note/tree/tree.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { citation } from '../../reference/sources/index.ts';
 import type { Records } from '../format.ts';
@@ -9,16 +10,58 @@ import { notReadJson, notReadText, type NotRead } from '../not-read.ts';
 import { plain } from '../one-line.ts';
 import { joined, said } from '../from-note.ts';
 
+type Said<T> = Pick<Leaf<T>, 'text' | 'value' | 'pending'>;
+
+/** What of a note its schedule shows. */
+interface ScheduledNote {
+  readonly noteId?: Said<string>;
+  readonly visit?: Said<{ readonly date: IsoDate }>;
+  readonly patient?: { readonly id?: Said<string>; readonly initials?: Said<string> };
+  readonly procedures?: readonly {
+    readonly specimen?: readonly { readonly label?: Said<string> }[];
+  }[];
+}
+
 /** What falls due after the visit of one note. */
 export interface NoteSchedule {
   /** Path of the note as the user named it. */
   readonly path: string;
-  readonly note: Note;
+  readonly note: ScheduledNote;
   readonly items: readonly DueItem[];
   readonly undated: readonly Undated[];
 }
 
-const patientOf = ({ patient }: Note): string | undefined => said(patient?.id) ?? said(patient?.initials);
+/** A schedule without the rest of its note, as plain data. */
+export const scheduledOf = ({ path, note, items, undated }: NoteSchedule): NoteSchedule => ({
+  path,
+  note: {
+    ...part('noteId', saidOf(note.noteId)),
+    ...part('visit', saidOf(note.visit)),
+    patient: {
+      ...part('id', saidOf(note.patient?.id)),
+      ...part('initials', saidOf(note.patient?.initials)),
+    },
+    procedures: (note.procedures ?? []).map(({ specimen = [] }) => ({
+      specimen: specimen.map(({ label }) => part('label', saidOf(label))),
+    })),
+  },
+  items: items.map((item) => ({ ...item, at: rangeOf(item.at) })),
+  undated: undated.map((one) => ({ ...one, at: rangeOf(one.at) })),
+});
+
+const saidOf = <T>(leaf: Said<T> | undefined): Said<T> | undefined =>
+  leaf && { text: leaf.text, value: leaf.value, pending: leaf.pending };
+
+const part = <Key extends string, Value>(
+  key: Key,
+  value: Value | undefined,
+): Readonly<Partial<Record<Key, Value>>> =>
+  (value === undefined ? {} : { [key]: value }) as Readonly<Partial<Record<Key, Value>>>;
+
+const rangeOf = ({ start, end }: Range): Range => ({ start, end });
+
+const patientOf = ({ patient }: ScheduledNote): string | undefined =>
+  said(patient?.id) ?? said(patient?.initials);
 
 /** The schedules of several notes as text. */
 export function scheduleText(
@@ -105,7 +148,7 @@ const earlier = (a: IsoDate, b: IsoDate): IsoDate => (b < a ? b : a);
 const later = (a: IsoDate, b: IsoDate): IsoDate => (b > a ? b : a);
 
 /** The label of the first specimen of the procedure that an item belongs to. */
-function labelOf({ procedures = [] }: Note, { procedure }: DueItem): string | undefined {
+function labelOf({ procedures = [] }: ScheduledNote, { procedure }: DueItem): string | undefined {
   const specimens = procedure === undefined ? undefined : procedures[procedure]?.specimen;
   return specimens?.find(({ label }) => label?.value !== undefined)?.label?.value;
 }

@@ -66,6 +66,23 @@ export function specimenLog(
   return { on, rows, methods: sorted(methods), codes: sorted(codes), notRead };
 }
 
+/** Several logs of one day as one. */
+export function logsTogether(on: IsoDate, logs: readonly SpecimenLog[]): SpecimenLog {
+  return {
+    on,
+    rows: logs.flatMap(({ rows }) => rows),
+    methods: summed(logs.map(({ methods }) => methods)),
+    codes: summed(logs.map(({ codes }) => codes)),
+    notRead: logs.flatMap(({ notRead }) => notRead),
+  };
+}
+
+function summed(all: readonly ReadonlyMap<string, number>[]): ReadonlyMap<string, number> {
+  const sums = new Map<string, number>();
+  for (const counts of all) for (const [word, times] of counts) sums.set(word, (sums.get(word) ?? 0) + times);
+  return sorted(sums);
+}
+
 const methodOf = ({ method }: Procedure, { methods }: Tables): string | undefined =>
   (method?.value === undefined ? undefined : methods.find(method.value)?.name) ?? said(method);
 
