@@ -8,7 +8,7 @@ export const optionsOf = ({ options, takes }: Command): readonly Option[] => [
   ...options,
   ...(options.includes(out) ? [force] : []),
   ...(takes === 'PATH…' ? [filesFrom] : []),
-  ...(takes === '' ? [] : [inputName]),
+  ...(takes === 'NOTE' || takes === 'PATH…' ? [inputName] : []),
   ...common,
 ];
 

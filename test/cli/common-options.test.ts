@@ -18,6 +18,8 @@ const lines: Readonly<Record<string, readonly string[]>> = {
   requisition: ['specimen.wheal.yaml'],
   specimens: ['a.wheal.yaml'],
   checks: [],
+  completions: ['bash'],
+  man: [],
   verify: ['signed.wheal.yaml'],
 };
 

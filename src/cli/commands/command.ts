@@ -4,8 +4,8 @@ import type { Option } from '../options.ts';
 
 /** One command of the command line. */
 export interface Command {
-  /** What is named beside the options: PATH… or NOTE; empty for nothing. */
-  readonly takes: '' | 'NOTE' | 'PATH…';
+  /** What is named beside the options: PATH…, NOTE or SHELL; empty for nothing. */
+  readonly takes: '' | 'NOTE' | 'PATH…' | 'SHELL';
   readonly options: readonly Option[];
   /** What it does, in one or two sentences. */
   readonly about: string;

@@ -1,7 +1,9 @@
 import { checks } from './checks.ts';
+import { completionsOf } from './completions.ts';
 import { dose } from './dose.ts';
 import { draft } from './draft.ts';
 import { handout } from './handout.ts';
+import { manOf } from './man.ts';
 import { open } from './open.ts';
 import { requisition } from './requisition.ts';
 import { schedule } from './schedule.ts';
@@ -12,8 +14,8 @@ import { verify } from './verify.ts';
 import type { Command } from './command.ts';
 
 /** The commands by the name that is typed, in the order of the help. */
-export const commandsWith = (check: Command): ReadonlyMap<string, Command> =>
-  new Map([
+export function commandsWith(check: Command): ReadonlyMap<string, Command> {
+  const all: ReadonlyMap<string, Command> = new Map([
     ['check', check],
     ['draft', draft],
     ['summary', summary],
@@ -26,4 +28,8 @@ export const commandsWith = (check: Command): ReadonlyMap<string, Command> =>
     ['checks', checks],
     ['sign', sign],
     ['verify', verify],
+    ['completions', completionsOf(() => all)],
+    ['man', manOf(() => all)],
   ]);
+  return all;
+}
