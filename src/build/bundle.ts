@@ -8,7 +8,7 @@ import { siteIndexText } from '../note/words/site-words.ts';
 import { buildCoreFile } from './core-file.ts';
 import { factsDigest } from './facts-digest.ts';
 import { generate } from './generate.ts';
-import { byHand } from './pages.ts';
+import { byHand } from './page-parts.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { sourceFiles } from '../checks/generated/source-files.ts';
 import { catalogue, type Check } from '../checks/index.ts';
 import { checkHead } from '../documents/check-page.ts';
+import { headEnd as end } from './page-parts.ts';
 
 const checks = join(import.meta.dirname, '..', 'checks');
 
@@ -20,8 +21,6 @@ export function sourceFileOf(code: string): string {
   return path;
 }
 
-const end = '<!-- /head -->';
-
 /** The head of a page: what the check is, why it matters, where its facts are from, and its source file. */
 const headOf = (check: Check): string =>
   [
@@ -29,9 +28,6 @@ const headOf = (check: Check): string =>
     checkHead(check, `Source: \`${sourceFileOf(check.code)}\``),
     end,
   ].join('\n');
-
-/** What of a page is written by hand: its examples. */
-export const byHand = (page: string): string => page.slice(page.indexOf(end) + end.length).trimStart();
 
 /** A page with its head renewed. */
 export function renewed(page: string, check: Check): string {

@@ -10,7 +10,7 @@ describe('the project', () => {
       );
       assert.ok(versions.length > 0);
       assert.deepEqual(
-        versions.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version)),
+        versions.filter(([, version]) => !/^\d+\.\d+\.\d+(?:-[\w.]+)?$/.test(version)),
         [],
       );
     });

@@ -70,7 +70,7 @@ describe('the manifest', () => {
     for (const id of [...inMenus, ...linked, ...awaited]) assert.ok(registered.includes(id), id);
     assert.equal(steps.length, 5);
     const called = [...sources.matchAll(/'(wheal\.[a-z]\w+)'/g)].map(([, id]) => id!);
-    const things = new Set(['wheal.status', 'wheal.open', 'wheal.item', 'wheal.look', 'wheal.group']);
+    const things = new Set(['wheal.status', 'wheal.open', 'wheal.item', 'wheal.look', 'wheal.group', 'wheal.panel']);
     for (const id of called.filter((one) => !things.has(one))) assert.ok(registered.includes(id), id);
   });
 

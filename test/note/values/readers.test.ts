@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { readInjectionLine } from '../../../src/note/words/dictated.ts';
+import { wholeInterval } from '../../../src/note/values/intervals.ts';
 import { readers } from '../../../src/note/values/readers.ts';
 
 const pieces = fc.constantFrom(
@@ -56,7 +57,9 @@ describe('every reader', () => {
       fc.assert(
         fc.property(texts, fc.constantFrom('volume', 'amount', 'height', 'constructor'), (text, key) => {
           const { value, problems } = reader(text, key);
-          assert.ok(value !== undefined || problems.length > 0, 'it has no value and says nothing');
+          // The day of an interval depends on the visit: it is read with the whole note.
+          const later = name === 'plannedDay' && wholeInterval(text) !== undefined;
+          assert.ok(value !== undefined || later || problems.length > 0, 'it has no value and says nothing');
           for (const { at } of problems)
             assert.ok(
               at.start >= 0 && at.start <= at.end && at.end <= text.length,

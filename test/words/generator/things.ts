@@ -175,7 +175,11 @@ const current = exposure('device/electrosurgery device/unknown-implant', 'hemost
 const implantThings = implants
   .filter(
     ({ concern }) =>
-      concern === 'pacemaker' || concern === 'forbidden' || concern === 'cochlear' || concern === 'ask',
+      concern === 'pacemaker' ||
+      concern === 'forbidden' ||
+      concern === 'cochlear' ||
+      concern === 'unruled' ||
+      concern === 'ask',
   )
   .map((row) =>
     thing(
