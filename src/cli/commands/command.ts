@@ -5,7 +5,7 @@ import type { Option } from '../options.ts';
 /** One command of the command line. */
 export interface Command {
   /** What is named beside the options: PATH…, NOTE or SHELL; empty for nothing. */
-  readonly takes: '' | 'NOTE' | 'PATH…' | 'SHELL';
+  readonly takes: '' | 'NOTE' | 'TEXT' | 'PATH…' | 'SHELL';
   readonly options: readonly Option[];
   /** What it does, in one or two sentences. */
   readonly about: string;

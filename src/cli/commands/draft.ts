@@ -29,7 +29,7 @@ const formats: Readonly<Record<'yaml' | 'json', (draft: Draft) => string>> = {
 };
 
 export const draft: Command = {
-  takes: 'NOTE',
+  takes: 'TEXT',
   options: [formatOf(Object.keys(formats)), out],
   about:
     'Makes a draft note of dictated or typed text, from a file or from - (standard input). A person reads it before it is signed.',
