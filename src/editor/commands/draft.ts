@@ -22,6 +22,9 @@ export const draftNote: Command = async ({ practices }) => {
   const made = draftOf(words, await tablesWithoutNote(practices));
   const note = await vscode.workspace.openTextDocument({ language: 'wheal', content: made.note });
   await vscode.window.showTextDocument(text, { viewColumn: vscode.ViewColumn.One, preview: false });
+  // A dictated text is one long line; the editor wraps it for this view alone.
+  if (vscode.workspace.getConfiguration('editor', text).get('wordWrap') === 'off')
+    await vscode.commands.executeCommand('editor.action.toggleWordWrap');
   await vscode.window.showTextDocument(note, { viewColumn: vscode.ViewColumn.Two, preview: false });
   link?.dispose();
   link = new DraftLink(text, note, made);
@@ -40,8 +43,11 @@ export const draftNote: Command = async ({ practices }) => {
 async function textToRead(): Promise<vscode.TextDocument | undefined> {
   const editor = vscode.window.activeTextEditor;
   const isNote = editor?.document.languageId === 'wheal';
-  if (editor !== undefined && !editor.selection.isEmpty)
-    return await asDocument(editor.document.getText(editor.selection));
+  if (editor !== undefined && !editor.selection.isEmpty) {
+    const selected = editor.document.getText(editor.selection);
+    const isWhole = !isNote && selected.trim() === editor.document.getText().trim();
+    return isWhole ? editor.document : await asDocument(selected);
+  }
   const sources: readonly (vscode.QuickPickItem & {
     open: () => Thenable<vscode.TextDocument | undefined>;
   })[] = [

@@ -29,6 +29,9 @@ export async function scene(person) {
     (text) => /draft/.test(text) && /punch/.test(text),
   );
   await person.picture('draft-1-side-by-side');
+  const keys = person.keys - before;
+  console.log(`     from spoken words to the draft with ${keys} keys`);
+  assert.ok(keys <= most, `${keys} keys`);
   const rows = (await person.rows()).join('\n');
   for (const row of ['allergies: none', 'site: left cheek', 'size: 4 mm', 'volume: 1 mL', 'count: 2'])
     assert.ok(rows.toLowerCase().includes(row.toLowerCase()), `${row} is not in\n${rows}`);
@@ -36,7 +39,4 @@ export async function scene(person) {
   await person.press('ArrowRight');
   await page.locator('.editor-group-container:not(.active) .view-overlays [class*="ced-"]').first().waitFor();
   await person.picture('draft-2-marked');
-  const keys = person.keys - before;
-  console.log(`     from spoken words to the draft with ${keys} keys`);
-  assert.ok(keys <= most, `${keys} keys`);
 }
