@@ -50,12 +50,12 @@ export async function scene(person, folder) {
   await beside.locator('#dose [data-start]').first().click();
   await seesCaretAt('volume: 35 mL');
 
-  // With the keyboard alone.
+  // With the keyboard alone: on to the next mark, the site on the figure, and to its line.
   await person.goTo('visit');
   await person.press('Control+2');
-  await beside.getByRole('button', { name: 'Pictures and summary' }).waitFor();
-  await person.press('Tab', 'Tab');
-  await person.press('Enter');
+  await person.press('Tab', 'Tab', 'Enter');
+  await seesCaretAt('site: left upper back');
+  await person.command('Wheal: Show the Patient Handout Beside the Note');
   await beside.getByRole('heading', { name: 'Care at home' }).waitFor();
   await person.picture('panel-3-handout');
   assert.equal(await beside.locator('button[aria-pressed="true"]').innerText(), 'Patient handout');
