@@ -50,10 +50,9 @@ export async function scene(person, folder) {
   await beside.locator('#dose [data-start]').first().click();
   await seesCaretAt('volume: 35 mL');
 
-  // With the keyboard alone: on to the next mark, the site on the figure, and to its line.
+  // With a key: a mark of the figure that has the focus.
   await person.goTo('visit');
-  await person.press('Control+2');
-  await person.press('Tab', 'Tab', 'Enter');
+  await beside.locator('#place [data-start]').first().press('Enter');
   await seesCaretAt('site: left upper back');
   await person.command('Wheal: Show the Patient Handout Beside the Note');
   await beside.getByRole('heading', { name: 'Care at home' }).waitFor();
