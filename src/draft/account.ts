@@ -92,9 +92,16 @@ function markHeadings({ words, clauses }: Scan, marks: Uint8Array): void {
   for (const { from, to } of clauses) {
     const own = words.slice(from, to - 1);
     if (words[to - 1]!.text !== ':' || !own.every(({ low }) => headings.has(low))) continue;
+    // What is left in the remarks needs its heading: "none except latex" alone is no allergy.
+    const first = words.slice(to, to + farthestContent).find((word) => !isSilent(word));
+    if (first !== undefined && marks[first.from] === 0) continue;
     for (const word of own) if (marks[word.from] === 0) marks.fill(isPassed, word.from, word.to);
   }
 }
+
+/** How many words after a heading what it heads begins. */
+const farthestContent = 4;
+const isSilent = ({ low, kind }: Word): boolean => signs.has(kind) || passWords.has(low);
 
 const signs: ReadonlySet<string> = new Set(['mark', 'line']);
 

@@ -27,12 +27,39 @@ export function namesIn(words: readonly Word[], isKnown: (low: string) => boolea
     .map((place) => ({ from: words[place]!.from, to: words[place]!.to }));
 }
 
+const kin = wordSet(
+  'son daughter wife husband mother father brother sister friend partner spouse caregiver niece nephew aunt uncle neighbor neighbour companion driver named called',
+);
+const ofPerson = wordSet(
+  'is was has had presents presented returns returned came called comes here will and says',
+);
+
+/** Whether a pair at the beginning of a statement does what only persons do: "Jane Doe is a 64-year-old". */
+function isSubject(words: readonly Word[], at: number): boolean {
+  const before = words[at - 1];
+  const begins = before === undefined || before.kind !== 'word';
+  const next = words[at + 2];
+  return (
+    begins &&
+    next !== undefined &&
+    (ofPerson.has(next.low) ||
+      next.unit === 'years' ||
+      (next.text === ',' && /^\d/.test(words[at + 3]?.low ?? '')))
+  );
+}
+
 /** The places of a name to which the word at a place leads, or that begins there. */
 function namedFrom(words: readonly Word[], at: number, isKnown: (low: string) => boolean): readonly number[] {
   if (titles.has(words[at]!.low)) return afterTitle(words, at, isKnown);
   if (isHeaded(words, at)) return afterHead(words, at + 2, isKnown);
+  if (isName(words[at], isKnown) && kin.has(words[at - 1]?.low ?? '')) return namesOn(words, at, isKnown);
   if (!isPair(words, at, isKnown)) return [];
-  if (!isLed(words, at) && !credentials.has(afterPair(words, at))) return [];
+  if (!isLed(words, at) && !credentials.has(afterPair(words, at)) && !isSubject(words, at)) return [];
+  return namesOn(words, at, isKnown);
+}
+
+/** The words of a name from a place on. */
+function namesOn(words: readonly Word[], at: number, isKnown: (low: string) => boolean): readonly number[] {
   const places: number[] = [];
   for (let place = at; isName(words[place], isKnown); place += 1) places.push(place);
   return places;

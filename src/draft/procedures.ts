@@ -260,15 +260,14 @@ function isOfAll({ scan }: Gather, at: number): boolean {
   const next = scan.clauses[number + 1];
   const isAppended = next?.sentence === own.sentence && isOnlyAll(scan, next);
   if (isAppended && saysAll(scan, next)) return true;
-  const near = {
-    from: Math.max(own.from, at - farthestAll.before),
-    to: Math.min(own.to, at + farthestAll.after),
-  };
+  // In a text without marks nobody can tell how far an "each" before a value reaches.
+  const reach = own.to - own.from > longestClause ? farthestAll.unmarked : farthestAll.marked;
+  const near = { from: Math.max(own.from, at - reach.before), to: Math.min(own.to, at + reach.after) };
   return saysAll(scan, near);
 }
 
 /** How many words before and after a value an "each" may be. */
-const farthestAll = { before: 10, after: 8 } as const;
+const farthestAll = { marked: { before: 10, after: 8 }, unmarked: { before: 0, after: 5 } } as const;
 
 /** "The first and the second": nobody can tell of which one alone. */
 const isJoined = (gather: Gather, all: readonly Pointer[], { at, number }: Pointer): boolean =>

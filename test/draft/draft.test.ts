@@ -41,3 +41,23 @@ describe('drafts of our own texts', () => {
       assert.deepEqual(unaccounted(text, made), []);
     });
 });
+
+describe('what a draft keeps', () => {
+  it('a heading beside words that have no place', () => {
+    const { note } = draft('Punch of the right cheek. Allergies: none except latex.', tables);
+    assert.match(note, /Allergies: none except latex/);
+  });
+
+  for (const text of [
+    'Jane Doe is a 64-year-old. Punch of the right cheek.',
+    'Punch of the right cheek. Son John Doe drove her home.',
+    'Punch of the right cheek. Her husband John was told.',
+  ])
+    it(`no name of a person: ${text}`, () => {
+      assert.doesNotMatch(draft(text, tables).note, /Jane|John|Doe/);
+    });
+
+  it('names of diseases', () => {
+    assert.match(draft('Punch of the right cheek. Bowen Disease suspected.', tables).note, /Bowen Disease/);
+  });
+});

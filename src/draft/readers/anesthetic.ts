@@ -175,6 +175,20 @@ function placesOf(
   };
 }
 
+/**
+ * Whether a volume contradicts another of the same injection: in one sentence, with words of doubt between them, or
+ * none at all.
+ */
+function isOtherWay(gather: Gather, known: Found, at: number): boolean {
+  const [from, to] = known.at < at ? [known.end, at] : [at + 1, known.at];
+  if (to - from > farthestDoubt || gather.sentenceAt(at).from !== gather.sentenceAt(known.at).from)
+    return false;
+  return gather.has(doubts, from, to);
+}
+
+const farthestDoubt = 5;
+const doubts = wordSet('or maybe perhaps possibly probably well rather closer like');
+
 /** Volumes that are said apart from their agent: "a total of 3 mL was used". */
 function readVolumes(gather: Gather): void {
   const { scan, found } = gather;
@@ -185,7 +199,8 @@ function readVolumes(gather: Gather): void {
     const { from, to } = gather.clauseAt(at);
     if (!gather.has(ofVolume, from, to) || gather.has(notGiven, at + 1, at + 4)) continue;
     const entry = entries.findLast((one) => one.at < at) ?? entries[0]!;
-    if (found.some((one) => one.entry === entry.entry && one.key[2] === 'volume')) continue;
+    const known = found.find((one) => one.entry === entry.entry && one.key[2] === 'volume');
+    if (known !== undefined && !isOtherWay(gather, known, at)) continue;
     gather.put({ ...entryOf('volume', entry.entry!), value: text, at, end: at + 1 });
   }
 }

@@ -312,6 +312,17 @@ function isListed(gather: Gather, at: number): boolean {
 const without = wordSet('no without none zero');
 const complication = wordSet('complication complications');
 
+const limits = wordSet(
+  'but except other otherwise aside apart besides however although though save only until',
+);
+
+/** Whether words beside "no complications" say that there was something: "but she fainted", "other than a bleed". */
+function isLimited(gather: Gather, from: number, end: number): boolean {
+  const sentence = gather.sentenceAt(from);
+  const after = Math.min(sentence.to, end + 3);
+  return gather.has(limits, sentence.from, from) || gather.has(limits, end, after);
+}
+
 /** Reads "no complications" and its like. */
 export function readComplications(gather: Gather): void {
   for (const [at, { low }] of gather.scan.words.entries()) {
@@ -328,6 +339,7 @@ export function readComplications(gather: Gather): void {
       )
         continue;
       const [from, end] = [Math.min(at, place), Math.max(at, place) + 1];
+      if (isLimited(gather, from, end)) break;
       gather.put({ level: 'procedure', key: ['complications'], value: 'none', at: from, end, several: true });
       break;
     }

@@ -107,12 +107,23 @@ function siteOf(scan: Gather['scan'], at: number, end: number): SiteNamed | unde
     readSite(plainOf(scan, from, end), tables.sites) === undefined
   )
     from += 1;
+  from = afterCount(words, from, end);
   const { low } = words[from]!;
   const isVague = end - from === 1 && loose.has(low);
   if (isVague && (low !== 'back' || !isBack(words[from - 1]?.low))) return undefined;
   const value = valueOf(scan, from, end);
   const reading = readSite(value, tables.sites);
   return reading === undefined ? undefined : { at: from, end, value, reading };
+}
+
+const isCount = (word: Word | undefined): boolean => /^\d+$/.test(word?.low ?? '');
+
+/** "3 on the arm": the number is of something else. */
+function afterCount(words: readonly Word[], from: number, end: number): number {
+  if (!isCount(words[from]) || !inside(words[from + 1]?.low ?? '')) return from;
+  let at = from;
+  while (at < end - 1 && (isCount(words[at]) || inside(words[at]!.low))) at += 1;
+  return at;
 }
 
 const isLoose = (words: readonly Word[], at: number): boolean =>
