@@ -68,6 +68,9 @@ export const mishaps: readonly MishapRow[] = [
   row('lost', emptied, 'thrown away|thrown out|in the trash|discarded by mistake|accidentally discarded', {
     beside: 'specimen',
   }),
+  row('lost', emptied, 'broke|broken|shattered', {
+    beside: 'container',
+  }),
   row(
     'empty',
     emptied,

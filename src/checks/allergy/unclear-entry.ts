@@ -10,8 +10,12 @@ import type { Check } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 import { format } from '../sources.ts';
 
-/** How the names of local anesthetics end, so that one in no table is not passed over. */
-const namesCaine = (text: string): boolean => /\p{L}caines?(?!\p{L})/iu.test(text);
+/** How the names of local anesthetics end, also where a letter is left out, so that one in no table is not passed over. */
+const endsAsCaine = /\p{L}+ca(?:ines?|ins?|nes?)(?!\p{L})/giu;
+const otherWords = /^(?:hurricane|arcane|sugarcane)s?$/i;
+
+const namesCaine = (text: string): boolean =>
+  (text.match(endsAsCaine) ?? []).some((ending) => !otherWords.test(ending));
 
 /** Shorter words are too near to too many others, unless they are surely a slip of one. */
 const shortest = 6;

@@ -86,12 +86,22 @@ function isDevice({ row, leaf, from, to }: Told<ImplantRow>): boolean {
   return word.toLowerCase() !== 'pm' || isPacemaker(word, text.slice(0, from), text.slice(to));
 }
 
+const saysNothing =
+  /^[\s\d.,;:()/-]*(?:(?:in|since|of|the|a|an|and|with|for|has|had|yrs?|years?|ago)[\s\d.,;:()/-]*)*$/i;
+
+/** Whether all that a text names is known elsewhere, and so is no device: "quit smoking 2012", but not "thing for tremor". */
+function isOtherThing(text: string, { otherConditions }: Subject['tables']): boolean {
+  const mentions = phrasesOf(otherConditions).mentionsIn(text);
+  if (mentions.length === 0) return false;
+  const between = mentions.map(({ from }, at) => text.slice(mentions[at - 1]?.to ?? 0, from));
+  return [...between, text.slice(mentions.at(-1)!.to)].every((rest) => saysNothing.test(rest));
+}
+
 /** Whether a text under implants names nothing that is known, not even to deny it. */
 export function isUnknown(implant: Implant, { tables }: Subject): boolean {
   if (implant.kind?.value === undefined) return false;
   const text = entryText(implant, tables);
-  // What is known elsewhere is no device: "quit smoking 2012".
-  if (phrasesOf(tables.otherConditions).mentionsIn(text).length > 0) return false;
+  if (isOtherThing(text, tables)) return false;
   const lookup = implantNames(tables);
   return readMentions(text, lookup).length === 0 && !isAllDenied(text, lookup);
 }

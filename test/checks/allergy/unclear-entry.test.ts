@@ -16,7 +16,7 @@ describe('allergy/unclear-entry', () => {
   });
 
   it('flags what sounds like a local anesthetic and is in no table', () => {
-    for (const entry of ['foocaine', 'foocaine-type', 'foocaines']) {
+    for (const entry of ['foocaine', 'foocaine-type', 'foocaines', 'foobacane', 'foobacain - hives']) {
       const [finding] = flags('allergy/unclear-entry', note(`⟦${entry}⟧`, 'dressing: gauze'), {
         severity: 'warning',
       });

@@ -8,6 +8,13 @@ describe('device/unknown-implant', () => {
     });
   });
 
+  it('flags one whose purpose alone is known', () => {
+    flags('device/unknown-implant', note('[⟦deep brain thing for tremor⟧]', 'electrosurgery'), {
+      severity: 'warning',
+    });
+    silent('device/unknown-implant', note('[essential tremor]', 'electrosurgery'));
+  });
+
   it('is silent without current, and on what is known or denied', () => {
     silent('device/unknown-implant', note('[flux capacitor]', 'heat cautery'));
     for (const implants of [

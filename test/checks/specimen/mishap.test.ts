@@ -11,6 +11,8 @@ describe('specimen/mishap', () => {
     flags(code, note('the sample is ⟦missing⟧'), { severity });
     flags(code, note('the tissue went ⟦down the sink⟧'), { severity });
     flags(code, note('the laboratory says that the bottle was ⟦empty⟧'), { severity });
+    flags(code, note('container ⟦broke⟧ in transit'), { severity });
+    flags(code, note('the jar ⟦leaked⟧'), { severity });
   });
 
   it('flags specimens without a label, mixed up, or in one container', () => {
