@@ -61,7 +61,7 @@ export const injectedDrugs = marked<InjectedDrugRow>(meaning, [
       { per: 'session', mg: 40, asOf: '2026-11', source: 'triamcinolone-session', mark: 'Q2' },
       { per: 'cm2', mg: 20, asOf: '2026-12', source: 'keloid-trials-2023', mark: 'Q' },
     ],
-    source: 'triamcinolone-label',
+    source: 'us-label-triamcinolone',
     mark: 'Q',
   },
   ...steroids.map(([name, synonyms]) => ({ name, synonyms, contains: ['corticosteroid'], limits: [] })),

@@ -46,7 +46,7 @@ export const check: Check = {
   sources: [
     { source: 'triamcinolone-session', mark: 'Q2' },
     { source: 'keloid-trials-2023', mark: 'Q' },
-    { source: 'triamcinolone-label', mark: 'Q' },
+    { source: 'us-label-triamcinolone', mark: 'Q' },
   ],
   messages: {
     main: '{over} mg over the {limit} mg of a session: {mg} mg of {drug} in all. Check strength and volume. If it was given, tell the clinician and leave more time before the next session.',

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
-import type { Draft } from '../../draft/draft.ts';
-import { movedBy, type Span } from './spans.ts';
+import type { Draft, Span } from '../../draft/draft.ts';
+import { movedBy } from './spans.ts';
 
 /** A value of a draft and the words that say it; undefined once its words were changed. */
 interface Tie {

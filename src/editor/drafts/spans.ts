@@ -1,8 +1,4 @@
-/** A part of a text, in UTF-16 units. */
-export interface Span {
-  readonly from: number;
-  readonly to: number;
-}
+import type { Span } from '../../draft/draft.ts';
 
 /** What an editor says of a change. */
 export interface TextChange {

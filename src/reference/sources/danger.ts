@@ -118,8 +118,6 @@ export const dangerSources = {
   'polysorbate-memory': 'that polysorbates and polyethylene glycol are akin, from memory',
   'para-group':
     'Arch Med Sci 2021;17:714-723 (abstract): paraphenylenediamine and other allergens with an amino group in the para position can react across',
-  'us-label-triamcinolone':
-    'US prescribing information, triamcinolone acetonide injectable suspension 40 mg/mL, description: 0.99% benzyl alcohol, 0.04% polysorbate 80 (DailyMed 4015ad7d)',
   'warfarin-skin-surgery-2007':
     'Dixon AJ et al., Br J Surg 2007;94:1356-1360 (abstract): 5950 skin lesions, bleeding 0.7% overall and 2.5% with warfarin, aspirin no risk of its own; INR above 3.0 lowered first',
   'pressure-dressing-page':

@@ -154,8 +154,8 @@ export const doseSources = {
   'penile-block-circumcision':
     'text on adult circumcision: two injections of 5 mL at the base of the penis, and a ring of about 10 mL where it is needed',
   'lidocaine-cream-from-memory': 'Labels of non-prescription lidocaine 4% cream, from memory',
-  'triamcinolone-label':
-    'US label of triamcinolone acetonide injectable suspension 40 mg/mL (DailyMed setid 4015ad7d-46bf-454e-ac86-91fa5dd6a07b): for muscle and joints, not for intradermal use; benzyl alcohol and polysorbate 80; not for the newborn',
+  'us-label-triamcinolone':
+    'US prescribing information, triamcinolone acetonide injectable suspension 40 mg/mL (DailyMed setid 4015ad7d-46bf-454e-ac86-91fa5dd6a07b): 0.99% benzyl alcohol, 0.04% polysorbate 80; for muscle and joints, not for intradermal use; not for the newborn',
   'triamcinolone-session':
     'secondary pages on intralesional triamcinolone: 10 to 40 mg/mL, 40 mg a session; another page has 150 mg',
   'keloid-trials-2023':

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { movedBy, type Span } from '../../../src/editor/drafts/spans.ts';
+import type { Span } from '../../../src/draft/draft.ts';
+import { movedBy } from '../../../src/editor/drafts/spans.ts';
 
 describe('a span of a text that is edited', () => {
   const span = { from: 10, to: 15 };
