@@ -37,10 +37,19 @@ export function assembled(gather: Gather, procedures: Procedures): Assembled {
   for (const [target, { at, end, name }] of procedures.methods)
     for (const number of numbersOf(target, procedures.count))
       placed.add(['procedures', number, 'method'], name, at, end, []);
-  for (const one of merged(joined(gather)))
+  for (const one of merged(withoutNone(joined(gather))))
     if (one.level === 'visit') placed.addFound([], one);
     else placeInProcedure(placed, one, procedures, wholes);
   return placed.result;
+}
+
+/** "No known allergies" beside an allergy says nothing that may be kept but its words. */
+function withoutNone(found: readonly Found[]): readonly Found[] {
+  const listed = new Set(found.flatMap(({ key }) => (key[2] === '#' ? [`${key[0]} ${key[1]}`] : [])));
+  return found.filter(
+    ({ level, key, value }) =>
+      level !== 'visit' || key.length !== 2 || value !== 'none' || !listed.has(key.join(' ')),
+  );
 }
 
 /** Found values with entries that say the same thing again joined to the first. */

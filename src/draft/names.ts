@@ -36,16 +36,10 @@ const ofPerson = wordSet(
 
 /** Whether a pair at the beginning of a statement does what only persons do: "Jane Doe is a 64-year-old". */
 function isSubject(words: readonly Word[], at: number): boolean {
-  const before = words[at - 1];
-  const begins = before === undefined || before.kind !== 'word';
+  const begins = (words[at - 1]?.kind ?? 'mark') !== 'word';
   const next = words[at + 2];
-  return (
-    begins &&
-    next !== undefined &&
-    (ofPerson.has(next.low) ||
-      next.unit === 'years' ||
-      (next.text === ',' && /^\d/.test(words[at + 3]?.low ?? '')))
-  );
+  const isAge = next?.unit === 'years' || (next?.text === ',' && /^\d/.test(words[at + 3]?.low ?? ''));
+  return begins && (isAge || ofPerson.has(next?.low ?? ''));
 }
 
 /** The places of a name to which the word at a place leads, or that begins there. */

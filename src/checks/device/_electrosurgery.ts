@@ -77,13 +77,16 @@ const isPacemaker = (word: string, before: string, after: string): boolean =>
 /** What after CRT says that it is the refill of capillaries. */
 const refill = /^\s{0,3}(?:[<>≤=]|(?:under|of|less than) )?\s{0,3}\d{1,4}(?:\.\d{1,3})?\s{0,3}s/i;
 
+/** Whether a short word that may be a device is something else: a code of diseases, a refill time, a time of day. */
+export function isOtherShort(word: string, before: string, after: string): boolean {
+  if (word === 'ICD') return noDevice.test(after);
+  if (word === 'CRT') return refill.test(after);
+  return word.toLowerCase() === 'pm' && !isPacemaker(word, before, after);
+}
+
 function isDevice({ row, leaf, from, to }: Told<ImplantRow>): boolean {
-  if (!atRisk.has(row.concern)) return false;
   const text = leaf.value ?? '';
-  const word = text.slice(from, to);
-  if (word === 'ICD' && noDevice.test(text.slice(to))) return false;
-  if (word === 'CRT' && refill.test(text.slice(to))) return false;
-  return word.toLowerCase() !== 'pm' || isPacemaker(word, text.slice(0, from), text.slice(to));
+  return atRisk.has(row.concern) && !isOtherShort(text.slice(from, to), text.slice(0, from), text.slice(to));
 }
 
 const saysNothing =

@@ -175,6 +175,15 @@ function placesOf(
   };
 }
 
+/** Whether another strength is between a volume and its agent: "14 mL of 0.5% foocaine and 1% lidocaine". */
+function isOfAnother(gather: Gather, entry: Found, at: number): boolean {
+  const [from, to] = entry.at > at ? [at + 1, entry.at] : [entry.end, at];
+  const sentence = gather.sentenceAt(at);
+  for (let place = Math.max(from, sentence.from); place < Math.min(to, sentence.to); place += 1)
+    if (gather.word(place)!.unit === '%' && !gather.isTaken(place)) return true;
+  return false;
+}
+
 /**
  * Whether a volume contradicts another of the same injection: in one sentence, with words of doubt between them, or
  * none at all.
@@ -189,16 +198,24 @@ function isOtherWay(gather: Gather, known: Found, at: number): boolean {
 const farthestDoubt = 5;
 const doubts = wordSet('or maybe perhaps possibly probably well rather closer like');
 
+/** Whether a word is a volume that nobody has read yet, in a clause about what was given. */
+function isVolumeGiven(gather: Gather, at: number): boolean {
+  const { kind, unit } = gather.word(at)!;
+  if (kind !== 'quantity' || unit !== 'mL' || gather.isTaken(at) || gather.held(at) !== undefined)
+    return false;
+  const { from, to } = gather.clauseAt(at);
+  return gather.has(ofVolume, from, to) && !gather.has(notGiven, at + 1, at + 4);
+}
+
 /** Volumes that are said apart from their agent: "a total of 3 mL was used". */
 function readVolumes(gather: Gather): void {
   const { scan, found } = gather;
   const entries = found.filter(({ key }) => key[2] === 'agent');
   if (entries.length === 0) return;
-  for (const [at, { kind, unit, text }] of scan.words.entries()) {
-    if (kind !== 'quantity' || unit !== 'mL' || gather.isTaken(at) || gather.held(at) !== undefined) continue;
-    const { from, to } = gather.clauseAt(at);
-    if (!gather.has(ofVolume, from, to) || gather.has(notGiven, at + 1, at + 4)) continue;
+  for (const [at, { text }] of scan.words.entries()) {
+    if (!isVolumeGiven(gather, at)) continue;
     const entry = entries.findLast((one) => one.at < at) ?? entries[0]!;
+    if (isOfAnother(gather, entry, at)) continue;
     const known = found.find((one) => one.entry === entry.entry && one.key[2] === 'volume');
     if (known !== undefined && !isOtherWay(gather, known, at)) continue;
     gather.put({ ...entryOf('volume', entry.entry!), value: text, at, end: at + 1 });

@@ -1,3 +1,4 @@
+import { isOtherShort } from '../../checks/device/_electrosurgery.ts';
 import { allergyNames, implantNames, medicineNames, thinnerNames } from '../../checks/lookups.ts';
 import type { Lookup } from '../../note/words/mentions/lookup.ts';
 import { readMentions, type Answer } from '../../note/words/mentions/read.ts';
@@ -148,8 +149,13 @@ function readDevice(gather: Gather, term: Term, name: string, sites: readonly Si
     put(gather, ['implants', '#', 'where'], where.value, where.at, where.end, { entry: at });
 }
 
-const isDevice = (gather: Gather, { at, end }: Term): boolean =>
-  end - at > 1 || ofImplant.has(gather.low(at)) || gather.low(at).length > 8;
+function isDevice(gather: Gather, { at, end }: Term): boolean {
+  const { text, words } = gather.scan;
+  const [from, to] = [words[at]!.from, words[end - 1]!.to];
+  // "ICD-10" is a code.
+  if (isOtherShort(text.slice(from, to).toUpperCase(), text.slice(0, from), text.slice(to))) return false;
+  return end - at > 1 || ofImplant.has(gather.low(at)) || gather.low(at).length > 8;
+}
 
 const onMedicine = wordSet(
   'on takes taking meds medications medication medicines uses with : anticoagulated continues',
