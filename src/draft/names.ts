@@ -36,10 +36,10 @@ const ofPerson = wordSet(
 
 /** Whether a pair at the beginning of a statement does what only persons do: "Jane Doe is a 64-year-old". */
 function isSubject(words: readonly Word[], at: number): boolean {
-  const begins = (words[at - 1]?.kind ?? 'mark') !== 'word';
   const next = words[at + 2];
-  const isAge = next?.unit === 'years' || (next?.text === ',' && /^\d/.test(words[at + 3]?.low ?? ''));
-  return begins && (isAge || ofPerson.has(next?.low ?? ''));
+  if (next === undefined || (at > 0 && words[at - 1]!.kind === 'word')) return false;
+  const isAge = next.text === ',' && /^\d/.test(words[at + 3]?.low ?? '');
+  return isAge || next.unit === 'years' || ofPerson.has(next.low);
 }
 
 /** The places of a name to which the word at a place leads, or that begins there. */

@@ -133,17 +133,48 @@ function readLine(gather: Gather, from: number, end: number): void {
   const line = plainOf(gather.scan, from, end);
   const places = placesOf(gather, from, end);
   const { fields } = readInjectionLine(line);
-  const unused = gather.has(notGiven, end, end + 3);
+  const unused = gather.has(notGiven, end, end + 3) || isAddedTo(gather, end);
   const given = fields.filter(({ key }) => key !== 'product' && !(unused && key === 'volume'));
+  const volume = fields.find(({ key }) => key === 'volume');
+  const left = unused && volume !== undefined ? places(volume.from, volume.to) : undefined;
   for (const { key, from: start, to, says } of given) {
     const [at, after] = places(start, to);
     const typed = says ?? line.slice(start, to);
     const value = key === 'agent' ? (gather.scan.tables.agents.find(typed)?.name ?? typed) : typed;
-    const rests = key === 'agent' ? { rests: [[from, end]] as const } : {};
+    const rests = key === 'agent' ? { rests: without(left, from, end) } : {};
     const ofAll = isTotal(gather, from, end) ? { ofAll: true as const } : {};
     gather.put({ ...entryOf(key, from), value, at, end: after, ...rests, ...ofAll });
   }
 }
+
+/** The words of a line without those that stay words. */
+const without = (
+  left: readonly [number, number] | undefined,
+  from: number,
+  end: number,
+): readonly (readonly [number, number])[] =>
+  left === undefined
+    ? [[from, end]]
+    : (
+        [
+          [from, left[0]],
+          [left[1], end],
+        ] as const
+      ).filter(([at, to]) => to > at);
+
+/** Whether more was given after a line: "10 mL then another five". What the words add up to is not said. */
+function isAddedTo(gather: Gather, end: number): boolean {
+  const last = Math.min(gather.sentenceAt(end - 1).to, end + farthestAdded);
+  for (let at = end; at < last; at += 1)
+    if (added.has(gather.low(at)) && (hasNumber(gather, at + 1) || hasNumber(gather, at - 1))) return true;
+  return false;
+}
+
+const farthestAdded = 8;
+const added = wordSet('another additional more extra further again plus');
+
+const hasNumber = (gather: Gather, at: number): boolean =>
+  gather.word(at)?.digits !== undefined || gather.word(at)?.kind === 'quantity';
 
 /** Whether an injection is said to be that of all sites together. */
 const isTotal = (gather: Gather, from: number, end: number): boolean =>
