@@ -7,6 +7,9 @@ import type { Console } from './console.ts';
 /** Stands for standard input on the command line and in reports. */
 export const standardInput = '-';
 
+/** Bytes of a list of names or of a calendar: both may be of a whole practice. */
+export const largestList = 64 * 1024 * 1024;
+
 /** Whether a path means standard input: as itself, or by the name that was given to it. */
 export const isInput = (path: string, { inputName }: Pick<Console, 'inputName'>): boolean =>
   path === standardInput || path === inputName;

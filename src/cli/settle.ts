@@ -2,10 +2,7 @@ import { resolve } from 'node:path';
 import { UsageError, type Arguments } from './arguments.ts';
 import type { Command } from './commands/command.ts';
 import type { Console } from './console.ts';
-import { isPractice, load, standardInput } from './files.ts';
-
-/** Bytes of a list of names or of a calendar: both may be of a whole practice. */
-export const largestList = 64 * 1024 * 1024;
+import { isPractice, largestList, load, standardInput } from './files.ts';
 
 /**
  * Applies the options that mean the same for every command, so that a command sees nothing but its paths and its console.
