@@ -22,6 +22,7 @@ const above = (folder, index) =>
 const rooms = {
   note: ['text', 'tree', 'values', 'words', 'yaml'],
   service: ['analysis', 'edits', 'code-actions', 'diagnostics', 'hover', 'completion', 'follow-up'],
+  cli: ['terminal', 'options', 'notes', 'report', 'threads', 'fixing', 'commands', 'entry'],
   editor: ['host', 'notes', 'papers', 'panel', 'drafts', 'open-items', 'folder', 'commands', 'features'],
 };
 const roomRules = Object.entries(rooms).flatMap(([floor, names]) =>
@@ -48,6 +49,13 @@ module.exports = {
       to: { path: `^src/(${[above(folder, index), 'cli', 'build'].filter(Boolean).join('|')})/` },
     })),
     ...roomRules,
+    {
+      name: 'checks-running-last',
+      comment: 'A check knows nothing of how the checks of a file are run.',
+      severity: 'error',
+      from: { path: '^src/checks/(?!running/|index\\.ts$)' },
+      to: { path: '^src/checks/running/' },
+    },
     {
       name: 'note-signature-last',
       comment: 'Signatures are made over notes that were read: the one room of the note above its top.',

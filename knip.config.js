@@ -1,9 +1,9 @@
 export default {
   entry: [
-    'src/build/*.{ts,mjs}',
-    'src/cli/wheal.ts',
-    'src/cli/main-*.ts',
-    'src/cli/worker.ts',
+    'src/build/**/*.{ts,mjs}',
+    'src/cli/entry/wheal.ts',
+    'src/cli/entry/main-*.ts',
+    'src/cli/entry/worker.ts',
     'src/editor/extension.ts',
     'src/editor/panel/client.ts',
     'src/checks/*/*.ts',

@@ -3,10 +3,10 @@ import { chmodSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { build, type BuildOptions } from 'esbuild';
-import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/load-core.ts';
+import { compiledFile, coreFile, coreOf, coreScript, type Bundle } from '../cli/entry/load-core.ts';
 import { siteIndexText } from '../note/words/site-words.ts';
-import { buildCoreFile } from './core-file.ts';
-import { factsDigest } from './facts-digest.ts';
+import { buildCoreFile } from './bundling/core-file.ts';
+import { factsDigest } from './bundling/facts-digest.ts';
 import { generate } from './generate.ts';
 import { byHand } from './page-parts.ts';
 
@@ -36,7 +36,7 @@ const shared: BuildOptions = {
 
 await build({
   ...shared,
-  entryPoints: ['src/cli/wheal.ts'],
+  entryPoints: ['src/cli/entry/wheal.ts'],
   target: 'node20',
   outfile: 'dist/wheal.cjs',
   banner: { js: '#!/usr/bin/env node' },
@@ -44,13 +44,13 @@ await build({
 chmodSync(join(root, 'dist/wheal.cjs'), 0o755);
 await build({
   ...shared,
-  entryPoints: ['src/cli/worker.ts'],
+  entryPoints: ['src/cli/entry/worker.ts'],
   target: 'node20',
   outfile: 'dist/wheal-worker.cjs',
 });
-await buildCore('wheal-core', 'src/cli/main-core.ts', ['check', 'summary']);
-await buildCore('wheal-check', 'src/cli/main-check.ts', ['check']);
-await buildCore('wheal-fix', 'src/cli/main-fix.ts', ['check']);
+await buildCore('wheal-core', 'src/cli/entry/main-core.ts', ['check', 'summary']);
+await buildCore('wheal-check', 'src/cli/entry/main-check.ts', ['check']);
+await buildCore('wheal-fix', 'src/cli/entry/main-fix.ts', ['check']);
 
 writeFileSync(join(root, 'dist', 'pages.json'), JSON.stringify(pagesOfChecks()));
 await build({

@@ -5,8 +5,8 @@ import { spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Missing, onPath } from './host-tools.mjs';
-import { installExtension, scratch, settings, startServer } from './host-server.mjs';
+import { Missing, onPath } from './host/host-tools.mjs';
+import { installExtension, scratch, settings, startServer } from './host/host-server.mjs';
 import { pack } from './package.mjs';
 import { install, root, tsx } from './setup.mjs';
 

@@ -1,7 +1,7 @@
 /** Brings the outputs that pages show up to date: run it after a change that a user can see. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { main } from '../cli/main.ts';
+import { main } from '../cli/entry/main.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 /** Pages that show what commands print. */

@@ -4,8 +4,8 @@ import type { Source } from '../note/read.ts';
 import type { Check, Unclear } from './check.ts';
 import { catalogue } from './generated/catalogue.ts';
 import type { Trust } from '../practice/tables.ts';
-import { judgePractice } from './practice-file.ts';
-import { runChecks, type Context, type Judgement } from './run.ts';
+import { judgePractice } from './running/practice-file.ts';
+import { runChecks, type Context, type Judgement } from './running/run.ts';
 
 export { catalogue, type Check, type Context, type Judgement, type Unclear };
 

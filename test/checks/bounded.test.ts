@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { findingOf } from '../../src/checks/run.ts';
+import { findingOf } from '../../src/checks/running/run.ts';
 import type { Check } from '../../src/checks/index.ts';
 import { severities } from '../../src/note/tree/severity.ts';
 import type { Mark } from '../../src/reference/types.ts';

@@ -31,7 +31,7 @@ const british =
 
 const root = join(import.meta.dirname, '..', '..');
 const folders = readdirSync(join(root, 'src/checks'), { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && entry.name !== 'generated')
+  .filter((entry) => entry.isDirectory() && !['generated', 'running'].includes(entry.name))
   .map(({ name }) => name);
 
 const sendsAway = /\b(?:take|leave) (?:\S+ ){1,4}(?:out|away)\b|\b(?:remove|delete|drop|erase)\b/i;

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { catalogue, checkOf, messageOf } from '../../src/checks/index.ts';
-import { runChecks, type Judgement } from '../../src/checks/run.ts';
+import { runChecks, type Judgement } from '../../src/checks/running/run.ts';
 import type { Finding, Severity } from '../../src/note/tree/finding.ts';
 import { applyEdits } from '../../src/note/tree/edit.ts';
 import { readNote } from '../../src/note/read.ts';

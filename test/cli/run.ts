@@ -1,8 +1,8 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import type { Console } from '../../src/cli/console.ts';
-import { main } from '../../src/cli/main.ts';
+import type { Console } from '../../src/cli/terminal/console.ts';
+import { main } from '../../src/cli/entry/main.ts';
 
 export interface Ran {
   readonly code: number;

@@ -2,8 +2,8 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { hostPackage, installPackages } from '../../src/build/host-tools.mjs';
-import { scratch } from '../../src/build/host-server.mjs';
+import { hostPackage, installPackages } from '../../src/build/host/host-tools.mjs';
+import { scratch } from '../../src/build/host/host-server.mjs';
 import { root } from '../../src/build/setup.mjs';
 import { complaint, listener, workspace } from './suite.mjs';
 

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { scratch } from '../../src/build/host-server.mjs';
+import { scratch } from '../../src/build/host/host-server.mjs';
 import { root } from '../../src/build/setup.mjs';
 import { Person, until } from './person/person.mjs';
 import { openWindow } from './window.mjs';

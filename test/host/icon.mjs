@@ -1,8 +1,8 @@
 // Draws the extension's icon from its SVG: `node test/host/icon.mjs`, after a change to the SVG.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { scratch } from '../../src/build/host-server.mjs';
-import { installPackages } from '../../src/build/host-tools.mjs';
+import { scratch } from '../../src/build/host/host-server.mjs';
+import { installPackages } from '../../src/build/host/host-tools.mjs';
 import { root } from '../../src/build/setup.mjs';
 import { launchChromium } from './window.mjs';
 

@@ -5,8 +5,8 @@ import { bundleSuite, runSuite } from './suite.mjs';
 import { runDesktop } from './desktop.mjs';
 import { tryEditor } from './editor.mjs';
 import { playScenes } from './person/scenes.mjs';
-import { scratch } from '../../src/build/host-server.mjs';
-import { Missing } from '../../src/build/host-tools.mjs';
+import { scratch } from '../../src/build/host/host-server.mjs';
+import { Missing } from '../../src/build/host/host-tools.mjs';
 import { install, tsx } from '../../src/build/setup.mjs';
 
 const parts = {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { clearTimeout, setTimeout } from 'node:timers';
 import { format } from 'node:util';
 import { build } from 'esbuild';
-import { scratch, startServer } from '../../src/build/host-server.mjs';
+import { scratch, startServer } from '../../src/build/host/host-server.mjs';
 import { root } from '../../src/build/setup.mjs';
 import { openWindow } from './window.mjs';
 

@@ -1,5 +1,5 @@
 // A workbench page in a headless Chromium, which can reach its own server and nothing else.
-import { chromiumPath, hostPackage } from '../../src/build/host-tools.mjs';
+import { chromiumPath, hostPackage } from '../../src/build/host/host-tools.mjs';
 
 // Runs as root and in containers, and asks nobody anything.
 const flags = [

@@ -1,19 +1,19 @@
 import { resolve } from 'node:path';
-import { dateOption, formatOption, UsageError, type Arguments } from '../arguments.ts';
-import { filesOf } from '../files.ts';
+import { dateOption, formatOption, UsageError, type Arguments } from '../options/arguments.ts';
+import { filesOf } from '../notes/files.ts';
 import { fixNotes, fixOptions, fixWanted, type Fixer } from '../fixing/fix-notes.ts';
-import { checkFile, checkPracticeFile, type Checked } from '../judge.ts';
-import { tablesFor } from '../notes.ts';
-import { outputOf } from '../output.ts';
-import { dayDosesOf } from '../same-day.ts';
-import { Practices } from '../practices.ts';
-import { Progress } from '../progress.ts';
+import { checkFile, checkPracticeFile, type Checked } from '../notes/judge.ts';
+import { tablesFor } from '../notes/notes.ts';
+import { outputOf } from '../notes/output.ts';
+import { dayDosesOf } from '../notes/same-day.ts';
+import { Practices } from '../notes/practices.ts';
+import { Progress } from '../terminal/progress.ts';
 import { reportForms } from '../report/forms.ts';
 import { hasErrors, type Entry } from '../report/report.ts';
 import { checkInThreads } from '../threads/check-work.ts';
 import { Pool, threadsFor, threadsOption } from '../threads/pool.ts';
-import { asOf, formatOf, out, type Option } from '../options.ts';
-import type { Command } from './command.ts';
+import { asOf, formatOf, out, type Option } from '../options/options.ts';
+import type { Command } from '../options/command.ts';
 
 const pages: Option = {
   name: 'pages',

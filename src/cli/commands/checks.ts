@@ -1,9 +1,9 @@
 import { catalogue, type Check } from '../../checks/index.ts';
 import { citation } from '../../reference/sources/index.ts';
-import { choice } from '../arguments.ts';
-import { formatOf, out } from '../options.ts';
-import { deliver } from '../output.ts';
-import type { Command } from './command.ts';
+import { choice } from '../options/arguments.ts';
+import { formatOf, out } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
+import type { Command } from '../options/command.ts';
 
 /** How sure a source is, in words. */
 const verification: Readonly<Record<Check['sources'][number]['mark'], string>> = {

@@ -1,8 +1,8 @@
-import { UsageError } from '../arguments.ts';
-import { optionsOf } from '../help.ts';
-import { out, type Option } from '../options.ts';
-import { deliver } from '../output.ts';
-import type { Command } from './command.ts';
+import { UsageError } from '../options/arguments.ts';
+import { optionsOf } from '../options/help.ts';
+import { out, type Option } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
+import type { Command } from '../options/command.ts';
 
 type Commands = ReadonlyMap<string, Command>;
 

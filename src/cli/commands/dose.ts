@@ -17,11 +17,11 @@ import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import { citation } from '../../reference/sources/index.ts';
 import { caution } from '../../documents/caution.ts';
-import { choice, UsageError, type Arguments } from '../arguments.ts';
-import { Practices, type PracticeFile } from '../practices.ts';
-import { formatOf, out } from '../options.ts';
-import { deliver } from '../output.ts';
-import type { Command } from './command.ts';
+import { choice, UsageError, type Arguments } from '../options/arguments.ts';
+import { Practices, type PracticeFile } from '../notes/practices.ts';
+import { formatOf, out } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
+import type { Command } from '../options/command.ts';
 
 export const dose: Command = {
   takes: '',

@@ -1,13 +1,13 @@
 import { safeJson } from '../../documents/safe-json.ts';
 import { plain } from '../../documents/one-line.ts';
 import { draft as draftOf, type Draft } from '../../draft/draft.ts';
-import { formatOption, onlyPath, UsageError } from '../arguments.ts';
-import { needNote, standardInput } from '../files.ts';
-import { loadFrom, tablesFor } from '../notes.ts';
-import { formatOf, out } from '../options.ts';
-import { deliver } from '../output.ts';
-import { Practices } from '../practices.ts';
-import type { Command } from './command.ts';
+import { formatOption, onlyPath, UsageError } from '../options/arguments.ts';
+import { needNote, standardInput } from '../notes/files.ts';
+import { loadFrom, tablesFor } from '../notes/notes.ts';
+import { formatOf, out } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
+import { Practices } from '../notes/practices.ts';
+import type { Command } from '../options/command.ts';
 
 /** The forms of a draft: the note itself, or the note with the place of every fact. */
 const formats: Readonly<Record<'yaml' | 'json', (draft: Draft) => string>> = {

@@ -1,14 +1,14 @@
 import { handoutFormats, handoutOf, type Language } from '../../documents/handout/index.ts';
 import { plain } from '../../documents/one-line.ts';
-import { formatOption, onlyPath, UsageError, type Arguments } from '../arguments.ts';
-import type { Console } from '../console.ts';
-import { needNote } from '../files.ts';
-import { openNote } from '../judge.ts';
-import { deliver } from '../output.ts';
-import { Practices } from '../practices.ts';
-import { formatOf, out } from '../options.ts';
-import { remark } from '../remark.ts';
-import type { Command } from './command.ts';
+import { formatOption, onlyPath, UsageError, type Arguments } from '../options/arguments.ts';
+import type { Console } from '../terminal/console.ts';
+import { needNote } from '../notes/files.ts';
+import { openNote } from '../notes/judge.ts';
+import { deliver } from '../notes/output.ts';
+import { Practices } from '../notes/practices.ts';
+import { formatOf, out } from '../options/options.ts';
+import { remark } from '../terminal/remark.ts';
+import type { Command } from '../options/command.ts';
 
 export const handout: Command = {
   takes: 'NOTE',

@@ -11,7 +11,7 @@ import { sign } from './sign.ts';
 import { specimens } from './specimens.ts';
 import { summary } from './summary.ts';
 import { verify } from './verify.ts';
-import type { Command } from './command.ts';
+import type { Command } from '../options/command.ts';
 
 /** The commands by the name that is typed, in the order of the help. */
 export function commandsWith(check: Command): ReadonlyMap<string, Command> {

@@ -1,8 +1,8 @@
-import { optionsOf, usageOf } from '../help.ts';
-import { out } from '../options.ts';
-import { deliver } from '../output.ts';
-import { version } from '../version.ts';
-import type { Command } from './command.ts';
+import { optionsOf, usageOf } from '../options/help.ts';
+import { out } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
+import { version } from '../terminal/version.ts';
+import type { Command } from '../options/command.ts';
 
 type Commands = ReadonlyMap<string, Command>;
 

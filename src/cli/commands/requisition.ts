@@ -1,14 +1,14 @@
 import { requisitionFormats } from '../../documents/requisition/forms.ts';
 import { requisitionOf } from '../../documents/requisition/requisition.ts';
 import { plain } from '../../documents/one-line.ts';
-import { formatOption, onlyPath, UsageError } from '../arguments.ts';
-import { needNote } from '../files.ts';
-import { openNote } from '../judge.ts';
-import { deliver } from '../output.ts';
-import { Practices } from '../practices.ts';
-import { formatOf, out } from '../options.ts';
-import { remark } from '../remark.ts';
-import type { Command } from './command.ts';
+import { formatOption, onlyPath, UsageError } from '../options/arguments.ts';
+import { needNote } from '../notes/files.ts';
+import { openNote } from '../notes/judge.ts';
+import { deliver } from '../notes/output.ts';
+import { Practices } from '../notes/practices.ts';
+import { formatOf, out } from '../options/options.ts';
+import { remark } from '../terminal/remark.ts';
+import type { Command } from '../options/command.ts';
 
 export const requisition: Command = {
   takes: 'NOTE',

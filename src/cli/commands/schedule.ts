@@ -6,19 +6,19 @@ import {
   type Written,
 } from '../../documents/schedule/index.ts';
 import { referenceTables } from '../../practice/tables.ts';
-import { dateOption, formatOption, UsageError } from '../arguments.ts';
+import { dateOption, formatOption, UsageError } from '../options/arguments.ts';
 import type { NotRead } from '../../documents/not-read.ts';
-import type { Console } from '../console.ts';
-import { filesOf, largestList, load } from '../files.ts';
-import { gapsSaid, tablesFor } from '../notes.ts';
-import { deliver } from '../output.ts';
-import { Practices } from '../practices.ts';
-import { asOf, formatOf, out } from '../options.ts';
-import { remark } from '../remark.ts';
+import type { Console } from '../terminal/console.ts';
+import { filesOf, largestList, load } from '../notes/files.ts';
+import { gapsSaid, tablesFor } from '../notes/notes.ts';
+import { deliver } from '../notes/output.ts';
+import { Practices } from '../notes/practices.ts';
+import { asOf, formatOf, out } from '../options/options.ts';
+import { remark } from '../terminal/remark.ts';
 import { ndjsonOf } from '../report/ndjson.ts';
 import { dayWork, scheduleWork } from '../threads/list-work.ts';
 import { threadsOption } from '../threads/pool.ts';
-import type { Command } from './command.ts';
+import type { Command } from '../options/command.ts';
 
 const { text, json, ics } = scheduleFormats;
 const forms: Readonly<

@@ -1,12 +1,12 @@
 import { plain } from '../../documents/one-line.ts';
 import { applyEdits } from '../../note/tree/edit.ts';
 import { signatureEdit, type NotSigned } from '../../note/signature/sign.ts';
-import { onlyPath, UsageError } from '../arguments.ts';
-import { needNote, standardInput } from '../files.ts';
-import { openNote } from '../judge.ts';
-import { replaceWhole } from '../output.ts';
-import { Practices } from '../practices.ts';
-import type { Command } from './command.ts';
+import { onlyPath, UsageError } from '../options/arguments.ts';
+import { needNote, standardInput } from '../notes/files.ts';
+import { openNote } from '../notes/judge.ts';
+import { replaceWhole } from '../notes/output.ts';
+import { Practices } from '../notes/practices.ts';
+import type { Command } from '../options/command.ts';
 
 const despite = 'despite-errors';
 

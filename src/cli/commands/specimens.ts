@@ -5,18 +5,18 @@ import {
   specimenLog,
   type SpecimenLog,
 } from '../../documents/specimens/log.ts';
-import { dateOption, formatOption } from '../arguments.ts';
+import { dateOption, formatOption } from '../options/arguments.ts';
 import type { CsvLook } from '../../documents/csv.ts';
-import { csvLook, csvOptions } from '../csv-options.ts';
-import { filesOf } from '../files.ts';
-import { gapsSaid } from '../notes.ts';
-import { Practices } from '../practices.ts';
-import { formatOf, out } from '../options.ts';
-import { deliver } from '../output.ts';
+import { csvLook, csvOptions } from '../options/csv-options.ts';
+import { filesOf } from '../notes/files.ts';
+import { gapsSaid } from '../notes/notes.ts';
+import { Practices } from '../notes/practices.ts';
+import { formatOf, out } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
 import { ndjsonOf } from '../report/ndjson.ts';
 import { dayWork, specimensWork } from '../threads/list-work.ts';
 import { threadsOption } from '../threads/pool.ts';
-import type { Command } from './command.ts';
+import type { Command } from '../options/command.ts';
 
 const { text, csv, json } = logFormats;
 const forms: Readonly<

@@ -1,14 +1,14 @@
 import { safeJson } from '../../documents/safe-json.ts';
 import { summaryFormats, summaryOf, type NoSummary } from '../../documents/summary/index.ts';
 import { plain } from '../../documents/one-line.ts';
-import { dateOption, formatOption, onlyPath } from '../arguments.ts';
-import type { Console } from '../console.ts';
-import { needNote } from '../files.ts';
-import { openNote } from '../judge.ts';
-import { deliver } from '../output.ts';
-import { Practices, usedPath } from '../practices.ts';
-import { asOf, formatOf, out } from '../options.ts';
-import type { Command } from './command.ts';
+import { dateOption, formatOption, onlyPath } from '../options/arguments.ts';
+import type { Console } from '../terminal/console.ts';
+import { needNote } from '../notes/files.ts';
+import { openNote } from '../notes/judge.ts';
+import { deliver } from '../notes/output.ts';
+import { Practices, usedPath } from '../notes/practices.ts';
+import { asOf, formatOf, out } from '../options/options.ts';
+import type { Command } from '../options/command.ts';
 
 export const summary: Command = {
   takes: 'NOTE',

@@ -3,14 +3,14 @@ import { plain } from '../../documents/one-line.ts';
 import { listOfWords } from '../../documents/list-of-words.ts';
 import { readNote } from '../../note/read.ts';
 import { verify as verification, type Verification } from '../../note/signature/verify.ts';
-import { formatOption, UsageError } from '../arguments.ts';
-import type { Console } from '../console.ts';
-import { filesOf, isPractice } from '../files.ts';
-import { loadFrom } from '../notes.ts';
-import { formatOf, out } from '../options.ts';
-import { deliver } from '../output.ts';
+import { formatOption, UsageError } from '../options/arguments.ts';
+import type { Console } from '../terminal/console.ts';
+import { filesOf, isPractice } from '../notes/files.ts';
+import { loadFrom } from '../notes/notes.ts';
+import { formatOf, out } from '../options/options.ts';
+import { deliver } from '../notes/output.ts';
 import { ndjsonOf } from '../report/ndjson.ts';
-import type { Command } from './command.ts';
+import type { Command } from '../options/command.ts';
 
 const caution =
   'This shows whether a note changed after it was signed. It does not show who signed: whoever can write the file can sign it anew.\n';

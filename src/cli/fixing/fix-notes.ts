@@ -2,14 +2,14 @@ import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Context } from '../../checks/index.ts';
 import { plain } from '../../documents/one-line.ts';
-import { UsageError, type Arguments } from '../arguments.ts';
-import type { Console } from '../console.ts';
-import { isInput, isPractice, standardInput } from '../files.ts';
-import { loadFrom, tablesFor } from '../notes.ts';
-import type { Option } from '../options.ts';
-import { outputOf, replaceWhole } from '../output.ts';
-import type { Practices } from '../practices.ts';
-import { remark } from '../remark.ts';
+import { UsageError, type Arguments } from '../options/arguments.ts';
+import type { Console } from '../terminal/console.ts';
+import { isInput, isPractice, standardInput } from '../notes/files.ts';
+import { loadFrom, tablesFor } from '../notes/notes.ts';
+import type { Option } from '../options/options.ts';
+import { outputOf, replaceWhole } from '../notes/output.ts';
+import type { Practices } from '../notes/practices.ts';
+import { remark } from '../terminal/remark.ts';
 
 /** Fixes the text of notes. Apart, so that a check that fixes nothing loads nothing of it. */
 export interface Fixer {

@@ -1,6 +1,6 @@
-import type { LineRange } from '../judge.ts';
+import type { LineRange } from '../notes/judge.ts';
 import { plain } from '../../documents/one-line.ts';
-import { columns } from '../columns.ts';
+import { columns } from '../terminal/columns.ts';
 
 /** UTF-16 units of a long row that are shown before and after the start of a fault. */
 const before = 50;

@@ -1,6 +1,6 @@
 import { safeJson } from '../../documents/safe-json.ts';
 import { doseJson } from '../../dose/json.ts';
-import type { Checked, Reported } from '../judge.ts';
+import type { Checked, Reported } from '../notes/judge.ts';
 import { ndjsonOf } from './ndjson.ts';
 import { hasErrors, type Report } from './report.ts';
 

@@ -1,5 +1,5 @@
 import type { Severity } from '../../note/tree/finding.ts';
-import type { Checked } from '../judge.ts';
+import type { Checked } from '../notes/judge.ts';
 
 /** How a report looks where people read it. */
 export interface Look {

@@ -2,10 +2,10 @@ import { safeJson } from '../../documents/safe-json.ts';
 import { isAbsolute, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { catalogue } from '../../checks/index.ts';
-import { unreadable } from '../files.ts';
-import type { Checked, LineRange, Reported } from '../judge.ts';
+import { unreadable } from '../notes/files.ts';
+import type { Checked, LineRange, Reported } from '../notes/judge.ts';
 import type { Severity } from '../../note/tree/finding.ts';
-import { version } from '../version.ts';
+import { version } from '../terminal/version.ts';
 import { hasErrors, type Look, type Report } from './report.ts';
 
 const levels: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {

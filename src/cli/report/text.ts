@@ -1,7 +1,7 @@
 import { overLimit } from '../../dose/judge.ts';
 import { plain } from '../../documents/one-line.ts';
 import type { Severity } from '../../note/tree/finding.ts';
-import type { Checked, LineRange, Reported } from '../judge.ts';
+import type { Checked, LineRange, Reported } from '../notes/judge.ts';
 
 import { excerpt } from './excerpt.ts';
 import { hasErrors, type Look, type Report, type Tally } from './report.ts';

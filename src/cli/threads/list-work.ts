@@ -4,11 +4,11 @@ import { specimenLog, type SpecimenLog } from '../../documents/specimens/log.ts'
 import type { NoteFacts } from '../../followup/caseload.ts';
 import { scheduleOf } from '../../followup/schedule.ts';
 import type { IsoDate } from '../../note/values/values.ts';
-import type { Arguments } from '../arguments.ts';
-import type { Console } from '../console.ts';
-import { factsIn } from '../facts.ts';
-import { loadFrom, readEach, tablesFor } from '../notes.ts';
-import { Practices } from '../practices.ts';
+import type { Arguments } from '../options/arguments.ts';
+import type { Console } from '../terminal/console.ts';
+import { factsIn } from '../notes/facts.ts';
+import { loadFrom, readEach, tablesFor } from '../notes/notes.ts';
+import { Practices } from '../notes/practices.ts';
 import { Pool, portions, threadsFor } from './pool.ts';
 import type { Work } from './work.ts';
 

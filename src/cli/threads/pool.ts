@@ -1,8 +1,8 @@
 import type { Worker } from 'node:worker_threads';
-import { UsageError, type Arguments } from '../arguments.ts';
-import type { Console } from '../console.ts';
-import { isInput } from '../files.ts';
-import type { Option } from '../options.ts';
+import { UsageError, type Arguments } from '../options/arguments.ts';
+import type { Console } from '../terminal/console.ts';
+import { isInput } from '../notes/files.ts';
+import type { Option } from '../options/options.ts';
 import type { Answered, Asked, Work } from './work.ts';
 
 export const threadsOption: Option = {

@@ -1,4 +1,4 @@
-import type { Console } from '../console.ts';
+import type { Console } from '../terminal/console.ts';
 
 /** Something that is done with some notes, in any thread: it takes and returns plain data. */
 export interface Work<Job, Outcome> {

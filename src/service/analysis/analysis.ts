@@ -1,5 +1,5 @@
 import { check, checkPractice } from '../../checks/index.ts';
-import type { Context, Judgement } from '../../checks/run.ts';
+import type { Context, Judgement } from '../../checks/running/run.ts';
 import type { Note } from '../../note/generated/types.ts';
 import { noteIndex, practiceIndex, readNote, readPractice, type Source } from '../../note/read.ts';
 import type { KeyIndex } from '../../note/tree/shape.ts';

@@ -1,6 +1,6 @@
 import { familyOf } from '../../checks/danger.ts';
 import { checkOf } from '../../checks/index.ts';
-import { lacking } from '../../checks/missing-part.ts';
+import { lacking } from '../../checks/running/missing-part.ts';
 import type { Finding } from '../../note/tree/finding.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import type { Analysis } from '../analysis/analysis.ts';

@@ -1,5 +1,5 @@
 import { check } from '../../checks/index.ts';
-import type { Judgement } from '../../checks/run.ts';
+import type { Judgement } from '../../checks/running/run.ts';
 import type { Injection, Note, PracticeProduct, Procedure } from '../../note/generated/types.ts';
 import { readNote, readPractice, type Source } from '../../note/read.ts';
 import type { Range } from '../../note/tree/tree.ts';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { catalogue } from '../../../src/checks/index.ts';
-import { runChecks } from '../../../src/checks/run.ts';
+import { runChecks } from '../../../src/checks/running/run.ts';
 import { readNote } from '../../../src/note/read.ts';
 import { referenceTables } from '../../../src/practice/tables.ts';
 import { flags, silent } from '../tester.ts';

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { cpSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { installExtension, scratch, startServer } from '../../../src/build/host-server.mjs';
+import { installExtension, scratch, startServer } from '../../../src/build/host/host-server.mjs';
 import { pack } from '../../../src/build/package.mjs';
 import { root } from '../../../src/build/setup.mjs';
 import { openWindow } from '../window.mjs';
