@@ -4,6 +4,7 @@ import { plainWord } from '../note/words/word-table.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { HemostasisRow, Stops } from '../reference/hemostasis.ts';
 import { usedIn } from './patient-texts.ts';
+import { shared } from './shared.ts';
 import { rowsIn } from './words.ts';
 
 /** A word of a procedure that says that current, heat or one of both was used. */
@@ -51,7 +52,7 @@ export interface Current {
 }
 
 /** Every word of a note that says that current may have passed through the patient, at the visit or later. */
-export function currentsOf(note: Note, tables: Tables): readonly Current[] {
+export const currentsOf = shared(({ note, tables }): readonly Current[] => {
   const found: Current[] = [];
   for (const procedure of note.procedures ?? []) {
     const before = found.length;
@@ -66,7 +67,7 @@ export function currentsOf(note: Note, tables: Tables): readonly Current[] {
     if (energy !== undefined) found.push({ procedure: concernedBy(event, note), energy });
   }
   return found;
-}
+});
 
 /** The first word of free texts that tells of current that was used. */
 function toldIn(leaves: readonly (Leaf<string> | undefined)[], { hemostasis }: Tables): Energy | undefined {

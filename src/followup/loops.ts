@@ -1,5 +1,6 @@
 import { readDate } from '../note/values/dates.ts';
 import type { Attempt, Note, Result, Specimen, Told } from '../note/generated/types.ts';
+import { once } from '../note/text/once.ts';
 import type { Leaf } from '../note/tree/leaf.ts';
 import type { Tables } from '../practice/tables.ts';
 import { dayNotSaid, type Day } from './due.ts';
@@ -40,6 +41,16 @@ const notDone = /^(?:no|not|n|false|pending|open|planned|not yet)\b/i;
 
 /** What became of each result that came, in the order of the note. A result without a word in it has not come. */
 export function loopsOf(specimen: Specimen, tables: Tables, note: Note): readonly Loop[] {
+  const known = readings(tables);
+  let loops = known.get(specimen);
+  if (loops === undefined) known.set(specimen, (loops = readLoops(specimen, tables, note)));
+  return loops;
+}
+
+/** Several checks and documents ask for the loops of one specimen, which belongs to one note. */
+const readings = once<Tables, WeakMap<Specimen, readonly Loop[]>>(() => new WeakMap());
+
+function readLoops(specimen: Specimen, tables: Tables, note: Note): readonly Loop[] {
   const loops: Loop[] = [];
   for (const result of specimen.results ?? []) {
     const received = arrivalOf(result);

@@ -144,10 +144,8 @@ export const check: Check = {
   },
   find(subject) {
     const found: Report[] = [];
-    const devices = devicesOf(subject);
-    if (devices.length === 0) return found;
-    for (const { procedure, energy } of currentsOf(subject.note, subject.tables)) {
-      const verdicts = devices
+    for (const { procedure, energy } of currentsOf(subject)) {
+      const verdicts = devicesOf(subject)
         .map((device) => verdictOn(device, procedure, subject))
         .filter((one) => one !== undefined)
         .sort((a, b) => byGravity(a.severity, b.severity));

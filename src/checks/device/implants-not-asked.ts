@@ -26,7 +26,7 @@ export const check: Check = {
     const unknown = implants?.find(({ kind }) => rowsIn(tables.implants, kind)[0]?.concern === 'unknown');
     if (unknown === undefined && patient !== undefined && !isAbsent(subject, patient, 'implants'))
       return found;
-    for (const { energy } of currentsOf(note, tables)) {
+    for (const { energy } of currentsOf(subject)) {
       const related =
         unknown === undefined ? [] : [{ start: unknown.start, end: unknown.end, form: 'implants', args: {} }];
       const form = unknown === undefined ? 'main' : 'unknown';

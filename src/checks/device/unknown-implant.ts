@@ -16,12 +16,11 @@ export const check: Check = {
   },
   find(subject) {
     const found: Report[] = [];
-    const { note, tables } = subject;
-    const unknown = (note.patient?.implants ?? []).flatMap((implant) =>
+    const unknown = (subject.note.patient?.implants ?? []).flatMap((implant) =>
       implant.kind !== undefined && isUnknown(implant, subject) ? [implant.kind] : [],
     );
     if (unknown.length === 0) return found;
-    for (const { energy } of currentsOf(note, tables)) {
+    for (const { energy } of currentsOf(subject)) {
       const { start, end, text } = energy.leaf;
       const related = [{ start, end, form: 'current', args: {} }];
       for (const leaf of unknown) found.push({ at: leaf, args: { implant: leaf.text, word: text }, related });

@@ -1,3 +1,4 @@
+import { remembered } from '../../note/text/remembered.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import { plainWord } from '../../note/words/word-table.ts';
 import type { Tables } from '../../practice/tables.ts';
@@ -21,7 +22,12 @@ const plainSides = (text: string): string =>
   text.replace(/\b([LR]t?)\.(?=\s)/g, '$1 ').replace(/\(([LR])\)/g, ' $1 ');
 
 /** The parts of a report at whose ends one place or statement ends. */
-export function segmentsIn(text: string, from = 0, to = text.length): readonly Segment[] {
+export const segmentsIn = (text: string, from = 0, to = text.length): readonly Segment[] =>
+  from === 0 && to === text.length ? segmentsOf(text) : segmentsBetween(text, from, to);
+
+const segmentsOf = remembered((text) => segmentsBetween(text, 0, text.length));
+
+function segmentsBetween(text: string, from: number, to: number): readonly Segment[] {
   const plain = plainSides(text);
   const segments: Segment[] = [];
   for (const { 0: typed, index } of plain
@@ -48,11 +54,15 @@ const bare = new RegExp(
   'g',
 );
 
+/** What may be a label in a report, after a word such as "specimen" and at the beginning of a part. */
+const marksIn = remembered((text) => ({ named: [...text.matchAll(named)], bare: [...text.matchAll(bare)] }));
+
 /** The labels that a report names as laboratories do: `B. Left ear`, `Specimen B:`, `B) skin, right cheek`, `#2`. */
 export function labelsIn(text: string, known: ReadonlySet<string>, tables: Tables): readonly NamedLabel[] {
   const found: NamedLabel[] = [];
-  for (const match of text.matchAll(named)) add(found, match, match[1]!, known, () => true);
-  for (const match of text.matchAll(bare)) {
+  const marks = marksIn(text);
+  for (const match of marks.named) add(found, match, match[1]!, known, () => true);
+  for (const match of marks.bare) {
     const label = (match[1] ?? match[2] ?? match[3])!;
     const after = match.index + match[0].length;
     add(found, match, label, known, () => beginsPart(label, text.slice(after), known, tables));

@@ -1,9 +1,12 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Procedure } from '../../note/generated/types.ts';
+import { once } from '../../note/text/once.ts';
+import { remembered } from '../../note/text/remembered.ts';
 import { phrasesOf, type Mention } from '../../note/words/phrases.ts';
 import { within, type Range } from '../../note/tree/tree.ts';
+import type { Tables } from '../../practice/tables.ts';
 import type { DiagnosisRow, SampleNeed } from '../../reference/diagnoses.ts';
-import { readMentions } from '../../note/words/mentions/read.ts';
+import { mayTellOfAnother, readMentions } from '../../note/words/mentions/read.ts';
 import type { Check, Subject } from '../check.ts';
 import { diseaseNames } from '../lookups.ts';
 import { shared } from '../shared.ts';
@@ -74,11 +77,18 @@ const isSuspected = (text: string, mention: Mention<DiagnosisRow>, subject: Subj
   !isPast(text, mention, subject) &&
   !isOfAnother(text, mention, subject);
 
+/** Where a question names the disease of another person. */
+const othersIn = once((tables: Tables) =>
+  remembered((text) => {
+    const lookup = diseaseNames(tables);
+    if (!mayTellOfAnother(text, lookup)) return [];
+    return readMentions(text, lookup).filter(({ why }) => why === 'other person');
+  }),
+);
+
 /** Whether a question tells of another person: "mother had melanoma". */
 const isOfAnother = (text: string, { from, to }: Mention<DiagnosisRow>, { tables }: Subject): boolean =>
-  readMentions(text, diseaseNames(tables)).some(
-    (one) => one.from < to && one.to > from && one.why === 'other person',
-  );
+  othersIn(tables)(text).some((one) => one.from < to && one.to > from);
 
 /** What a check finds in a procedure whose question suspects a disease; undefined where nothing is wrong. */
 export type Judge = (procedure: Procedure, subject: Subject) => Report | undefined;

@@ -1,4 +1,5 @@
 import type { WordRow } from '../../reference/types.ts';
+import { remembered } from '../text/remembered.ts';
 import type { Leaf } from '../tree/leaf.ts';
 import { asMeant, rowMeant } from './as-meant.ts';
 import { phrasesOf } from './phrases.ts';
@@ -124,7 +125,7 @@ function answersIn<Row extends WordRow>(
   });
 }
 
-const known = new WeakMap<object, WeakMap<object, readonly WordRow[]>>();
+const readings = new WeakMap<object, (text: string) => readonly WordRow[]>();
 
 /**
  * The rows that a word of the trade names: itself, or what a longer text says without denying it. Of "petrolatum, gauze
@@ -135,17 +136,12 @@ export function rowsIn<Row extends WordRow>(
   leaf: Leaf<string> | undefined,
 ): readonly Row[] {
   const text = leaf?.value;
-  if (text === undefined || leaf === undefined) return [];
+  if (text === undefined) return [];
   const row = table.find(text);
   if (row !== undefined) return [row];
-  let own = known.get(table) as WeakMap<object, readonly Row[]> | undefined;
-  if (own === undefined) known.set(table, (own = new WeakMap()));
-  let rows = own.get(leaf);
-  if (rows === undefined) {
-    rows = rowsMeant(table, text);
-    own.set(leaf, rows);
-  }
-  return rows;
+  let reading = readings.get(table) as ((text: string) => readonly Row[]) | undefined;
+  if (reading === undefined) readings.set(table, (reading = remembered((one) => rowsMeant(table, one))));
+  return reading(text);
 }
 
 /** The rows that a text names and does not deny, its words read as what they are surely slips of. */

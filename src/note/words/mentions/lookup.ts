@@ -1,5 +1,5 @@
 import type { WordRow } from '../../../reference/types.ts';
-import { added, begins, longest, type Match, type Phrases } from '../phrase-index.ts';
+import { added, longest, type Match, type Phrases } from '../phrase-index.ts';
 import type { Token } from '../phrase-tokens.ts';
 import { wordsRead } from '../word-table.ts';
 import { cuesOf, add, role, type CueIndex } from './cue-index.ts';
@@ -39,9 +39,9 @@ export class Lookup<Row extends WordRow> {
     for (const row of kin) for (const word of wordsRead(row)) added(this.kin, word, true);
   }
 
-  /** Whether a name may begin at one of the tokens. */
+  /** Whether a name is at one of the tokens. */
   isNamedIn(tokens: readonly Token[]): boolean {
-    for (const { text } of tokens) if (begins(this.terms, text)) return true;
+    for (let at = 0; at < tokens.length; at++) if (this.termAt(tokens, at) !== undefined) return true;
     return false;
   }
 

@@ -1,7 +1,7 @@
 import type { WordRow } from '../../../reference/types.ts';
 import { tokensOf, type Token } from '../phrase-tokens.ts';
 import { clausesOf, hasRole, rolesOf, type Clause } from './clauses.ts';
-import { role, turns, type Roles } from './cue-index.ts';
+import { cueAt, role, turns, type Roles } from './cue-index.ts';
 import { governedIn, type Denial, type Governed } from './governed.ts';
 import type { Lookup } from './lookup.ts';
 import { allPartsOf, partsOf, type Part } from './parts.ts';
@@ -48,6 +48,14 @@ export function readMentions<Row extends WordRow>(
 /** The words and marks of a text, taken apart once for several lookups. */
 export const wordsOf = (text: string): readonly Token[] =>
   tokensOf(text.includes('’') ? text.replaceAll('’', "'") : text);
+
+/** Whether a word of a text may tell of another person. Most texts have none, and need not be read for it. */
+export function mayTellOfAnother<Row extends WordRow>(text: string, { cues }: Lookup<Row>): boolean {
+  const tokens = wordsOf(text);
+  return tokens.some(
+    (_, at) => ((cueAt(cues, tokens, at)?.value ?? 0) & (role.family | role.relative)) !== 0,
+  );
+}
 
 /** Whether a text denies all that it names, known or not: "no device of any kind", "flux capacitor removed". */
 export function isAllDenied<Row extends WordRow>(text: string, lookup: Lookup<Row>): boolean {
