@@ -989,6 +989,23 @@ export const allergens: readonly AllergenRow[] = [
     },
   ),
 
+  // Chitosan is made of their shells; povidone-iodine and contrast medium do not cross with them.
+  substance('shellfish', [
+    'shell fish',
+    'seafood',
+    'crustaceans',
+    'crustacean',
+    'shrimp',
+    'shrimps',
+    'prawn',
+    'prawns',
+    'crab',
+    'crabs',
+    'lobster',
+    'crayfish',
+    'chitin',
+  ]),
+  substance('chitosan', ['chitosan dressing', 'chitosan powder', 'chitosan gauze', 'chitosan pad']),
   ...irrelevantAllergens.map((name): AllergenRow => ({ name, synonyms: [], kind: 'irrelevant' })),
 ];
 

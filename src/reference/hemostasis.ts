@@ -594,8 +594,11 @@ export const hemostasis = marked<HemostasisRow>(meaning, [
   { name: 'alginate', synonyms: ['calcium alginate', 'alginate dressing'], stops: 'material' },
   {
     name: 'chitosan',
+    source: 'chitosan-shellfish-2011',
+    mark: 'Q',
     synonyms: ['chitosan dressing', 'chitosan powder', 'chitosan gauze', 'chitosan pad'],
     stops: 'material',
+    contains: ['chitosan'],
     mayContain: ['shellfish'],
   },
   {

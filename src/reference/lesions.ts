@@ -2,7 +2,7 @@ import type { WordRow } from './types.ts';
 
 /** What the description of a lesion says about its surface. */
 export interface LesionRow extends WordRow {
-  readonly says: 'flat' | 'raised' | 'worn';
+  readonly says: 'flat' | 'raised' | 'worn' | 'open';
 }
 
 const row = (says: LesionRow['says'], name: string, ...synonyms: readonly string[]): LesionRow => ({
@@ -11,7 +11,7 @@ const row = (says: LesionRow['says'], name: string, ...synonyms: readonly string
   says,
 });
 
-/** Words of a lesion's description: flat ones, ones that stand up from the skin, and what was scratched or is fading. */
+/** Words of a lesion's description: flat ones, ones that stand up from the skin, and what was scratched or is fading, and what is open. */
 export const lesions: readonly LesionRow[] = [
   row('flat', 'macule', 'macular'),
   row('flat', 'patch'),
@@ -25,5 +25,7 @@ export const lesions: readonly LesionRow[] = [
   row('raised', 'wart', 'verruca', 'flat wart', 'verrucous', 'condyloma', 'cutaneous horn', 'horn'),
   row('worn', 'excoriated', 'excoriation', 'scratched', 'scratch mark', 'picked'),
   row('worn', 'eroded', 'erosion', 'ruptured', 'ruptured blister', 'superinfected', 'secondarily infected'),
+  row('open', 'ulcer', 'ulcerated', 'ulceration', 'ulcerating', 'ulcerative', 'ulcers'),
+  row('open', 'open wound', 'open sore', 'wound', 'laceration', 'denuded', 'raw surface'),
   row('worn', 'fading', 'resolving', 'involuting', 'old lesion', 'healing lesion'),
 ];

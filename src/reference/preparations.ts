@@ -1,18 +1,27 @@
 import { marked, meaning } from './marked.ts';
 import type { Sourced, WordRow } from './types.ts';
 
+export type KeptFrom = 'eye' | 'ear canal' | 'mouth' | 'genital' | 'wound';
+
 export interface PreparationRow extends WordRow, Sourced {
   /** Whether it holds enough alcohol to burn until it is dry. */
   readonly flammable?: boolean;
   readonly contains?: readonly string[];
   readonly mayContain?: readonly string[];
-  /** Whether its label keeps it out of eyes and ears. */
-  readonly keepFromEyesAndEars?: boolean;
+  /** Where its label does not want it: `wound` is an open one, `genital` the skin there. */
+  readonly keptFrom?: readonly KeptFrom[];
+  /** Under this age the label asks for care: it may burn the skin. */
+  readonly careBelowMonths?: number;
 }
 
 const alcohol = { source: 'alcohol-label', mark: 'Q' } as const;
 const chlorhexidine = { source: 'chlorhexidine-label', mark: 'Q' } as const;
 const chlorhexidineInAlcohol = { source: 'chlorhexidine-alcohol-label', mark: 'Q' } as const;
+/** Of the substance: the label in alcohol names no genital skin, and that without names none but superficial wounds. */
+const chlorhexidineCare = {
+  keptFrom: ['eye', 'ear canal', 'mouth', 'genital', 'wound'],
+  careBelowMonths: 2,
+} as const;
 
 export const preparations = marked<PreparationRow>(meaning, [
   { name: 'none', synonyms: ['not prepared', 'no preparation', 'no prep', 'not prepped', 'unprepped'] },
@@ -104,7 +113,7 @@ export const preparations = marked<PreparationRow>(meaning, [
       'chlorhexidine skin cleanser',
     ],
     contains: ['chlorhexidine'],
-    keepFromEyesAndEars: true,
+    ...chlorhexidineCare,
   },
   {
     name: 'chlorhexidine in alcohol',
@@ -147,7 +156,7 @@ export const preparations = marked<PreparationRow>(meaning, [
     ],
     flammable: true,
     contains: ['chlorhexidine', 'alcohol'],
-    keepFromEyesAndEars: true,
+    ...chlorhexidineCare,
   },
   {
     name: 'povidone-iodine',

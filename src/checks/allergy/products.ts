@@ -123,8 +123,8 @@ const rows: readonly Row[] = [
   {
     code: 'allergy/hemostatic',
     title: 'Something to stop bleeding to which the patient is allergic',
-    why: 'What is pressed into a wound reacts longer than what is wiped over skin.',
-    sources: [format],
+    why: 'What is pressed into a wound reacts longer than what is wiped over skin. Chitosan is made of the shells of shrimp or crab: ten patients allergic to shellfish tolerated one dressing of it, so that it is asked about and no error.',
+    sources: [{ source: 'chitosan-shellfish-2011', mark: 'Q' }, format],
     things: ({ hemostasis }, tables) => each(hemostasis, tables.hemostasis),
     later: ({ hemostasis }) => hemostasis,
   },

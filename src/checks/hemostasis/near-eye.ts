@@ -15,8 +15,9 @@ function nearSense(procedure: Procedure, base: SiteRow, { tables }: Subject): re
       found.push({ at: leaf, form: 'chemical', args: { word: leaf.text, site }, related, rests });
   }
   const form = base.nearEye ? 'eye' : 'ear';
+  const place = base.nearEye ? 'eye' : 'ear canal';
   for (const leaf of procedure.preparation ?? []) {
-    const rests = rowsIn(tables.preparations, leaf).find((row) => row.keepFromEyesAndEars === true);
+    const rests = rowsIn(tables.preparations, leaf).find(({ keptFrom }) => keptFrom?.includes(place));
     if (rests !== undefined) found.push({ at: leaf, form, args: { word: leaf.text, site }, related, rests });
   }
   return found;

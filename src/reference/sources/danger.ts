@@ -28,12 +28,15 @@ export const dangerSources = {
   'benzoin-2003':
     'Compound tincture of benzoin: a common contact allergen?, Australas J Dermatol 2003;44:180-184: cross-reactions with colophony, balsam of Peru and fragrance',
   'chlorhexidine-alcohol-label':
-    'US drug facts label, chlorhexidine gluconate 2% in isopropyl alcohol 70%: flammable, not with electrocautery; severe allergic reactions',
-  'chlorhexidine-label': 'US drug facts label, chlorhexidine gluconate: keep out of eyes, ears and mouth',
+    'US drug facts label, chlorhexidine gluconate 2% in isopropyl alcohol 70%: flammable, not with electrocautery; severe allergic reactions; not on open wounds; out of eyes, ears and mouth; care under 2 months (DailyMed 0587e96b)',
+  'chlorhexidine-label':
+    'US drug facts label, chlorhexidine gluconate 4%: out of eyes, ears and mouth, not in the genital area or against the meninges, no wounds but superficial ones, care under 2 months (DailyMed a0b7180a)',
   'us-label-triple-antibiotic':
     'US drug facts labels, triple antibiotic ointment, active ingredients: bacitracin zinc, neomycin, polymyxin B (DailyMed edff4443)',
+  'chitosan-shellfish-2011':
+    'Waibel KH et al., Mil Med 2011;176:1153-1156 (abstract): chitosan is made of shrimp shells; ten patients allergic to shellfish tolerated one dressing of it',
   'us-label-silver-sulfadiazine':
-    'US prescribing information, silver sulfadiazine cream 1%, contraindications: not near term, in premature infants or under 2 months; away from the eye',
+    'US prescribing information, silver sulfadiazine cream 1%, contraindications and precautions: not near term, in premature infants or under 2 months; away from the eye (DailyMed 828d5862 and another copy)',
   'latex-products':
     'Premier Safety Institute, Products containing latex: elastic bandages, tourniquets, adhesive tape',
   'steel-sutures':
