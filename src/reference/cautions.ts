@@ -553,6 +553,11 @@ export const cautions: readonly CautionRow[] = [
     { epinephrine: small },
     'chlorpromazine, promethazine, prochlorperazine, perphenazine, fluphenazine, thioridazine, phenothiazine, cocaine',
   ),
+  // Which beta blocker is not said: it may be one that is not selective.
+  ...medicines(
+    { epinephrine: { from: 'cardiac', source: 'beta-blocker-interactions', mark: 'Q' } },
+    'beta blocker|beta blockers|beta-blocker|beta-blockers',
+  ),
   ...medicines(
     { tolerance: { source: 'lidocaine-maximum-2021', mark: 'Q' } },
     'cimetidine, itraconazole, erythromycin',
@@ -561,16 +566,16 @@ export const cautions: readonly CautionRow[] = [
     oxidant('us-label-methemoglobin-drugs'),
     'dapsone, sulfamethoxazole, trimethoprim-sulfamethoxazole|co-trimoxazole|TMP-SMX|TMP/SMX|SMX-TMP|SMX/TMP|sulfamethoxazole-trimethoprim|trimethoprim/sulfamethoxazole, sulfadiazine, sulfonamide|sulfonamides|sulfa drug, ' +
       'nitrofurantoin, aminosalicylic acid|para-aminosalicylic acid, chloroquine, primaquine, quinine, nitric oxide, ' +
-      'nitroglycerin|nitroglycerine|nitro|NTG, glyceryl trinitrate, nitroprusside, nitrous oxide, cyclophosphamide, flutamide, hydroxyurea, ' +
+      'nitroglycerin|nitroglycerine|nitro|NTG|nitropaste, glyceryl trinitrate, nitroprusside, nitrous oxide, cyclophosphamide, flutamide, hydroxyurea|hydroxycarbamide, ' +
       'ifosfamide, rasburicase',
   ),
   ...medicines(
     oxidant('methemoglobin-drugs-australia'),
-    'isosorbide dinitrate, isosorbide mononitrate, amyl nitrite, nitrate',
+    'isosorbide dinitrate|isosorbide|ISDN, isosorbide mononitrate|ISMN, amyl nitrite, nitrate',
   ),
   ...medicines(
     oxidant('methemoglobin-drugs-ers'),
-    'phenytoin, valproate, sodium valproate, valproic acid, sulfasalazine, phenazopyridine',
+    'phenytoin|fosphenytoin, valproate|divalproex|divalproex sodium, sodium valproate, valproic acid, sulfasalazine, phenazopyridine',
   ),
   ...medicines(oxidant('us-label-cream-methemoglobin-drugs'), 'phenobarbital'),
   ...medicines(oxidant('us-label-cream-methemoglobin-drugs', 'everyday'), 'acetaminophen|paracetamol'),

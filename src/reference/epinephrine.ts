@@ -170,6 +170,8 @@ export const cardiacConditions = [
       'WPW',
       'Wolff-Parkinson-White',
       'Brugada syndrome',
+      'Brugada',
+      'Brugada pattern',
       'cardiac arrest',
       'sudden cardiac arrest',
       'HOCM',

@@ -95,7 +95,7 @@ export const otherMedicines: readonly WordRow[] = rowsOf(`
   esmolol
   acebutolol
   betaxolol
-  beta blocker|BB|beta blockers|cardioselective beta blocker
+  cardioselective beta blocker|BB|selective beta blocker|beta-1 selective blocker
   lisinopril
   enalapril
   ramipril

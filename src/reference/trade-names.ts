@@ -163,12 +163,21 @@ const remembered = namesOf(
   phenytoin|Dilantin
   valproate|Depakote|Depakene
   nitroglycerin|Nitrostat
-  amiodarone|Pacerone
+  amiodarone|Pacerone|Cordarone
   dronedarone|Multaq
   dofetilide|Tikosyn
   propafenone|Rythmol
   isosorbide mononitrate|Imdur
   isosorbide dinitrate|Isordil
+  linezolid|Zyvox
+  methylergonovine|Methergine
+  dapsone|Aczone
+  cyclophosphamide|Cytoxan
+  ifosfamide|Ifex
+  hydroxyurea|Hydrea|Droxia
+  rasburicase|Elitek
+  flecainide|Tambocor
+  disopyramide|Norpace
   prednisone|Deltasone|Rayos
   methylprednisolone|Medrol
   dexamethasone|Decadron

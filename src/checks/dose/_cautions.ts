@@ -20,10 +20,13 @@ const onlyAlone: ReadonlySet<string> = new Set(['expecting']);
 
 const onTheSkinOnly = /\b(?:topical|cream|ointment|lotion|gel|drops|eye|ophthalmic|gtts?)\b/i;
 
+/** What is put on the skin and reaches the blood all the same: its ointment is for the heart, and its gel has caused methemoglobinemia. */
+const throughTheSkin: ReadonlySet<string> = new Set(['nitroglycerin', 'dapsone']);
+
 /** Whether the words between commas about a medicine say that it is put on the skin or into the eyes. */
 function isOnTheSkin({ row, leaf, from, to }: Told<CautionRow>): boolean {
   const text = leaf.value ?? '';
-  if (row.kind !== 'medicine' || !onTheSkinOnly.test(text)) return false;
+  if (row.kind !== 'medicine' || throughTheSkin.has(row.name) || !onTheSkinOnly.test(text)) return false;
   const start = Math.max(...[',', ';', '.', '('].map((mark) => text.lastIndexOf(mark, from - 1))) + 1;
   const rest = text.slice(to).search(/[,;.()]/);
   return onTheSkinOnly.test(text.slice(start, rest < 0 ? text.length : to + rest));

@@ -88,6 +88,7 @@ export const check: Check = {
   sources: [
     { source: 'us-label-methemoglobin', mark: 'Q' },
     { source: 'us-label-methemoglobin-drugs', mark: 'Q' },
+    { source: 'us-label-dapsone-gel', mark: 'Q' },
     { source: 'us-label-cream-methemoglobin-drugs', mark: 'Q' },
     { source: 'us-label-prilocaine-methemoglobin', mark: 'Q' },
     { source: 'fda-benzocaine-2018', mark: 'Q' },

@@ -78,6 +78,8 @@ export const doseSources = {
     'US prescribing information, lidocaine ointment 5%, drug interactions, table of drugs associated with methemoglobinemia',
   'us-label-cream-methemoglobin-drugs':
     'US prescribing information, lidocaine 2.5% and prilocaine 2.5% cream, warnings: drugs associated with methemoglobinemia',
+  'us-label-dapsone-gel':
+    'US prescribing information, dapsone gel 5%, section 5.1: methemoglobinemia with hospitalization, more so with other medicines that cause it',
   'methemoglobin-drugs-restated':
     'Table of drugs associated with methemoglobinemia of the US labels of local anesthetics, as restated by a drug reference',
   'us-label-cream-antiarrhythmics':

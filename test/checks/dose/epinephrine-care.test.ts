@@ -27,6 +27,25 @@ describe('dose/epinephrine-care', () => {
       silent(code, note([withEpinephrine('1 mL')], patient));
     });
 
+  it('knows the medicines of the labels as clinics write them, and not their neighbors', () => {
+    const avoided =
+      'propranolol ER 80 mg|carvedilol 6.25 BID|labetalol|pindolol|nonselective beta blocker|nortriptyline 25 qhs|imipramine|desipramine|clomipramine|doxepin 25 mg|trimipramine|protriptyline|amoxapine|TCA|tricyclics|phenelzine 15 TID|tranylcypromine|isocarboxazid|selegiline patch|rasagiline|safinamide|moclobemide|linezolid 600|MAOI|MAO inhibitor|methylergonovine|ergonovine';
+    for (const one of avoided.split('|'))
+      flags(code, note([marked('3 mL')], person(`medications: [${one}]`)), { severity: 'warning' });
+    const harmless =
+      'metoprolol succinate|atenolol 50|bisoprolol|nebivolol|sertraline|trazodone|bupropion|mirtazapine|cyclobenzaprine|amlodipine|sumatriptan|oxycodone|levothyroxine|tamsulosin|hydroxyzine|duloxetine';
+    for (const one of harmless.split('|'))
+      silent(code, note([withEpinephrine('6 mL')], person(`medications: [${one}]`)));
+  });
+
+  it('asks about a beta blocker of which nobody says which, from more than 40 µg on', () => {
+    for (const word of ['beta blocker', 'beta-blockers', 'on a beta blocker']) {
+      flags(code, note([marked('4.1 mL')], person(`medications: [${word}]`)), { severity: 'information' });
+      silent(code, note([withEpinephrine('4 mL')], person(`medications: [${word}]`)));
+    }
+    silent(code, note([withEpinephrine('6 mL')], person('medications: [cardioselective beta blocker]')));
+  });
+
   it('with uncontrolled hypertension: a warning from more than a trace on', () => {
     const patient = person('conditions: [uncontrolled hypertension]');
     flags(code, note([marked('1.1 mL')], patient), { severity: 'warning' });

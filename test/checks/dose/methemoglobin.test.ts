@@ -31,6 +31,18 @@ describe('dose/methemoglobin', () => {
     );
   });
 
+  it('knows the medicines of the labels as clinics write them, and not their neighbors', () => {
+    const plain = 'agent: ⟦lidocaine⟧, concentration: 1%, volume: 1 mL';
+    const said =
+      'dapsone gel|dapsone 50 mg daily|nitroglycerin ointment|nitropaste|nitro patch|NTG SL prn|isosorbide|ISMN 30 mg|nitroprusside|inhaled nitric oxide|TMP-SMX DS|SMX-TMP|co-trimoxazole|sulfadiazine|sulfasalazine|nitrofurantoin 100 mg BID|primaquine|chloroquine|quinine|phenobarbital|phenytoin|fosphenytoin|divalproex ER|valproic acid|sodium valproate|cyclophosphamide|flutamide|hydroxyurea|hydroxycarbamide|ifosfamide|rasburicase|para-aminosalicylic acid|phenazopyridine';
+    for (const one of said.split('|'))
+      flags(code, note([plain], person(`medications: [${one}]`)), { severity: 'information' });
+    const harmless =
+      'hydroxychloroquine|glipizide|sulindac|sulfonylurea|trimethoprim|gabapentin|carbamazepine|levetiracetam|nitazoxanide|silver sulfadiazine cream|isotretinoin|quinapril|rifampin|methotrexate|azathioprine|ibuprofen|acetaminophen|metoclopramide';
+    for (const one of harmless.split('|'))
+      silent(code, note([plain.replace(/[⟦⟧]/g, '')], person(`medications: [${one}]`)));
+  });
+
   it('tells of every local anesthetic under 6 months', () => {
     const of = (months: number): string =>
       note(
