@@ -70,7 +70,7 @@ const whySteps = ({ why }: DoseJudgement): readonly Step[] =>
 /** What other notes of the day add, or that nobody looked at them. */
 function otherSteps({ given, others }: DoseJudgement): readonly Step[] {
   if (others === undefined)
-    return given.length === 0 ? [] : [{ text: 'Other notes of this patient and day were not looked at' }];
+    return given.length === 0 ? [] : [{ text: 'Other notes of this patient and day were not checked' }];
   return others.given.map((one) => ({
     text: `Another note of that day, ${productText(one)}: ${formatNumber(one.ml)} mL = ${mgText(one.mg)} mg`,
   }));
@@ -107,7 +107,7 @@ function givenSteps(one: Given, tables: Tables): readonly Step[] {
 function agentSteps(dose: AgentDose, facts: Facts, tables: Tables): readonly Step[] {
   const name = kindText(dose.agent, dose.epinephrine);
   const share =
-    dose.limitMg === Infinity ? 'no cap to hold it against' : `${percentText(dose.fraction)}% of the limit`;
+    dose.limitMg === Infinity ? 'no cap to compare it with' : `${percentText(dose.fraction)}% of the limit`;
   return [
     ...limitSteps(name, dose, facts, tables.authority),
     { text: `${name}: ${mgText(dose.mg)} mg, ${share}` },

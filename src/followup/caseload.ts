@@ -291,7 +291,7 @@ function sameLabelsOf(notes: readonly Known[], nameOf: (path: string) => string)
         [...paths].filter((other) => other !== path),
         nameOf,
       );
-      return look(path, facts, spot, `label ${spot.label} of this patient and day stands in ${others} too`);
+      return look(path, facts, spot, `label ${spot.label} of this patient and day is in ${others} too`);
     });
   });
 }

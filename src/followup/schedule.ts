@@ -115,7 +115,7 @@ function procedurePlans(
 function unmentioned({ method, head }: Procedure, place: Place, { methods }: Tables): readonly Plan[] {
   const row = method?.value === undefined ? undefined : methods.find(method.value);
   if (row?.takesTissue !== true) return [];
-  const why = `tissue was taken (${row.name}), and the note says nothing of a specimen`;
+  const why = `tissue was taken (${row.name}), and the note has no specimen`;
   return [{ planned: [], undated: [{ ...place, kind: 'specimen to send', why, at: head }] }];
 }
 

@@ -246,9 +246,9 @@ function stepsOf(
   const others = published.filter(({ from, to }) => from !== usual.from || to !== usual.to);
   const told = factors.map((factor) => ({
     text: own
-      ? `${factor.name} makes the wound hold late; the practice’s own window is used as it is`
+      ? `${factor.name} makes the wound heal late; the practice’s own window is used as it is`
       : lengthens
-        ? `${factor.name} makes the wound hold late`
+        ? `${factor.name} makes the wound heal late`
         : `${factor.name} does not lengthen a window of the face, where late removal leaves tracks`,
     source: factor.source,
   }));

@@ -28,6 +28,6 @@ export function beforeSigning({ text, judgement }: Analysis): BeforeSigning {
     else findings[severity] += 1;
   const rows = [...told]
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || a.start - b.start)
-    .map((finding) => `row ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`);
+    .map((finding) => `line ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`);
   return { pending, findings, rows };
 }

@@ -16,7 +16,7 @@ const words = ({ steps }: DoseJudgement): string => steps.map((step) => step.tex
 describe('dose of a day with other notes', () => {
   it('says that others were not looked at, without judging them', () => {
     const alone = judgeDose(note, referenceTables);
-    assert.match(words(alone), /Other notes of this patient and day were not looked at/);
+    assert.match(words(alone), /Other notes of this patient and day were not checked/);
     assert.equal(alone.judged, true);
   });
 

@@ -111,7 +111,7 @@ describe('a window of the practice', () => {
       assert.doesNotMatch(text, /lengthened|usual/);
   });
 
-  it('says that something makes the wound hold late, and changes nothing', () => {
+  it('says that something makes the wound heal late, and changes nothing', () => {
     const { steps } = sutures(everywhere({ site: 'left shin', practice }));
     assert.ok(steps.some(({ text }) => /below the knee.*practice’s own window is used as it is/.test(text)));
   });

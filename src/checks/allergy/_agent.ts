@@ -5,7 +5,7 @@ import { allergiesOf, entryOf, partsOf, type Allergies, type Named } from './_al
 import { givenAgents, type GivenAgent } from './_given.ts';
 
 export const eased = {
-  intolerance: 'What is told of it was no allergic reaction, but it should be settled first.',
+  intolerance: 'What is described was not an allergic reaction, but it should be settled first.',
   tolerated: 'It is said to have been tolerated since; make sure of it.',
   open: 'Its words leave it open whether that is an allergy: ask, and write what it is.',
   tested: 'A test is said to have been negative; make sure of it.',

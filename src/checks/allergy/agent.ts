@@ -20,11 +20,11 @@ export const check: Check = {
   code: 'allergy/agent',
   severity: 'error',
   title: 'An anesthetic to which the patient is allergic',
-  why: 'A second contact can end in anaphylaxis. An entry whose reaction was no allergy (racing heart, faint), or that says that just this was tolerated or tested negative since, is a warning.',
+  why: 'A second contact can end in anaphylaxis. An entry whose reaction was not an allergy (racing heart, fainting), or that says this drug was tolerated or tested negative since, is a warning.',
   sources: [{ source: 'us-label-amide-contraindication', mark: 'Q' }, format],
   messages: {
     main: '{agent} was given to a patient who is listed as allergic to {allergy}. Use another class or no injection, or correct the list of allergies; if it was given, watch for a reaction.',
-    any: '{agent} was given to a patient who is listed as allergic to {allergy}: no local anesthetic known here is left. Defer, or have the allergy tested first; if it was given, watch for a reaction.',
+    any: '{agent} was given to a patient who is listed as allergic to {allergy}: Wheal knows no local anesthetic that is left. Postpone, or have the allergy tested first; if it was given, watch for a reaction.',
     eased: '{agent} was given to a patient whose list of allergies names {allergy}. {ease}',
     entry,
   },

@@ -114,7 +114,7 @@ export const check: Check = {
   code: 'allergy/injected',
   severity: 'error',
   title: 'An injected drug to which the patient is allergic',
-  why: 'What is injected can not be wiped off, and reaches the blood. A local anesthetic under `injected` is judged as an anesthetic.',
+  why: 'What is injected cannot be wiped off, and reaches the blood. A local anesthetic under `injected` is judged as an anesthetic.',
   sources: [format, { source: 'us-label-triamcinolone', mark: 'Q' }],
   messages: {
     main: '{drug} was injected, and the patient is listed as allergic to {allergy}. If it was given, watch for a reaction and tell the clinician; if not, correct the drug or the list.',

@@ -82,12 +82,12 @@ function notListed(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'allergy/not-listed',
   severity: 'warning',
-  title: 'An allergy that stands elsewhere, and not under allergies',
-  why: 'Only what stands under `allergies` is compared with drugs, preparations, dressings and sutures. An allergy among conditions or remarks protects nobody.',
+  title: 'An allergy written elsewhere and not under allergies',
+  why: 'Only what is under `allergies` is compared with drugs, preparations, dressings and sutures. An allergy among conditions or remarks protects nobody.',
   sources: [format],
   messages: {
-    main: 'An allergy to {word} is told of here, and `allergies` does not have it, so nothing is compared with it. Write it there too.',
-    open: 'An allergy to {word} is left open here, and `allergies` does not have it. Ask, and write it there: what it is, or `??` until it is known.',
+    main: 'An allergy to {word} is mentioned here but is not under `allergies`, so nothing is checked against it. Write it there too.',
+    open: 'A possible allergy to {word} is mentioned here and is not under `allergies`. Ask, and write it there: what it is, or `??` until it is known.',
   },
   unclear: ({ form, args }) =>
     form === 'open' ? { key: 'allergies', name: String(args['word']) } : undefined,

@@ -47,7 +47,7 @@ export const check: Check = {
   code: 'allergy/preservative',
   severity: 'error',
   title: 'A preservative to which the patient is allergic',
-  why: 'Multiple-dose vials hold methylparaben, bacteriostatic saline holds benzyl alcohol. Single-dose vials are made without. Sources differ on whether parabens cross with para-aminobenzoic acid: the check mentions it, and no more.',
+  why: 'Multiple-dose vials contain methylparaben, bacteriostatic saline contains benzyl alcohol. Single-dose vials are made without. Sources differ on whether parabens cross-react with para-aminobenzoic acid, so the check only mentions it.',
   sources: [
     { source: 'us-label-multidose-lidocaine', mark: 'Q' },
     { source: 'handbook-mepivacaine', mark: 'Q' },
@@ -55,13 +55,13 @@ export const check: Check = {
     { source: 'nus-parabens', mark: 'Q' },
   ],
   messages: {
-    main: 'This {agent} holds {preservative}, and the patient is listed as allergic to {allergy}. Use a single-dose vial without preservative.',
+    main: 'This {agent} contains {preservative}, and the patient is listed as allergic to {allergy}. Use a single-dose vial without preservative.',
     always:
-      '{agent} always holds {preservative}, and the patient is listed as allergic to {allergy}. Use an anesthetic from a vial without preservative; plain saline does not numb.',
+      '{agent} always contains {preservative}, and the patient is listed as allergic to {allergy}. Use an anesthetic from a vial without preservative; plain saline does not numb.',
     unsaid:
-      '{agent} from {forms} holds {preservative}, and the patient is listed as allergic to {allergy}. If a vial without preservative is used, write `preservative-free: yes`; otherwise use one.',
+      '{agent} from {forms} contains {preservative}, and the patient is listed as allergic to {allergy}. If a vial without preservative is used, write `preservative-free: yes`; otherwise use one.',
     crossed:
-      '{agent} from {forms} holds {preservative}; whether it crosses with {allergy} is disputed. A vial without preservative settles it: `preservative-free: yes`.',
+      '{agent} from {forms} contains {preservative}; whether it cross-reacts with {allergy} is disputed. A vial without preservative settles it: `preservative-free: yes`.',
     entry,
   },
   alternatives: { readAs: [], forms: ['main'] },

@@ -123,7 +123,7 @@ const rows: readonly Row[] = [
   {
     code: 'allergy/hemostatic',
     title: 'Something to stop bleeding to which the patient is allergic',
-    why: 'What is pressed into a wound reacts longer than what is wiped over skin. Chitosan is made of the shells of shrimp or crab: ten patients allergic to shellfish tolerated one dressing of it, so that it is asked about and no error.',
+    why: 'What is pressed into a wound stays in contact longer than what is wiped over skin. Chitosan is made of the shells of shrimp or crab: ten patients allergic to shellfish tolerated one dressing of it, so that it is asked about and no error.',
     sources: [{ source: 'chitosan-shellfish-2011', mark: 'Q' }, format],
     things: ({ hemostasis }, tables) => each(hemostasis, tables.hemostasis),
     later: ({ hemostasis }) => hemostasis,
@@ -131,7 +131,7 @@ const rows: readonly Row[] = [
   {
     code: 'allergy/preparation',
     title: 'A skin preparation to which the patient is allergic',
-    why: 'Chlorhexidine can cause anaphylaxis from skin alone. Shellfish and contrast media do not cross with povidone-iodine; a bare "iodine" does not say which was meant.',
+    why: 'Chlorhexidine can cause anaphylaxis from skin alone. Shellfish and contrast media do not cross-react with povidone-iodine; a bare "iodine" does not say which was meant.',
     sources: [{ source: 'chlorhexidine-alcohol-label', mark: 'Q' }, format],
     things: ({ preparation }, tables) => each(preparation, tables.preparations),
     later: ({ preparations }) => preparations,
@@ -139,7 +139,7 @@ const rows: readonly Row[] = [
   {
     code: 'allergy/dressing',
     title: 'A dressing or ointment to which the patient is allergic',
-    why: 'Neomycin and bacitracin are among the commonest contact allergens, and people react to both together. Petrolatum heals as well. Reactions to tape are as a rule rashes: a warning.',
+    why: 'Neomycin and bacitracin are among the commonest contact allergens, and people react to both together. Wounds heal as well under petrolatum. Reactions to tape are usually rashes, so they are a warning.',
     sources: [
       { source: 'nacdg-2005', mark: 'Q' },
       { source: 'jama-1996-ointment', mark: 'Q' },
@@ -158,7 +158,7 @@ const rows: readonly Row[] = [
   {
     code: 'allergy/closure',
     title: 'A closure or suture to which the patient is allergic',
-    why: 'A stitch, a staple or glue stays in contact for days or weeks. Tissue glue is ruled out by its text with formaldehyde too, and one in three who react to it react to acrylates.',
+    why: 'A stitch, a staple or glue stays in contact for days or weeks. The text of tissue glue rules it out in formaldehyde allergy too, and one in three people who react to it react to acrylates.',
     sources: [
       { source: 'tissue-glue-reference', mark: 'Q' },
       { source: 'cyanoacrylate-patch-tests', mark: 'Q' },
@@ -202,17 +202,17 @@ const checkOf = ({ things, later, ...row }: Row): Check => ({
   severity: 'error',
   alternatives: { readAs: [] },
   messages: {
-    main: '{product} holds {substance}, and the patient is listed as allergic to {allergy}. Choose another; if it was used, tell the clinician and the patient.',
+    main: '{product} contains {substance}, and the patient is listed as allergic to {allergy}. Choose another; if it was used, tell the clinician and the patient.',
     itself:
       'The patient is listed as allergic to {allergy}: {product}. Choose another; if it was used, tell the clinician and the patient.',
     'itself-eased':
       'The list of allergies names {allergy}: {product}. Ask what happened, and choose another if in doubt.',
     eased:
-      '{product} holds {substance}, and the list of allergies names {allergy}. Ask what happened, and choose another if in doubt.',
-    may: 'Some products called {product} hold {substance}, and the patient is listed as allergic to {allergy}. Read the package, and name the product exactly.',
+      '{product} contains {substance}, and the list of allergies names {allergy}. Ask what happened, and choose another if in doubt.',
+    may: 'Some products called {product} contain {substance}, and the patient is listed as allergic to {allergy}. Read the package, and name the product exactly.',
     crosses:
-      '{product} holds {substance}; people allergic to {allergy} often react to it too. Choose another if in doubt.',
-    akin: '{product} holds {substance}, which is akin to {allergy}; whether who reacts to one reacts to the other was not found in a source. Choose another if in doubt.',
+      '{product} contains {substance}; people allergic to {allergy} often react to it too. Choose another if in doubt.',
+    akin: '{product} contains {substance}, which is related to {allergy}; no source was found on whether people who react to one react to the other. Choose another if in doubt.',
     entry: 'the patient is listed as allergic to {allergy} here',
   },
   find(subject) {

@@ -17,13 +17,13 @@ const namesNothing = (subject: Subject, { at }: Mishap): boolean =>
 export const check: Check = {
   code: 'allergy/reaction-told',
   severity: 'warning',
-  title: 'Signs of an allergic reaction, and nothing said of what was done',
-  why: 'Hives, swelling away from the wound or trouble breathing at the visit may be an allergy that is in no list yet. Silent once the note says what was given or who looked at it; where a substance is named, the check of allergies outside of the list reports it.',
+  title: 'Signs of an allergic reaction, and no record of what was done',
+  why: 'Hives, swelling away from the wound or trouble breathing at the visit may be an allergy that is not listed yet. Nothing is reported once the note says what was given or who examined the patient; where a substance is named, the check of allergies outside the list reports it.',
   sources: [{ source: 'us-label-amide-contraindication', mark: 'Q' }, format],
   messages: {
     main: '`{word}`: a sign of an allergic reaction.',
     reaction:
-      '`{word}` can be an allergic reaction. Write what was done and how it ended, and what the patient had met; once it is known to what, write it under `allergies` too.',
+      '`{word}` can be an allergic reaction. Write what was done, how it ended and what the patient was exposed to; once the cause is known, write it under `allergies` too.',
   },
   find: tellsOf(['reaction'], namesNothing),
 };

@@ -26,7 +26,7 @@ export const check: Check = {
   code: 'allergy/same-class',
   severity: 'warning',
   title: 'An anesthetic of the class to which the patient is allergic',
-  why: 'Labels forbid amides after a reaction to any amide. Esters become para-aminobenzoic acid or, of chloroprocaine, a kin of it; labels forbid them all to who is allergic to it. Hair dye with paraphenylenediamine is of the same group. Quiet where the list of allergies says that the agent was tolerated or tested negative since.',
+  why: 'Labels forbid amides after a reaction to any amide. Esters become para-aminobenzoic acid or, for chloroprocaine, a relative of it; labels forbid them all in patients allergic to it. Hair dye with paraphenylenediamine is of the same group. Nothing is reported where the list of allergies says that the agent was tolerated or tested negative since.',
   sources: [
     { source: 'us-label-amide-contraindication', mark: 'Q' },
     { source: 'wikem-local-anesthetics', mark: 'Q' },
@@ -35,9 +35,9 @@ export const check: Check = {
   ],
   messages: {
     amide:
-      '{agent} is an amide, and so is {allergy}, to which the patient is listed as allergic: labels forbid every amide then. Choose another class, or write under `tolerates` or `tested` what shows that {agent} is in order.',
+      '{agent} is an amide, and so is {allergy}, to which the patient is listed as allergic: labels forbid every amide then. Choose another class, or write under `tolerates` or `tested` what shows that {agent} is safe.',
     ester:
-      '{agent} is an ester: it becomes para-aminobenzoic acid or a kin of it, like what the patient is listed as allergic to ({allergy}). Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is in order.',
+      '{agent} is an ester: it becomes para-aminobenzoic acid or a relative of it, and the patient is listed as allergic to {allergy}. Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is safe.',
     entry,
   },
   alternatives: { readAs: [] },

@@ -25,13 +25,13 @@ export const check: Check = {
   code: 'allergy/sulfite-asthma',
   severity: 'warning',
   title: 'A solution with sulfite for a patient whose asthma reacts to it',
-  why: 'Solutions of local anesthetic with epinephrine hold a metabisulfite, and labels rule them out in hypersensitivity to sulfite. Asthma alone is nothing: most people with asthma bear sulfites.',
+  why: 'Solutions of local anesthetic with epinephrine contain a metabisulfite, and labels rule them out in hypersensitivity to sulfite. Asthma alone is not reported: most people with asthma tolerate sulfites.',
   sources: [
     { source: 'us-label-articaine-sulfite', mark: 'Q' },
     { source: 'us-label-potassium-metabisulfite', mark: 'Q' },
   ],
   messages: {
-    main: 'This {agent} holds a sulfite, and the note says {name}. Use a plain solution of another agent; if it was given, watch the breathing.',
+    main: 'This {agent} contains a sulfite, and the note mentions {name}. Use a plain solution of another agent; if it was given, watch the breathing.',
     ...saidHere,
   },
   find,

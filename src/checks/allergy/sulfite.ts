@@ -23,7 +23,7 @@ export const check: Check = {
   code: 'allergy/sulfite',
   severity: 'error',
   title: 'A solution with sulfite for a patient who is allergic to it',
-  why: 'Solutions of local anesthetic with epinephrine hold a metabisulfite, and procaine holds a sulfite in its plain form too. Sulfa drugs are something else and do not cross.',
+  why: 'Solutions of local anesthetic with epinephrine contain a metabisulfite, and procaine contains a sulfite in its plain form too. Sulfa drugs are different and do not cross-react.',
   sources: [
     { source: 'us-label-articaine-sulfite', mark: 'Q' },
     { source: 'us-label-potassium-metabisulfite', mark: 'Q' },
@@ -32,8 +32,8 @@ export const check: Check = {
   ],
   messages: {
     always:
-      '{agent} holds a sulfite in every form, and the patient is listed as allergic to {allergy}. Use another anesthetic, plain.',
-    main: 'Solutions of {agent} with epinephrine hold a sulfite, and the patient is listed as allergic to {allergy}. Use a plain solution, or name a product of the practice file that has `sulfite: no`.',
+      '{agent} contains a sulfite in every form, and the patient is listed as allergic to {allergy}. Use another anesthetic, plain.',
+    main: 'Solutions of {agent} with epinephrine contain a sulfite, and the patient is listed as allergic to {allergy}. Use a plain solution, or name a product of the practice file that has `sulfite: no`.',
     entry,
   },
   alternatives: { readAs: [] },

@@ -147,18 +147,18 @@ export const check: Check = {
   code: 'allergy/unclear-entry',
   severity: 'warning',
   title: 'An allergy that can be misread',
-  why: 'A misspelt allergy protects nobody: it is in no table, and every check passes over it. "No latex" is read as an order by one and as an answer by another. A word that no table knows is information, so that silence never means that nobody looked; foods, pollen and medicines that are not used here are passed over.',
+  why: 'A misspelled allergy protects nobody: no table knows it, and every check skips it. "No latex" is read as an order by one and as an answer by another. A word that no table knows is information, so that silence never means that nobody looked; foods, pollen and medicines that are not used here are left out.',
   sources: [format],
   milder: { unknown: 'information' },
   messages: {
     meant: '`{text}` is not a known allergen; did you mean {word}? It is read as that.',
-    main: '`{text}` is not a known allergen; did you mean {word}? As it stands nothing is checked against it.',
+    main: '`{text}` is not a known allergen; did you mean {word}? As written, nothing is checked against it.',
     together:
-      '`{text}` is not a known allergen, but {word} stands in it. As it stands nothing is checked against it; write each allergy by itself.',
+      '`{text}` is not a known allergen, but it contains {word}. As written, nothing is checked against it; write each allergy by itself.',
     caine:
-      '`{text}` sounds like a local anesthetic and is in no table here, so nothing is checked against it. Write its generic name, or `local anesthetics`.',
+      '`{text}` sounds like a local anesthetic and is not known here, so nothing is checked against it. Write its generic name, or `local anesthetics`.',
     unknown:
-      '`{text}` is in no table here, so nothing is compared with it. If it is a drug, a dressing or anything else that is used on skin, write its generic name.',
+      '`{text}` is not known here, so nothing is checked against it. If it is a drug, a dressing or anything else used on skin, write its generic name.',
     denied:
       '`{text}` may mean that {word} must be avoided, or that there is no such allergy. Write `{word}`, or `none`.',
   },

@@ -18,11 +18,11 @@ function needless(procedure: Procedure, tables: Tables): Report | undefined {
 export const check: Check = {
   code: 'closure/absorbable-removal',
   severity: 'information',
-  title: 'A day for taking out stitches that are absorbed',
+  title: 'A removal date for absorbable stitches',
   why: 'Absorbable stitches need no removal, so either the material or the date may be a slip.',
   sources: [{ source: 'suture-chart', mark: 'Q' }],
   messages: {
-    main: '{material} is absorbed and need not be taken out. Check the material, or leave out the date.',
+    main: '{material} is absorbable and does not need to be removed. Check the material, or remove the date.',
   },
   find: ({ note, tables }) =>
     (note.procedures ?? [])

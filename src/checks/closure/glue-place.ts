@@ -31,13 +31,14 @@ function glued(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'closure/glue-place',
   severity: 'warning',
-  title: 'Tissue glue where it is not meant to be',
+  title: 'Tissue glue where it should not be used',
   why: 'Tissue glue is not for mucosa, nor for skin near the eye, where it runs between the lids; and it gives way where the skin pulls, as over knuckles, elbows and knees.',
   sources: [{ source: 'tissue-glue-reference', mark: 'Q' }],
   messages: {
     main: 'Tissue glue on mucosa ({site}): it is not meant for that. Check site and closure.',
     eye: 'Tissue glue at the {site}: it is not meant for skin near the eye, where it can glue the lids. Check site and closure.',
-    tension: 'Tissue glue over the {site}, where the skin pulls: it may give way. Stitches hold there.',
+    tension:
+      'Tissue glue over the {site}, where the skin pulls: it may give way. Stitches are stronger there.',
   },
   alternatives: { readAs: [] },
   find: glued,

@@ -7,13 +7,13 @@ export const check: Check = {
   code: 'closure/missing',
   misses: ({ form }) => (form === 'main' ? 'closure' : undefined),
   severity: 'warning',
-  title: 'A punch or an excision with no word on closure',
+  title: 'A punch or an excision without a closure',
   why: 'Stitches that nobody recorded stay in. A punch may be left open, but the note should say so.',
   sources: [{ source: 'punch-closure-2005', mark: 'Q' }, format],
   messages: {
-    main: 'Nothing is said about how the wound was closed ({method}). Write `closure`: the suture, second intention, or `none`.',
+    main: 'The note does not say how the wound was closed ({method}). Write `closure`: the suture, second intention, or `none`.',
     dated:
-      'Stitches have a date here, and nothing is said about how the wound was closed ({method}). Write `closure`, or take the date away if there are no stitches.',
+      'Stitches have a removal date here, and the note does not say how the wound was closed ({method}). Write `closure`, or remove the date if there are no stitches.',
   },
   find: (subject) =>
     (subject.note.procedures ?? []).flatMap((procedure) => {

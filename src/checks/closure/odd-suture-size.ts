@@ -52,14 +52,14 @@ export const check: Check = {
   code: 'closure/odd-suture-size',
   severity: 'information',
   title: 'A stitch far thicker or thinner than is usual at the site',
-  why: 'Thick stitches mark a face, thin ones break where the skin pulls; a size that is far off may be a slip of the pen. Only what lies more than one step outside of all published sizes is found, and deep stitches are not asked about.',
+  why: 'Thick stitches mark a face, thin ones break where the skin pulls; a size that is far off may be a slip. Only sizes more than one step outside all published ones are reported, and deep stitches are not.',
   sources: [
     { source: 'suture-chart', mark: 'Q' },
     { source: 'family-practice-guide', mark: 'Q' },
     { source: 'plastic-surgery-text', mark: 'Q' },
   ],
   messages: {
-    main: '{size} in the skin of the {site} is unusual; {usual} is published. Check the size.',
+    main: '{size} is unusual in skin of the {site}; published: {usual}. Check the size.',
   },
   alternatives: { readAs: [] },
   sourcesDiffer: {

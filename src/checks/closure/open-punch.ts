@@ -49,8 +49,8 @@ export const check: Check = {
     { source: 'common', mark: 'common' },
   ],
   messages: {
-    main: 'A punch of {size} heals open with a plainer scar than sutured, as a trial found for 8 mm; up to 4 mm it made no difference. If it was meant so, accept this.',
-    face: 'A punch of {size} on the {site} was left open; on the face that is usual up to 3 mm. If it was meant so, accept this.',
+    main: 'A punch of {size} left open may scar more visibly than a sutured one: a trial found that at 8 mm, and no difference at 4 mm. If it was intended, accept this.',
+    face: 'A punch of {size} on the {site} was left open; on the face that is usual up to 3 mm. If it was intended, accept this.',
     size: 'the punch',
   },
   find: (subject) =>

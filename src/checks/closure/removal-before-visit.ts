@@ -6,7 +6,7 @@ export const check: Check = {
   code: 'closure/removal-before-visit',
   severity: 'error',
   title: 'Stitches due or out before they were put in',
-  why: 'Everything that is due later is reckoned from these dates.',
+  why: 'Everything that is due later is counted from these dates.',
   sources: [format],
   messages: {
     due: 'The stitches are due on {date}, before the visit on {visit}. Check both dates.',

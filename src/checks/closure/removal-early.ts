@@ -19,13 +19,13 @@ function early(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'closure/removal-early',
   severity: 'warning',
-  title: 'Stitches out before any source would take them out',
+  title: 'Stitches removed before any source would remove them',
   why: 'A wound whose stitches come out too soon gapes. Sources differ by site, some up to fourfold: only a day before the earliest of them, or of the practice’s own window, is a warning. With what slows healing, such as diabetes or steroids, a day before the lengthened window is information.',
   sources,
   messages: {
-    due: 'The stitches are due on {date}, earlier than any source takes them out here; {days} are {from} to {to}. Check the date.',
-    out: 'The stitches came out on {date}, earlier than any source takes them out here; {days} are {from} to {to}. Check the date, or look at the wound again.',
-    slow: 'The stitches are due on {date}, and what this patient or site has makes wounds hold late: {days} are {from} to {to}.',
+    due: 'The stitches are due on {date}, earlier than any source removes them here; {days} are {from} to {to}. Check the date.',
+    out: 'The stitches came out on {date}, earlier than any source removes them here; {days} are {from} to {to}. Check the date, or look at the wound again.',
+    slow: 'The stitches are due on {date}, and this patient or site heals slowly: {days} are {from} to {to}.',
   },
   alternatives: { readAs: ['other-date', 'working-day'] },
   sourcesDiffer,

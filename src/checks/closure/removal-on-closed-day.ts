@@ -18,7 +18,7 @@ export const check: Check = {
   code: 'closure/removal-on-closed-day',
   severity: 'information',
   title: 'Stitches due on a day on which the practice is closed',
-  why: 'A patient who comes to a closed door comes late, or has the stitches taken out elsewhere. Closed are Saturday and Sunday where the practice file does not say otherwise.',
+  why: 'A patient who comes to a closed door comes late, or has the stitches taken out elsewhere. Saturday and Sunday count as closed unless the practice file says otherwise.',
   sources: [format],
   messages: {
     main: 'The practice is closed on {date}. The next open day is {next}.',

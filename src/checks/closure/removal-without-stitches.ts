@@ -38,12 +38,12 @@ function needless(procedure: Procedure, tables: Tables): Report | undefined {
 export const check: Check = {
   code: 'closure/removal-without-stitches',
   severity: 'warning',
-  title: 'No stitches, and a day for taking them out',
-  why: 'Stitches that the closure does not name are missed, and a patient comes in vain for stitches that there are not.',
+  title: 'No stitches, and a date for removing them',
+  why: 'Stitches that the closure does not name get missed, and a patient comes in for stitches that do not exist.',
   sources: [format],
   messages: {
-    main: 'Stitches are due here, and the closure says "{how}". Write the suture under `closure`, or take the day away if there are no stitches.',
-    out: 'Stitches were taken out here, and the closure says "{how}". Look which of the two is right.',
+    main: 'Stitches are due here, and the closure says "{how}". Write the suture under `closure`, or remove the date if there are no stitches.',
+    out: 'Stitches were removed here, and the closure says "{how}". Check which of the two is right.',
     closure: 'the closure',
   },
   alternatives: { readAs: [] },

@@ -41,14 +41,14 @@ function counted(procedure: Procedure, tables: Tables): Report | undefined {
 export const check: Check = {
   code: 'closure/stitch-count',
   severity: 'warning',
-  title: 'Stitches out and stitches in do not agree',
-  why: 'A stitch that is left behind festers, and is found by whoever counts.',
+  title: 'Stitches removed and stitches placed do not agree',
+  why: 'A stitch that is left in can get infected; counting finds it.',
   sources: [format],
   messages: {
-    more: '{out} stitches were taken out, and {placed} put in. Check both numbers.',
+    more: '{out} stitches were removed, and {placed} were placed. Check both numbers.',
     fewer:
-      '{out} stitches were taken out of {placed}. If {left} came out before or stayed in, say so; otherwise look again.',
-    placed: 'stitches put in',
+      '{out} of {placed} stitches were removed. If {left} came out earlier or stayed in, write that; otherwise look again.',
+    placed: 'stitches placed',
   },
   alternatives: { readAs: [] },
   find: ({ note, tables }) =>

@@ -6,7 +6,7 @@ export const check: Check = {
   code: 'closure/zero-stitches',
   severity: 'warning',
   title: 'A suture with no stitches',
-  why: 'Whoever takes the stitches out counts against this number.',
+  why: 'Whoever removes the stitches compares with this number.',
   sources: [format],
   messages: {
     main: 'The closure names a suture and no stitches. Write how many were placed, or `closure: none` if the wound was left open.',

@@ -94,13 +94,13 @@ function reportOf(energy: Energy, verdicts: readonly Verdict[], site: string): R
   };
 }
 
-const instead = 'Heat cautery, bipolar forceps, aluminum chloride, pressure or a stitch do without.';
+const instead = 'Use heat cautery, bipolar forceps, aluminum chloride, pressure or a stitch instead.';
 
 export const check: Check = {
   code: 'device/electrosurgery',
   severity: 'error',
   title: 'Electrosurgical current in a patient with an implanted device',
-  why: 'Current can stop a pacemaker, set off a defibrillator and run through the leads of a stimulator into nerves. Hot-wire cautery passes no current through the patient, bipolar forceps only between their tips. For a pacemaker far from the site surgeons use short bursts at low power; some sources ask for more care than others, and the maker of the device has the last word.',
+  why: 'Current can stop a pacemaker, set off a defibrillator and run through the leads of a stimulator into nerves. Hot-wire cautery passes no current through the patient, bipolar forceps only between their tips. For a pacemaker far from the site surgeons use short bursts at low power; some sources ask for more care than others, and the manufacturer of the device has the last word.',
   sources: [
     { source: 'device-survey-2001', mark: 'Q' },
     { source: 'device-survey-2019', mark: 'Q' },
@@ -119,7 +119,7 @@ export const check: Check = {
   messages: {
     forbidden: `\`{word}\`: no electrosurgical current with {device}.{unsaid} ${instead}`,
     near: `\`{word}\`: no electrosurgical current on {site}, near the {device} ({where}).{unsaid} ${instead}`,
-    placeUnknown: `\`{word}\`: where the {device} lies relative to this site can't be told, so it counts as near.{unsaid} Write \`where\`, such as left chest, or use heat or bipolar forceps.`,
+    placeUnknown: `\`{word}\`: it is not clear where the {device} is relative to this site, so it counts as near.{unsaid} Write \`where\`, such as left chest, or use heat or bipolar forceps.`,
     far: '`{word}` with {device} ({where}), away from the site: bursts under 5 seconds at the lowest power, the return pad so that the current does not cross the device.{unsaid} Heat cautery or bipolar forceps are safer.',
     farDependent:
       '`{word}` with {device} ({where}), on which the patient depends: use heat cautery or bipolar forceps, or bursts under 5 seconds at the lowest power under monitoring.{unsaid}',
@@ -128,11 +128,11 @@ export const check: Check = {
       '`{word}` with {device}, away from head and neck: keep the return pad below, so that the current does not pass the head.{unsaid}',
     cochlearUnknown:
       '`{word}` with {device}: the site is not known here. On head or neck a review of 2017 advises against monopolar current, on weak evidence.{unsaid}',
-    ask: '`{word}` with {device}: no rule was found for this device. Ask its maker or the clinic that looks after it, or use heat cautery.{unsaid}',
-    unruled: `\`{word}\` with {device}, which may depend on its electronics: no rule was found for it, as for a device that is not known. Ask its maker or the clinic that looks after it before current is used. ${instead}{unsaid}`,
-    open: `\`{word}\`: whether the patient has {device} is left open in the note.{unsaid} Ask before current is used, and write what it is. ${instead}`,
+    ask: '`{word}` with {device}: no rule was found for this device. Ask its manufacturer or the clinic that follows it, or use heat cautery.{unsaid}',
+    unruled: `\`{word}\` with {device}, which may be electronic: no rule was found for it. Ask its manufacturer or the clinic that follows it before current is used. ${instead}{unsaid}`,
+    open: `\`{word}\`: the note leaves open whether the patient has {device}.{unsaid} Ask before current is used, and write what it is. ${instead}`,
     openAsk:
-      '`{word}`: whether the patient has {device} is left open in the note.{unsaid} Ask, and write what it is.',
+      '`{word}`: the note leaves open whether the patient has {device}.{unsaid} Ask, and write what it is.',
     device: 'the {device}',
   },
   alternatives: { readAs: [] },

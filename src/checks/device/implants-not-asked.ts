@@ -13,10 +13,10 @@ export const check: Check = {
   why: 'A patient may not mention a pacemaker or a stimulator unless asked. A key that is absent says that nobody asked.',
   sources: [{ source: 'device-advice-2013', mark: 'Q' }, format],
   messages: {
-    main: 'Current counts as used here (`{word}`), and the note does not say whether the patient has an implanted device. Ask, and write `implants`: none, or what and where.',
+    main: '`{word}` counts as electrosurgical current, and the note does not say whether the patient has an implanted device. Ask, and write `implants`: none, or what and where.',
     unknown:
-      'Current counts as used here (`{word}`), and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
-    implants: 'what is said of implants',
+      '`{word}` counts as electrosurgical current, and it is not known whether the patient has an implanted device. Find out, or use heat cautery.',
+    implants: 'what the note says about implants',
   },
   find(subject) {
     const found: Report[] = [];

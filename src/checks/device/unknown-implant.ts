@@ -8,11 +8,11 @@ export const check: Check = {
   code: 'device/unknown-implant',
   severity: 'warning',
   title: 'Current used with an implant that is not known here',
-  why: 'An electronic device can be disturbed by current. What is in no table can not be judged.',
+  why: 'An electronic device can be disturbed by current. What is not known here cannot be judged.',
   sources: [format],
   messages: {
-    main: '`{implant}` is not known here, and current counts as used (`{word}`). Find out whether it is an electronic device; if it has a common name, write that.',
-    current: 'current counts as used here',
+    main: '`{implant}` is not a known implant, and `{word}` counts as electrosurgical current. Find out whether it is an electronic device; if it has a common name, write that.',
+    current: 'counts as electrosurgical current',
   },
   find(subject) {
     const found: Report[] = [];

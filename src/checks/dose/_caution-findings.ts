@@ -21,14 +21,14 @@ export const unclearCaution: NonNullable<Check['unclear']> = ({ related }) => {
 };
 
 /** The messages for where it is said. */
-export const saidHere = { said: '{name} is said here', open: 'whether it is {name} is left open here' };
+export const saidHere = { said: '{name} is mentioned here', open: 'it is unclear here whether it is {name}' };
 
 /** The name for a message, which says where the note leaves it open. */
 export const nameOf = ({ row, open, typed }: Caution): string =>
   typed !== undefined
     ? `${row.name} (as \`${typed}\` is read: look it up)`
     : open
-      ? `${row.name} (left open in the note: ask, and write it)`
+      ? `${row.name} (unclear in the note: ask, and write it)`
       : row.name;
 
 /** What is left open is a warning at most. */

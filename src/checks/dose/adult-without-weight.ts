@@ -32,12 +32,12 @@ export const check: Check = {
   misses: () => 'weight',
   severity: 'warning',
   title: 'A dose that is too much for a light adult, and no weight',
-  why: 'The limit goes by weight. Up to what suits 40 kg the weight of an adult matters little; beyond, it decides.',
+  why: 'The limit depends on weight. A dose that is safe at 40 kg needs no weight in an adult; above that, the weight decides.',
   sources: [{ source: 'us-label-lidocaine', mark: 'Q' }, format],
   messages: {
-    main: '{dose} is in order from a body weight of {kg} kg on, and no weight is written. Write `weight` in kg.',
+    main: '{dose} is within the limit only from a body weight of {kg} kg, and the note has no weight. Write `weight` in kg.',
     assumed:
-      '{dose} is in order for an adult from a body weight of {kg} kg on, and neither weight nor age is written. Write both.',
+      '{dose} is within the limit for an adult only from a body weight of {kg} kg, and the note has neither weight nor age. Write both.',
   },
   find: adultWithoutWeight,
 };

@@ -17,9 +17,9 @@ export const check: Check = {
     { source: 'us-label-bupivacaine-children', mark: 'Q2' },
   ],
   messages: {
-    main: 'The {product} of {day}, {mg} mg, is more than the {max} mg ({binding}{printed}) of the {authority} for this patient ({population}). It is within the limit; weigh whether less will do.',
+    main: 'The {product} of {day}, {mg} mg, is more than the {max} mg ({binding}{printed}) of the {authority} for this patient ({population}). It is within the limit; consider whether less is enough.',
     'not-recommended':
-      'The {authority} advises against {product} for this patient ({population}); {mg} mg is within the limit that another source gives. Weigh another anesthetic.',
+      'The {authority} advises against {product} for this patient ({population}); {mg} mg is within the limit that another source gives. Consider another anesthetic.',
     also,
   },
   sourcesDiffer,

@@ -20,13 +20,13 @@ export const check: Check = {
   code: 'dose/agents-mixed',
   severity: 'information',
   title: 'Two local anesthetics in one visit',
-  why: 'Labels advise against mixing, or one after the other, for want of data. Teaching adds up each share of its own limit, as Wheal does; a hospital sheet gives no more of any once one limit is reached.',
+  why: 'Labels advise against mixing anesthetics or giving one after the other, for lack of data. Teaching adds up the share of each limit, as Wheal does; one hospital sheet gives no more of either once one limit is reached.',
   sources: [
     { source: 'us-label-lidocaine-epinephrine', mark: 'Q' },
     { source: 'additive-toxicity', mark: 'Q' },
   ],
   messages: {
-    main: '{first} and {second} in one visit: their labels advise against it for want of data. Wheal adds up their shares of the limits; keep to one where it will do.',
+    main: '{first} and {second} in one visit: their labels advise against it for lack of data. Wheal adds up their shares of the limits; use only one where that is enough.',
     first: '{first} here',
   },
   sourcesDiffer: {

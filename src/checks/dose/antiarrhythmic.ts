@@ -38,11 +38,11 @@ function find(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/antiarrhythmic',
   severity: 'warning',
-  title: 'Much lidocaine or prilocaine with a medicine for the rhythm of the heart',
-  why: 'Lidocaine is itself an antiarrhythmic of class I. Labels hold the effects on the heart additive with class I, and ask for close watching with class III; they name no amount. Of an injection Wheal says so from half of the limit on, of a cream always.',
+  title: 'A high dose of lidocaine or prilocaine with an antiarrhythmic',
+  why: 'Lidocaine is itself an antiarrhythmic of class I. Labels call the effects on the heart additive with class I, and ask for close monitoring with class III; they name no amount. Wheal reports an injection from half of the limit, a cream always.',
   sources: [{ source: 'us-label-cream-antiarrhythmics', mark: 'Q' }],
   messages: {
-    main: '{agent} at {percent}% of the limit with {name}, an antiarrhythmic of class {class}: effects on the heart add up. Use less, and watch the rhythm.',
+    main: '{agent} at {percent}% of the limit with {name}, an antiarrhythmic of class {class}: effects on the heart add up. Use less, and monitor the rhythm.',
     cream:
       '{agent} with {name}, an antiarrhythmic of class {class}: the label asks for care, since effects on the heart add up.',
     ...saidHere,

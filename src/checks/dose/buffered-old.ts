@@ -4,7 +4,7 @@ import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';
 import { sourcesDiffer, doesNotUnlock } from './_epinephrine.ts';
 
-/** Buffered stock past its days, where nothing else is said about the day on which it was mixed. */
+/** Buffered anesthetic kept too long, where nothing else is said about the day on which it was mixed. */
 function bufferedOld(subject: Subject): readonly Report[] {
   const { dose, note, tables } = subject;
   const { days: most } = tables.epinephrine.bufferedDays;
@@ -24,11 +24,11 @@ function bufferedOld(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/buffered-old',
   severity: 'information',
-  title: 'Buffered stock past its days',
-  why: 'A buffered solution loses what is in it as it stands. A study found more than 90% of both drugs left after two weeks in the cold, and 82% of the epinephrine after four; at room temperature it was nearly gone.',
+  title: 'Buffered anesthetic kept too long',
+  why: 'A buffered solution loses strength over time. A study found more than 90% of both drugs left after two weeks in the refrigerator, and 82% of the epinephrine after four; at room temperature it was nearly gone.',
   sources: [{ source: 'buffered-stability', mark: 'Q' }],
   messages: {
-    main: 'This was buffered {days} days before it was used; a study held it good for {most} days in the cold. Mix it fresh, and set the rest aside.',
+    main: 'This was buffered {days} days before it was used; a study found it good for {most} days in the refrigerator. Mix it fresh, and discard the rest.',
   },
   sourcesDiffer,
   find: bufferedOld,

@@ -22,7 +22,7 @@ export const check: Check = {
   code: 'dose/bupivacaine-buffered',
   severity: 'warning',
   title: 'Bupivacaine mixed with bicarbonate',
-  why: 'Bicarbonate makes bupivacaine fall out of solution, so that less of it works and crystals are injected.',
+  why: 'Bicarbonate makes bupivacaine precipitate, so that less of it works and crystals are injected.',
   sources: [
     { source: 'dermatologic-surgery-text', mark: 'Q' },
     { source: 'wikem-local-anesthetics', mark: 'Q' },

@@ -57,18 +57,18 @@ export const check: Check = {
   code: 'dose/cannot-judge',
   severity: 'error',
   title: 'A dose that cannot be judged',
-  why: 'A dose that was not judged must not look like one that is in order.',
+  why: 'A dose that was not judged must not look like a safe one.',
   sources: [format],
   messages: {
     'no-limit':
-      'No dose limit of {product} is known here for such a patient, so {mg} mg can’t be judged. Look it up in the current label, or choose an anesthetic that has one.',
+      'Wheal knows no dose limit of {product} for such a patient, so {mg} mg can’t be judged. Look it up in the current label, or choose an anesthetic that has one.',
     'no-age':
       'At {weight} the limit depends on the age, and no age is written. Write `born` or `age`, so that the dose can be judged.',
-    dose: 'What is written under `{key}`, which is no key here, may be a dose. It is not counted, so the dose is not judged. Write it under `anesthetic`.',
+    dose: 'What is under `{key}`, which is not a key here, may be a dose. It is not counted, so the dose is not judged. Write it under `anesthetic`.',
     allergen:
-      'What is written under `{key}`, which is no key here, names what patients are allergic to. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `allergies`.',
+      'What is under `{key}`, which is not a key here, names something that patients are allergic to. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `allergies`.',
     implant:
-      'What is written under `{key}`, which is no key here, names an implant. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `implants`.',
+      'What is under `{key}`, which is not a key here, names an implant. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `implants`.',
     unreadable: 'The {what} “{text}” can’t be read, so the dose can’t be judged. Write it with its unit.',
   },
   find: cannotJudge,

@@ -46,11 +46,11 @@ export const check: Check = {
   misses: () => 'weight',
   severity: 'error',
   title: 'Anesthetic for a child without a weight',
-  why: 'A child’s limit goes by weight alone; without it a usual amount for an adult can be too much.',
+  why: 'A child’s limit depends on weight alone; without it a usual adult dose can be too much.',
   sources: [{ source: 'bnfc', mark: 'Q' }, format],
   messages: {
     main: 'No weight is written for {who}, so the dose can’t be judged. Write `weight` in kg.',
-    from: 'No weight is written for {who}, so the dose can’t be judged: {dose} would be in order from {kg} kg on. Write `weight` in kg.',
+    from: 'No weight is written for {who}, so the dose can’t be judged: {dose} would be within the limit from {kg} kg. Write `weight` in kg.',
   },
   find: childWithoutWeight,
 };

@@ -64,7 +64,7 @@ export const check: Check = {
   messages: {
     main: '{agent} is not made as {typed}; it is made as {made}. Check the vial.',
     unit: '{agent} is not made as {typed}; it is made as {made}. Was it {instead}? Check the vial.',
-    diluted: '{typed} is weaker than any {agent} that is made ({made}). If it was diluted, all is in order.',
+    diluted: '{typed} is weaker than any {agent} that is made ({made}). If it was diluted, nothing is wrong.',
   },
   alternatives: { readAs: [], forms: ['main', 'unit'] },
   find: notMade,

@@ -9,10 +9,10 @@ export const check: Check = {
   code: 'dose/cream-not-judged',
   severity: 'information',
   title: 'An anesthetic cream that cannot be judged',
-  why: 'A cream that was not judged must not look like one that is in order.',
+  why: 'A cream that was not judged must not look like a safe one.',
   sources: [format],
   messages: {
-    main: 'No maximum of {cream} is known here for this patient, so {amount} g is not judged. Look it up in the label.',
+    main: 'Wheal knows no maximum of {cream} for this patient, so {amount} g is not judged. Look it up in the label.',
     area: 'The maximum of {cream} that is known here is an area, and none is written, so {amount} g is not judged. Write `area`, such as 20 cm2.',
   },
   find({ dose }: Subject) {

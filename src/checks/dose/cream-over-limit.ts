@@ -36,7 +36,7 @@ function overOwnRow({ applied, agent, row, over }: CreamDose): readonly Report[]
 export const check: Check = {
   code: 'dose/cream-over-limit',
   severity: 'warning',
-  title: 'More anesthetic cream, on more skin or for longer than the label has for this patient',
+  title: 'More anesthetic cream, on more skin or for longer than the label allows for this patient',
   why: 'The smaller the child, the more of a cream reaches the blood; prilocaine in it can turn hemoglobin into methemoglobin.',
   sources: [
     { source: 'us-label-lidocaine-prilocaine', mark: 'Q2' },
@@ -48,7 +48,7 @@ export const check: Check = {
   ],
   messages: {
     main: '{amount} of {cream} is more than {limit}, the most for this patient ({population}). Check amount, area, time and weight.',
-    studied: '{amount} of {cream} is more than {limit}, the most that the label tells of for {population}.',
+    studied: '{amount} of {cream} is more than {limit}, the most that the label mentions for {population}.',
   },
   alternatives: { readAs: [], forms: ['main'] },
   find: ({ dose }: Subject) => daysOf(dose).flatMap(({ creams }) => creams.flatMap(overOwnRow)),

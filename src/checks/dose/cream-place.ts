@@ -62,8 +62,8 @@ function find(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/cream-place',
   severity: 'warning',
-  title: 'An anesthetic cream where its label does not want it, or on too young a patient',
-  why: 'Creams hurt the eye, harm hearing where they reach the middle ear, and pass through mucous membrane and the skin of the newborn faster. Of benzocaine the agency wants none in the mouth under 2 years; Wheal asks at every site.',
+  title: 'An anesthetic cream where its label advises against it, or on too young a patient',
+  why: 'Creams hurt the eye, harm hearing where they reach the middle ear, and pass through mucous membrane and the skin of the newborn faster. The agency wants no benzocaine in the mouth under 2 years; Wheal reports it at every site.',
   sources: [
     { source: 'us-label-cream-places', mark: 'Q' },
     { source: 'uk-smpc-tetracaine-gel', mark: 'Q' },

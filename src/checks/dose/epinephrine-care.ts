@@ -46,7 +46,7 @@ export const check: Check = {
   code: 'dose/epinephrine-care',
   severity: 'warning',
   title: 'Epinephrine with a condition or medicine that calls for care',
-  why: 'With a pheochromocytoma any epinephrine can set off a crisis. With non-selective beta blockers, tricyclics, MAO inhibitors and ergot-type oxytocics labels warn of severe, prolonged hypertension and advise against it, without an amount; with uncontrolled hypertension they rule it out. Up to 10 mcg (1 mL of 1:100,000), a trace by Wheal’s own choice, nothing is said of these. With hyperthyroidism and heart disease that are not under control reviews of dentistry and a Swiss label rule it out. With phenothiazines, cocaine or treated hyperthyroidism it is said from more than the maximum for cardiac disease.',
+  why: 'With a pheochromocytoma any epinephrine can set off a crisis. With non-selective beta blockers, tricyclics, MAO inhibitors and ergot-type oxytocics labels warn of severe, prolonged hypertension and advise against it, without an amount; with uncontrolled hypertension they rule it out. Up to 10 mcg (1 mL of 1:100,000), which Wheal takes as a trace, these are not reported. With hyperthyroidism and heart disease that are not under control reviews of dentistry and a Swiss label rule it out. With phenothiazines, cocaine or treated hyperthyroidism it is reported above the maximum for cardiac disease.',
   sources: [
     { source: 'us-label-epinephrine-interactions', mark: 'Q' },
     { source: 'uk-smpc-adrenaline-hypertension', mark: 'Q' },
@@ -62,10 +62,10 @@ export const check: Check = {
   messages: {
     any: 'Epinephrine with {name}: the sources advise against it. Use a plain solution, or ask the physician who treats it.',
     avoid:
-      '{micrograms} mcg of epinephrine with {name}: labels advise against it, since blood pressure can rise severely. Use a plain solution; if it was given, watch pulse and pressure.',
+      '{micrograms} mcg of epinephrine with {name}: labels advise against it, since blood pressure can rise severely. Use a plain solution; if it was given, watch pulse and blood pressure.',
     unstable:
       '{micrograms} mcg of epinephrine with {name}: reviews rule it out while it is not under control. Use a plain solution, or ask the physician who treats it; if it is under control, write that.',
-    main: '{micrograms} mcg of epinephrine is more than {most} mcg, and {name} can make it act more strongly. Weigh less, or a plain solution, and watch pulse and pressure.',
+    main: '{micrograms} mcg of epinephrine is more than {most} mcg, and {name} can make it act more strongly. Consider less, or a plain solution, and watch pulse and blood pressure.',
     ...saidHere,
   },
   alternatives: { readAs: [], forms: ['any', 'avoid', 'unstable'] },

@@ -39,19 +39,19 @@ export const check: Check = {
   code: 'dose/epinephrine-end-artery',
   severity: 'warning',
   title: 'Epinephrine in a digit, ear, nose or penis with Raynaud or vascular disease',
-  why: 'In healthy digits, ears and noses reviews and trials found epinephrine safe, and nothing is said. With Raynaud phenomenon an ischemic digit is reported, and labels ask for care with peripheral vascular disease.',
+  why: 'In healthy digits, ears and noses reviews and trials found epinephrine safe, and it is not reported. With Raynaud phenomenon an ischemic digit is reported, and labels ask for care with peripheral vascular disease.',
   sources: [
     { source: 'digit-raynaud-2022', mark: 'Q' },
     { source: 'us-label-end-arteries', mark: 'Q' },
     { source: 'digit-epinephrine-review', mark: 'Q' },
   ],
   messages: {
-    main: 'Epinephrine in the {site} with {name}: the blood supply may not bear it. Use a plain solution; if it is in already, watch color and warmth until it has worn off.',
+    main: 'Epinephrine in the {site} with {name}: the blood supply may not tolerate it. Use a plain solution; if it was given, watch color and warmth until it has worn off.',
     ...saidHere,
   },
   alternatives: { readAs: [] },
   sourcesDiffer: {
-    how: 'Reviews and trials hold epinephrine safe in fingers, toes, nose and ears; a monograph and one review do not. The reviews are followed: only Raynaud and vascular disease are reported.',
+    how: 'Reviews and trials consider epinephrine safe in fingers, toes, nose and ears; a monograph and one review do not. The reviews are followed: only Raynaud and vascular disease are reported.',
     settings: ['severities'],
   },
   unclear: unclearCaution,

@@ -21,7 +21,7 @@ function tooStrong({ dose, tables }: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/epinephrine-too-strong',
   severity: 'error',
-  title: 'Epinephrine stronger than any local anesthetic holds',
+  title: 'Epinephrine stronger than any local anesthetic contains',
   why: 'A slip of one digit is ten times the epinephrine. Local anesthetics are made with 1:50,000 at the strongest.',
   sources: [{ source: 'epinephrine-strengths', mark: 'Q' }, format],
   messages: {

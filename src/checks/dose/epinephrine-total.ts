@@ -39,7 +39,7 @@ function total(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/epinephrine-total',
   severity: 'information',
-  title: 'Much epinephrine in one visit',
+  title: 'A lot of epinephrine in one visit',
   why: 'Epinephrine raises pulse and blood pressure. The maxima are those of dental teaching; the medical labels name none.',
   sources: [
     { source: 'epinephrine-dental-course', mark: 'Q' },
@@ -48,7 +48,7 @@ export const check: Check = {
   messages: {
     main: '{total} mcg of epinephrine in {day} is more than {most} mcg, a maximum of dental teaching for healthy adults.',
     cardiac:
-      '{total} mcg of epinephrine in {day} is more than {most} mcg, a maximum of dental teaching with cardiac disease. Weigh a weaker or plain solution.',
+      '{total} mcg of epinephrine in {day} is more than {most} mcg, a maximum of dental teaching with cardiac disease. Consider a weaker or plain solution.',
   },
   sourcesDiffer: {
     how: 'A textbook allows 500 mcg, dental teaching 200 mcg and 40 mcg with heart disease; labels give no maximum. The dental ones are followed.',

@@ -41,10 +41,10 @@ export const check: Check = {
   code: 'dose/expired',
   severity: 'warning',
   title: 'A vial past its date',
-  why: 'Past the date on the vial nobody stands for what is in it; epinephrine goes first. A month stands for its last day.',
+  why: 'After the date on the vial nobody guarantees what is in it; epinephrine breaks down first. A month means its last day.',
   sources: [format],
   messages: {
-    main: 'The vial was in date until {expires}, and was used on {on}. Look at the vial; if it was so, set it aside and tell the clinician.',
+    main: 'The vial was good until {expires}, and was used on {on}. Look at the vial; if that is right, set it aside and tell the clinician.',
     unread: '“{expires}” cannot be read as a month or a day. Write it as on the vial, such as 2027-04.',
   },
   find: expired,

@@ -16,8 +16,8 @@ export const check: Check = {
   code: 'dose/injected-missing',
   misses: () => 'injected',
   severity: 'warning',
-  title: 'An injection that does not say of what',
-  why: 'Which drug went into a lesion, how strong and how much, is what the next session and every reaction are judged by. Where other words name the drug it is information.',
+  title: 'An injection without its drug',
+  why: 'The next session and every reaction are judged by the drug, its strength and its amount. Where other words name the drug it is information.',
   sources: [format],
   messages: {
     main: 'The note does not say what was injected. Write `injected`: drug, concentration and volume.',

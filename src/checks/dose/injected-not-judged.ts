@@ -49,18 +49,18 @@ export const check: Check = {
   code: 'dose/injected-not-judged',
   misses: ({ form }) => (form === 'drug' || form === 'concentration' || form === 'volume' ? form : undefined),
   severity: 'warning',
-  title: 'The dose of an injected drug can not be judged',
-  why: 'Silence would look like a dose in order. Of triamcinolone, strength and volume are needed; of other drugs no limit is known here, which is information. Limits are from adults, so that a child’s dose is held against them without being judged by them.',
+  title: 'The dose of an injected drug cannot be judged',
+  why: 'Silence would look like a safe dose. For triamcinolone, strength and volume are needed; for other drugs no limit is known here, which is information. The limits are for adults, so a child’s dose is compared with them but not judged.',
   sources: [format, { source: 'keloid-trials-2023', mark: 'Q' }],
   messages: {
     drug: 'The note does not say which drug was injected. Write `drug`.',
     concentration:
       'The dose of {drug} can’t be judged without its strength. Look at the vial and what it was diluted with, and write `concentration`, such as 10 mg/mL.',
     volume: 'The dose of {drug} can’t be judged without its volume. Write `volume`, such as 0.3 mL.',
-    'no-limit': 'No limit of {drug} is known here: its dose is not judged. Compare it with its label.',
+    'no-limit': 'Wheal knows no limit of {drug}: its dose is not judged. Compare it with its label.',
     unknown: '`{drug}` is not known here: its dose is not judged. Compare it with its label.',
     child:
-      'The limits of {drug} are from adults, and the patient is {age} years old: a dose within them is not judged. Ask for a child’s dose.',
+      'The limits of {drug} are for adults, and the patient is {age} years old: a dose within them is not judged. Look up a child’s dose.',
   },
   find(subject) {
     const found: Report[] = [];

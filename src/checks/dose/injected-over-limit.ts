@@ -42,7 +42,7 @@ export const check: Check = {
   code: 'dose/injected-over-limit',
   severity: 'warning',
   title: 'More of an injected drug than is usual for a session or an area',
-  why: 'Triamcinolone thins the skin around a scar, and what is absorbed acts on the whole body. The sum of a day is held against 40 mg, each site against 20 mg/cm² where its area is written. Both are from adults; the label of the 10 mg/mL product also asks for sites a centimeter apart. That of 40 mg/mL is for muscle and joints, though guidelines name it for keloids: nothing is said of the strength.',
+  why: 'Triamcinolone thins the skin around a scar, and what is absorbed acts on the whole body. The sum of a day is compared with 40 mg, each site with 20 mg/cm² where its area is written. Both are for adults; the label of the 10 mg/mL product also asks for sites a centimeter apart. That of 40 mg/mL is for muscle and joints, though guidelines name it for keloids, so the strength is not reported.',
   sources: [
     { source: 'triamcinolone-session', mark: 'Q2' },
     { source: 'keloid-trials-2023', mark: 'Q' },

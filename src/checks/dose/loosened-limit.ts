@@ -41,14 +41,14 @@ function reportOf(one: AgentDose, { facts }: DoseJudgement, tables: Tables): Rep
 export const check: Check = {
   code: 'dose/loosened-limit',
   severity: 'information',
-  title: 'A dose that is judged by a limit which the practice has loosened',
-  why: 'Whoever reads that a dose is in order has to see whose limit it was held against, and what the label allows.',
+  title: 'A dose judged by a limit that the practice loosened',
+  why: 'Anyone who reads that a dose is within the limit must see whose limit that is, and what the label allows.',
   sources: [{ source: 'practice-file', mark: 'format' }],
   messages: {
     main: 'The {mg} mg of {product} are within the {label} mg of {authority}; the practice has loosened that limit to {max} mg ({by}, {on}: {reason}).',
     passed:
-      'The {mg} mg of {product} are more than the {label} mg of {authority}. They are held against the practice’s own {max} mg ({by}, {on}: {reason}).',
-    none: 'No limit of {product} is published for such a patient. The {mg} mg are held against the practice’s own {max} mg ({by}, {on}: {reason}).',
+      'The {mg} mg of {product} are more than the {label} mg of {authority}. They are judged by the practice’s own {max} mg ({by}, {on}: {reason}).',
+    none: 'No limit of {product} is published for such a patient. The {mg} mg are judged by the practice’s own {max} mg ({by}, {on}: {reason}).',
   },
   find({ dose, tables }) {
     const found: Report[] = [];

@@ -83,8 +83,8 @@ function find(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'dose/methemoglobin',
   severity: 'error',
-  title: 'A local anesthetic in a patient who is prone to methemoglobin',
-  why: 'Since 2018 the labels of all local anesthetics warn of methemoglobinemia: with G6PD deficiency, congenital or idiopathic methemoglobinemia, heart or lung compromise, under 6 months, and with medicines that do the same. Prilocaine and benzocaine cause it most; the label of prilocaine rules it out with the disease, and that of the cream under 12 months together with such a medicine. Acetaminophen and metoclopramide are told of with these two alone; heart and lung disease are left to the reader.',
+  title: 'A local anesthetic in a patient prone to methemoglobinemia',
+  why: 'Since 2018 the labels of all local anesthetics warn of methemoglobinemia: with G6PD deficiency, congenital or idiopathic methemoglobinemia, heart or lung compromise, under 6 months, and with medicines that do the same. Prilocaine and benzocaine cause it most; the label of prilocaine rules it out with the disease, and that of the cream under 12 months together with such a medicine. Acetaminophen and metoclopramide are reported with these two only; heart and lung disease are left to the clinician.',
   sources: [
     { source: 'us-label-methemoglobin', mark: 'Q' },
     { source: 'us-label-methemoglobin-drugs', mark: 'Q' },
@@ -103,18 +103,18 @@ export const check: Check = {
     infant:
       '{agent} under 12 months together with {name}: its label rules it out. Use another anesthetic; if it was given, watch for cyanosis.',
     enzyme:
-      '{agent} with {name}: the risk of methemoglobinemia is higher. Use another anesthetic, as little as will do, and watch for cyanosis: labels of all local anesthetics name it.',
+      '{agent} with {name}: the risk of methemoglobinemia is higher. Use another anesthetic, as little as possible, and watch for cyanosis: labels of all local anesthetics name it.',
     medicine:
-      '{agent} and {name} can both cause methemoglobin. Use another anesthetic, or as little as will do, and watch for cyanosis.',
-    everyday: '{agent} and {name} can both cause methemoglobin. Keep to the smallest amount.',
+      '{agent} and {name} can both cause methemoglobinemia. Use another anesthetic, or as little as possible, and watch for cyanosis.',
+    everyday: '{agent} and {name} can both cause methemoglobinemia. Use the smallest amount.',
     'other-disease':
-      '{agent} with {name}: labels of all local anesthetics name the risk and ask for close watching. Use as little as will do, and watch for cyanosis for hours.',
+      '{agent} with {name}: labels of all local anesthetics name the risk and ask for close watching. Use as little as possible, and watch for cyanosis for hours.',
     'other-enzyme':
-      '{agent} with {name}: labels of all local anesthetics name it as a risk of methemoglobinemia. Use as little as will do, and watch for cyanosis.',
+      '{agent} with {name}: labels of all local anesthetics name it as a risk of methemoglobinemia. Use as little as possible, and watch for cyanosis.',
     'other-medicine':
       '{agent} with {name}: labels of local anesthetics list it as a risk of methemoglobinemia. Watch for cyanosis.',
     young:
-      '{agent} under 6 months: labels of local anesthetics name this age as a risk of methemoglobinemia. Use as little as will do, and watch for cyanosis.',
+      '{agent} under 6 months: labels of local anesthetics name this age as a risk of methemoglobinemia. Use as little as possible, and watch for cyanosis.',
     ...saidHere,
   },
   alternatives: { forms: ['disease', 'infant', 'enzyme', 'medicine'], readAs: [] },

@@ -8,8 +8,8 @@ import { sourcesDiffer, sources, report, also } from './_over-limit.ts';
 export const check: Check = {
   code: 'dose/near-limit',
   severity: 'warning',
-  title: 'Dose of local anesthetic from 80% of the limit on',
-  why: 'Little may be added. Weight, liver, heart and age can make less than the published limit too much.',
+  title: 'Dose of local anesthetic at 80% of the limit or more',
+  why: 'Little can be added. Weight, liver, heart and age can make less than the published limit too much.',
   sources,
   messages: {
     main: 'The dose of {day} is {percent}% of the limit: {sum}. Give at most {left} mL more here.',

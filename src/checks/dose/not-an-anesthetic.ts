@@ -43,7 +43,7 @@ export const check: Check = {
     { source: 'diphenhydramine-2009', mark: 'Q' },
   ],
   messages: {
-    main: 'The label of {agent} rules out its use as a local anesthetic: skin can die. Weigh another; if it was given, look at the site again.',
+    main: 'The label of {agent} rules out its use as a local anesthetic: skin can die. Consider another; if it was given, look at the site again.',
     'end-artery':
       'The label of {agent} rules out its use as a local anesthetic, and the {site} is supplied by end arteries: skin can die. Use another; if it was given, look at the site again.',
   },

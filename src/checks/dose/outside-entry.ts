@@ -186,13 +186,13 @@ const anestheticsIn = (text: string, { agents }: Tables): readonly AgentRow[] =>
 export const check: Check = {
   code: 'dose/outside-entry',
   severity: 'error',
-  title: 'A local anesthetic that is in no entry',
-  why: 'Only what is under `anesthetic` is added up. An injection that is told in free words, or under `injected`, is missing from the sum, and the dose looks lower than it was. Amounts that an entry has already are passed over, unless the words say that they came on top.',
+  title: 'A local anesthetic outside of the entries',
+  why: 'Only what is under `anesthetic` is added up. An injection in free text, or under `injected`, is missing from the total, and the dose looks lower than it was. Amounts that an entry already has are skipped, unless the words say that they were given in addition.',
   sources: [format],
   messages: {
-    main: '`{text}` tells of a local anesthetic in free words, which is not in the sum of the dose. Write it under `anesthetic` too.',
+    main: '`{text}` is a local anesthetic in free text, so it is not in the total dose. Write it under `anesthetic` too.',
     injected:
-      '`{text}` names a local anesthetic, and under `injected` it is not in the sum of the dose. Write it under `anesthetic`.',
+      '`{text}` is a local anesthetic, and under `injected` it is not in the total dose. Write it under `anesthetic`.',
   },
   find: outside,
   fix: (_, { data }) =>

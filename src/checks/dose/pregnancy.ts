@@ -47,16 +47,16 @@ const isOther = ({ name, contains }: AgentRow): boolean =>
 export const check: Check = {
   code: 'dose/pregnancy',
   severity: 'information',
-  title: 'Pregnancy: another anesthetic than lidocaine, or what can wait',
-  why: 'The academy’s guideline holds lidocaine usable in pregnancy and the evidence on others too thin, and has elective procedures wait until after the birth. A suspected cancer is not put off, nor a rash that has to be named; lidocaine with epinephrine in small amounts is held safe.',
+  title: 'Pregnancy: an anesthetic other than lidocaine, or a procedure that can wait',
+  why: 'The academy’s guideline considers lidocaine usable in pregnancy and the evidence on others too thin, and postpones elective procedures until after delivery. A suspected cancer or a rash that needs a diagnosis is not postponed; small amounts of lidocaine with epinephrine are considered safe.',
   sources: [
     { source: 'aad-2016-summary', mark: 'Q' },
     { source: 'pregnancy-procedures', mark: 'Q' },
   ],
   messages: {
     elective:
-      'The patient is or may be pregnant, and what is asked about can wait by its words. The guideline has elective procedures wait until after the birth; if it was not elective, write why.',
-    main: '{agent} in pregnancy: the guideline knows too little of it, and holds lidocaine usable. Weigh lidocaine alone.',
+      'The patient is or may be pregnant, and by its question this procedure can wait. The guideline postpones elective procedures until after delivery; if it was not elective, write why.',
+    main: '{agent} in pregnancy: the guideline finds too little evidence on it, and considers lidocaine usable. Consider lidocaine alone.',
     ...saidHere,
   },
   unclear: unclearCaution,

@@ -57,8 +57,8 @@ const isSame = (a: number, b: number): boolean => !isOver(a, b) && !isOver(b, a)
 export const check: Check = {
   code: 'dose/product-differs',
   severity: 'warning',
-  title: 'A note that says something else than the product holds',
-  why: 'The dose goes by what the note writes out. If the vial was the product of the stock, agent, strength or epinephrine were others, and dose and allergies were judged for the wrong drug.',
+  title: 'A note that disagrees with the product in stock',
+  why: 'The dose is judged by what the note says. If the vial was the product of the stock, agent, strength or epinephrine were others, and dose and allergies were judged for the wrong drug.',
   sources: [format],
   messages: {
     main: '“{written}” is written here, and “{product}” in the practice file is {stock}. Look at the vial, and write what it says.',

@@ -41,8 +41,8 @@ export const check: Check = {
   code: 'dose/reduced-tolerance',
   severity: 'warning',
   milder: { main: 'information' },
-  title: 'More than half of the limit in a patient who bears less',
-  why: 'The limits are for healthy adults. Labels want less for the elderly and debilitated and with cardiac or liver disease, and give no number; severe liver disease, heart failure and heart block they name as dangers, which is a warning. That it is said from half of the limit on, from 65 years on, and as a warning from 80% at 80 years, is Wheal’s own choice.',
+  title: 'More than half of the limit in a patient who tolerates less',
+  why: 'The limits are for healthy adults. Labels ask for less in the elderly and debilitated and with cardiac or liver disease, without a number; they name severe liver disease, heart failure and heart block as dangers, which is a warning. To report it from half of the limit, from 65 years, and as a warning from 80% at 80 years, is Wheal’s own choice.',
   sources: [
     { source: 'us-label-reduced-doses', mark: 'Q' },
     { source: 'lidocaine-label-heart', mark: 'Q' },
@@ -50,9 +50,9 @@ export const check: Check = {
   ],
   messages: {
     grave:
-      'The dose comes to {percent}% of the limit for a healthy patient; with {name} labels name the danger: the anesthetic is cleared slowly or bears on the heart. Use less, and watch the patient longer.',
-    main: 'The dose comes to {percent}% of the limit for a healthy patient; with {name} the label wants less, without a number. Weigh whether less will do.',
-    age: 'The dose comes to {percent}% of the limit for a healthy adult; at {years} years labels want less, without a number. Weigh whether less will do.',
+      'The dose is {percent}% of the limit for a healthy patient. With {name} labels warn: the anesthetic is cleared slowly or affects the heart. Use less, and watch the patient longer.',
+    main: 'The dose is {percent}% of the limit for a healthy patient; with {name} the label asks for less, without a number. Consider whether less is enough.',
+    age: 'The dose is {percent}% of the limit for a healthy adult; at {years} years labels ask for less, without a number. Consider whether less is enough.',
     ...saidHere,
   },
   unclear: unclearCaution,

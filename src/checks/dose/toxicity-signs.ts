@@ -4,8 +4,8 @@ import { tellsOf } from '../mishaps.ts';
 export const check: Check = {
   code: 'dose/toxicity-signs',
   severity: 'warning',
-  title: 'Signs that may be those of too much local anesthetic',
-  why: 'A metallic taste, ringing ears, numb lips, slurred speech or a seizure after an injection may be the beginning of systemic toxicity, which can come some time later. Silent once the note says that the patient was watched or treated; numbness about the mouth counts only where nothing was injected there.',
+  title: 'Possible signs of too much local anesthetic',
+  why: 'A metallic taste, ringing ears, numb lips, slurred speech or a seizure after an injection may be the beginning of systemic toxicity, which can come some time later. Not reported once the note says that the patient was watched or treated; numbness about the mouth counts only where nothing was injected there.',
   sources: [
     { source: 'aagbi-toxicity', mark: 'Q' },
     { source: 'toxicity-signs', mark: 'Q2' },

@@ -30,13 +30,13 @@ export const check: Check = {
   code: 'dose/unknown-product',
   severity: 'error',
   title: 'A product that the practice does not list',
-  why: 'A product stands for agent, strength and epinephrine; one that is not in stock stands for nothing, and its dose can’t be judged.',
+  why: 'A product gives agent, strength and epinephrine; one that is not in stock gives none of them, and its dose can’t be judged.',
   sources: [format],
   messages: {
     main: '“{product}” is not in the stock of the practice file, so its dose can’t be judged. Write agent and concentration, or add the product to the practice file.',
     near: '“{product}” is not in the stock of the practice file, so its dose can’t be judged. Did you mean {near}?',
     'no-stock':
-      'No practice file lists products, so “{product}” stands for nothing and its dose can’t be judged. Write agent and concentration.',
+      'No practice file lists products, so “{product}” says nothing about the drug and its dose can’t be judged. Write agent and concentration.',
   },
   find: unknownProducts,
   fix,

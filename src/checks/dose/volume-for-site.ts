@@ -69,7 +69,7 @@ export const check: Check = {
   code: 'dose/volume-for-site',
   severity: 'information',
   title: 'More in one place than any source injects',
-  why: 'A finger, a toe, an ear and a penis have little room, and a tight one has little blood. Sources differ; the greatest volume that one of them injects to numb the whole of it is followed, and only more than that is told of. For other sites only what is usual was found, and no most.',
+  why: 'A finger, a toe, an ear and a penis have little room, and too much volume cuts off their blood. Sources differ; only more than the largest volume that one of them injects to numb the whole part is reported. For other sites no maximum was found.',
   sources: [
     { source: 'digital-block-consult', mark: 'Q' },
     { source: 'digital-block-nsw', mark: 'Q' },

@@ -67,11 +67,11 @@ export const check: Check = {
   code: 'dose/weight-implausible',
   severity: 'warning',
   title: 'A weight that does not fit the age',
-  why: 'Pounds typed as kilograms more than double the limit. Usual is from the 3rd to the 97th percentile of the growth tables; how far outside is asked about, and that a number that would be in the middle with the other unit is, are Wheal’s own.',
+  why: 'Pounds typed as kilograms more than double the limit. Usual means the 3rd to the 97th percentile of the growth tables. How far outside of it is reported is Wheal’s own choice, and so is to ask about a number that is near the middle in the other unit.',
   sources: [{ source: 'who-weight-for-age', mark: 'Q' }, { source: 'cdc-weight-for-age', mark: 'Q' }, format],
   messages: {
-    main: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Check the weight and the age: the dose limit goes by both.',
-    unit: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Was it {instead}? The dose limit goes by it.',
+    main: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Check the weight and the age: the dose limit depends on both.',
+    unit: '{weight} is unlikely at the age of {age} ({low} to {high} kg is usual). Was it {instead}? The dose limit depends on it.',
   },
   find,
   fix: (_place, { start, end, data }: Finding): readonly Fix[] => {

@@ -30,10 +30,10 @@ export const check: Check = {
   code: 'dose/weight-old',
   severity: 'information',
   title: 'A dose by an old weight',
-  why: 'A child’s limit goes by weight alone, and children grow; after an illness they may also have lost some. The spans are common practice: a month for infants, three under 3 years, six up to 12. From 12 years on a weight may be a year old, and is only asked about once the dose is half of the limit.',
+  why: 'A child’s limit depends on weight alone, and children grow; after an illness they may also have lost weight. The intervals are common practice: a month for infants, three under 3 years, six up to 12. From 12 years a weight may be a year old, and is reported only once the dose is half of the limit.',
   sources: [{ source: 'common', mark: 'common' }],
   messages: {
-    main: 'This weight is {days} days old; at this age it is taken again after {weeks} weeks. Weigh the patient before the dose is worked out.',
+    main: 'This weight is {days} days old; at this age patients are weighed again after {weeks} weeks. Weigh the patient before calculating the dose.',
   },
   find: old,
 };

@@ -11,9 +11,9 @@ const rowsOf = ({ dressing = [] }: Procedure, tables: Tables): readonly Dressing
   dressing.flatMap((leaf) => rowsIn(tables.dressings, leaf));
 
 const because = {
-  hair: 'tape does not hold on hair',
-  fold: 'tape does not hold in a fold',
-  no: 'tape does not hold on a wet or open place',
+  hair: 'tape does not stick to hair',
+  fold: 'tape does not stick in a fold',
+  no: 'tape does not stick to a wet or open place',
 } as const;
 
 /** The adhesive of a dressing that nothing else holds, where tape does not stick. */
@@ -31,10 +31,10 @@ export const check: Check = {
   code: 'dressing/does-not-hold',
   severity: 'information',
   title: 'Tape on hair, in a fold or on a wet place',
-  why: 'There tape comes off within hours. A wrap, pressure by hand or ointment alone serves better; on the vulva a textbook has gauze held by underwear.',
+  why: 'Tape comes off there within hours. A wrap, pressure by hand or ointment alone works better; on the vulva a textbook holds gauze in place with underwear.',
   sources: [{ source: 'vulva-textbook', mark: 'Q' }, common],
   messages: {
-    main: '{word} on the {site}: {because}. Ointment alone, or a wrap where one can go round, does.',
+    main: '{word} on the {site}: {because}. Use ointment alone, or a wrap where one fits.',
   },
   find: atSites(loose),
 };

@@ -28,7 +28,7 @@ export const check: Check = {
   why: 'Ointment softens the film of glue, and the wound opens before it has healed.',
   sources: [{ source: 'tissue-glue-leaflets', mark: 'Q' }],
   messages: {
-    main: '{word} on tissue glue loosens its film. Leave the glue bare, or cover it dry.',
+    main: '{word} on tissue glue loosens its film. Leave the glue bare, or cover it with a dry dressing.',
     glue: 'tissue glue here',
   },
   alternatives: { readAs: [] },

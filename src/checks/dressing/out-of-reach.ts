@@ -33,11 +33,11 @@ const leavesWound = ({ method, dressing = [] }: Procedure, tables: Tables): bool
 export const check: Check = {
   code: 'dressing/out-of-reach',
   severity: 'information',
-  title: 'A wound out of reach, and nobody who helps',
-  why: 'On the back, the buttock or the foot many patients can neither see nor reach a wound. Only where the note says that nobody helps (`helper` under `aftercare`) is it told; the handout then asks the patient to settle it.',
+  title: 'A wound out of reach, and nobody to help',
+  why: 'On the back, the buttock or the foot many patients can neither see nor reach a wound. It is reported only where the note says that nobody helps (`helper` under `aftercare`); the handout then asks the patient to arrange it.',
   sources: [common],
   messages: {
-    main: 'Nobody helps at home, and {site} may be out of reach of the patient. Settle who changes the dressing: a visiting nurse, a visit here, or a dressing that can stay.',
+    main: 'Nobody helps at home, and {site} may be out of reach of the patient. Arrange who changes the dressing: a visiting nurse, a visit here, or a dressing that can stay.',
     wound: 'the wound',
   },
   find: outOfReach,

@@ -31,10 +31,10 @@ export const check: Check = {
   code: 'dressing/rubbed',
   severity: 'information',
   title: 'An open wound where clothes rub',
-  why: 'A waistband, strap, collar or shoe opens a fresh wound again. Where the practice leaves wounds open as a routine (`wound-care` in its file), nothing is said.',
+  why: 'A waistband, strap, collar or shoe opens a fresh wound again. Not reported where the practice routinely leaves wounds open (`wound-care` in its file).',
   sources: [common],
   messages: {
-    main: 'The wound on the {site} is left uncovered, and {rubs} rubs there. A dressing for the first days spares it.',
+    main: 'The wound on the {site} is left uncovered, and {rubs} rubs there. A dressing for the first days protects it.',
   },
   sourcesDiffer: {
     how: 'Most leaflets keep a wound moist and covered, one leaves it to the air until there is a scab. Covering is followed.',

@@ -1,7 +1,7 @@
 import type { SourcesDiffer } from '../check.ts';
 
 export const sourcesDiffer: SourcesDiffer = {
-  how: 'A published practice tells of benign results within a day and of cancers on the same day; others take longer. The days are those of the practice, or else working days of this tool.',
+  how: 'A published practice tells patients benign results within a day and cancers on the same day; others take longer. The days are those of the practice, or else working days of this tool.',
   settings: ['overdue.telling', 'overdue.cancer'],
 };
 

@@ -8,13 +8,13 @@ export const check: Check = {
   severity: 'error',
   milder: { main: 'warning' },
   sourcesDiffer,
-  title: 'The patient was tried, and not reached',
-  why: 'A voicemail tells nobody for sure. Where the telephone fails, a letter with proof of delivery or the family doctor may not.',
+  title: 'Attempts to reach the patient, none successful',
+  why: 'A voicemail is no proof that the patient heard it. Where the telephone fails, a letter with proof of delivery or the primary care clinician may work.',
   sources: [loop, { source: 'result-follow-up', mark: 'Q' }, format],
   messages: {
-    main: 'The patient does not know the result of {name}: {what}. It was to be told by {to}. Try another way, and write when the patient was told.',
+    main: 'The patient has not been told the result of {name}: {what}. That was due by {to}. Try another way, and write when the patient was told.',
     urgent:
-      'The patient does not know the result of {name}, which cannot wait: {what}. It was to be told by {to}. Try another way today.',
+      'The patient has not been told the result of {name}, which cannot wait: {what}. That was due by {to}. Try another way today.',
   },
   find: (subject) =>
     lateOf(subject, 'telling the patient')

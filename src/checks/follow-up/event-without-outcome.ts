@@ -5,7 +5,7 @@ import { format } from '../sources.ts';
 export const check: Check = {
   code: 'follow-up/event-without-outcome',
   severity: 'warning',
-  title: 'Bleeding, an infection or another event without its end',
+  title: 'Bleeding, an infection or another event without an outcome',
   why: 'What was reported and not followed up is where a small complication becomes a large one.',
   sources: [format],
   messages: {

@@ -6,7 +6,7 @@ export const check: Check = {
   code: 'follow-up/faint-without-action',
   misses: () => 'action',
   severity: 'information',
-  title: 'A faint without what was done',
+  title: 'Fainting, and no record of what was done',
   why: 'Whether the patient was laid down, hurt by the fall or given anything is asked about at the next procedure.',
   sources: [format],
   messages: {

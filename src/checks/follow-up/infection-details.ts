@@ -7,7 +7,7 @@ import { format } from '../sources.ts';
 export const check: Check = {
   code: 'follow-up/infection-details',
   severity: 'information',
-  title: 'An infection without what was seen or what was done',
+  title: 'An infection without its signs or its treatment',
   why: 'Whoever sees the patient next needs the signs, whether a culture was taken, and which treatment was begun.',
   sources: [format],
   messages: {

@@ -32,13 +32,13 @@ function nothingPlanned(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'follow-up/no-plan',
   severity: 'warning',
-  title: 'A diagnosis that asks for a plan, and none in the note',
+  title: 'A diagnosis that needs a plan, and none in the note',
   why: 'The patient knows, and everybody thinks that somebody else has made the appointment.',
   sources: [loop, { source: 'insurer-tips', mark: 'Q' }, format],
   messages: {
-    main: 'This diagnosis asks for a plan, and the note has none. Write what happens under `next`.',
+    main: 'This diagnosis needs a plan, and the note has none. Write the next step under `next`.',
     nothing:
-      'The report says {name}, and the note says that nothing is to be done. If that is not so, write what happens; if it was decided, accept this with the reason.',
+      'The report says {name}, and the note says that nothing is needed. If that is wrong, write the next step; if it was decided, accept this with the reason.',
     diagnosis: 'what asks for a step',
   },
   find: (subject) => [

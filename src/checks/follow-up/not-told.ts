@@ -9,13 +9,13 @@ export const check: Check = {
   milder: { main: 'warning' },
   sourcesDiffer,
   title: 'A result that the patient has not been told',
-  why: 'No news is not good news to a patient who waits. A cancer that nobody told grows on; from four weeks on any untold result is an error.',
+  why: 'No news is not good news to a patient who waits. A cancer that the patient does not know of keeps growing; after four weeks any result that was not told is an error.',
   sources: [loop, { source: 'result-follow-up', mark: 'Q' }, format],
   messages: {
-    main: 'The result of {name} is there, and the note does not say that the patient was told; that was due by {to}. Call, and write `told` with day, name and way.',
+    main: 'The result of {name} is in, and the note does not say that the patient was told; that was due by {to}. Call, and write `told` with day, name and how.',
     urgent:
-      'The result of {name} cannot wait, and the note does not say that the patient was told; that was due by {to}. Call today, and write `told` with day, name and way.',
-    far: 'The result of {name} has not been told for {late} past {to}. Call today, and write `told` with day, name and way.',
+      'The result of {name} cannot wait, and the note does not say that the patient was told; that was due by {to}. Call today, and write `told` with day, name and how.',
+    far: 'The patient was to hear the result of {name} by {to}, {late} ago, and the note does not say so. Call today, and write `told` with day, name and how.',
   },
   find: (subject) =>
     lateOf(subject, 'telling the patient')

@@ -181,11 +181,11 @@ export const check: Check = {
   why: 'A report that was filed under the wrong specimen, or a container with the wrong label, sends the surgeon to the wrong place and leaves a tumor where it is.',
   sources: [{ source: 'insurer-tips', mark: 'Q' }, { source: 'laterality-records', mark: 'Q' }, format],
   messages: {
-    main: 'The result tells of “{found}”, and this specimen was taken from “{site}”. Compare report, request and label before anybody acts on it.',
+    main: 'The result names “{found}”, and this specimen was taken from “{site}”. Compare report, request and label before anybody acts on it.',
     label:
-      'The result tells of specimen {found}, and this one is labeled {site}. Compare report, request and label before anybody acts on it.',
+      'The result names specimen {found}, and this one is labeled {site}. Compare report, request and label before anybody acts on it.',
     unlabeled:
-      'The result tells of specimen {found}, and this specimen has no label. Compare report, request and container before anybody acts on it.',
+      'The result names specimen {found}, and this specimen has no label. Compare report, request and container before anybody acts on it.',
     site: 'where the specimen was taken',
     own: 'the label of this specimen',
   },

@@ -23,7 +23,7 @@ export const check: Check = {
     settings: ['overdue.result', 'overdue.fungal-culture', 'overdue.mycobacterial-culture'],
   },
   title: 'A result that is overdue',
-  why: 'A result that never comes is missed by nobody unless somebody waits for it. Four weeks past its limit it is an error.',
+  why: 'Nobody misses a result that never comes unless somebody tracks it. Four weeks after its due date it is an error.',
   sources: [
     loop,
     { source: 'result-follow-up', mark: 'Q' },
@@ -31,8 +31,8 @@ export const check: Check = {
     format,
   ],
   messages: {
-    main: 'No result of {name} is in the note; it was to be there by {to}, {late} ago. Call the laboratory, and write what came under `results`.',
-    far: 'Still no result of {name}: it was to be there by {to}, {late} ago. The specimen may be lost. Call the laboratory and the patient today.',
+    main: 'No result of {name} is in the note; it was due by {to}, {late} ago. Call the laboratory, and write what came under `results`.',
+    far: 'Still no result of {name}: it was due by {to}, {late} ago. The specimen may be lost. Call the laboratory and the patient today.',
   },
   find(subject) {
     const unsent = lateOf(subject, 'specimen to send');

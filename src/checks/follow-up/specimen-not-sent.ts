@@ -5,7 +5,7 @@ import { loop } from './_results.ts';
 export const check: Check = {
   code: 'follow-up/specimen-not-sent',
   severity: 'warning',
-  title: 'A specimen of which nobody wrote that it was sent',
+  title: 'A specimen with no record that it was sent',
   why: 'A container that stays in the room has no result, and nobody waits for one.',
   sources: [loop, { source: 'insurer-tips', mark: 'Q' }],
   messages: {

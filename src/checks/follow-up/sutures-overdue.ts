@@ -8,7 +8,7 @@ export const check: Check = {
   code: 'follow-up/sutures-overdue',
   severity: 'warning',
   title: 'Stitches that should be out',
-  why: 'Stitches that stay in leave tracks and may fester; on the face tracks are likelier from the seventh day on.',
+  why: 'Stitches that stay in leave tracks and may get infected; on the face tracks are likelier from the seventh day on.',
   sources: [
     { source: 'punch-leaflet', mark: 'Q' },
     { source: 'suture-handbook', mark: 'Q' },
@@ -16,7 +16,7 @@ export const check: Check = {
     format,
   ],
   messages: {
-    main: 'The stitches were to come out from {from} to {to}{window}, and nothing says that they did. Call the patient, or write `sutures-out` with day, name and number.',
+    main: 'The stitches were due out from {from} to {to}{window}, and the note does not say that they were removed. Call the patient, or write `sutures-out` with day, name and number.',
   },
   sourcesDiffer,
   find: (subject) =>

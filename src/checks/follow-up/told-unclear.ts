@@ -18,11 +18,11 @@ function unsureOf({ note, tables }: Subject): readonly Report[] {
 export const check: Check = {
   code: 'follow-up/told-unclear',
   severity: 'warning',
-  title: 'Words on telling that do not say that the patient heard it',
-  why: 'A letter, a message or a copy may lie unread. Of a result that asks for nothing that is enough; a result that asks for a step is open until the patient is known to have heard it.',
+  title: 'Words that do not say that the patient heard the result',
+  why: 'A letter, a message or a copy may stay unread. For a result that needs nothing that is enough; a result that needs a step is open until the patient is known to have heard it.',
   sources: [loop, { source: 'result-follow-up', mark: 'Q' }, format],
   messages: {
-    main: '`{how}` does not say that the patient heard this result, and it asks for a step. If the patient heard it, write how: telephone, visit, message read by patient. If not, write it under `attempts`, and call.',
+    main: '`{how}` does not say that the patient heard this result, and it needs a step. If the patient heard it, write how: telephone, visit, message read by patient. If not, write it under `attempts`, and call.',
   },
   find: unsureOf,
 };

@@ -49,7 +49,7 @@ export const check: Check = {
   severity: 'warning',
   misses: ({ form }: Finding) => (form === 'main' ? 'reviewed' : undefined),
   title: 'A result that was told before a clinician had read it',
-  why: 'Whoever reads a report to the patient without the clinician may miss that it asks for a step, or that it is not this patient’s.',
+  why: 'Whoever tells the patient a report that no clinician has read may miss that it needs a step, or that it is another patient’s.',
   sources: [closedLoop, { source: 'result-follow-up', mark: 'Q' }, format],
   messages: {
     main: 'The patient was told this result, and the note does not say that a clinician has read it. Write `reviewed` with the initials and the day, once it is so.',

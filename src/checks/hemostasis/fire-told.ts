@@ -12,19 +12,19 @@ const isNearSpark = (subject: Subject, { row, procedure }: Mishap): boolean =>
 export const check: Check = {
   code: 'hemostasis/fire-told',
   severity: 'warning',
-  title: 'Fire, a burn, oxygen or a wet preparation told in free words',
-  why: 'Heat or a spark, something that burns, and oxygen make a fire. What is told of oxygen or a wet preparation counts where heat or current is recorded; a fire or a burn counts in any case until the note says what was done for the patient.',
+  title: 'Fire, a burn, oxygen or a wet preparation in free text',
+  why: 'Heat or a spark, something that burns, and oxygen make a fire. Oxygen or a wet preparation counts where heat or current is recorded; a fire or a burn always counts until the note says what was done for the patient.',
   sources: [
     { source: 'fire-poster', mark: 'Q' },
     { source: 'alcohol-label', mark: 'Q' },
     { source: 'return-electrode-burns', mark: 'Q' },
   ],
   messages: {
-    main: '`{word}` tells of a fire risk. Write what was done.',
+    main: '`{word}`: a fire risk. Write what was done.',
     oxygen:
       '`{word}`: oxygen beside heat or a spark. Stop it for a minute before and while they are used; if it was off, write that.',
     wet: '`{word}`: a preparation that burns, and heat or current is recorded. Let it dry for 3 minutes first; if it was dry by then, write that.',
-    burn: '`{word}` tells of a fire or a burn. Write what was done for the patient and who was told; keep the pad and the device aside for inspection.',
+    burn: '`{word}`: a fire or a burn. Write what was done for the patient and who was told; keep the pad and the device for inspection.',
   },
   find: tellsOf(['oxygen', 'wet', 'burn'], isNearSpark),
 };

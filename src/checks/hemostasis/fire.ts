@@ -47,7 +47,7 @@ export const check: Check = {
   code: 'hemostasis/fire',
   severity: 'error',
   title: 'Heat or a spark beside wet alcohol',
-  why: 'Alcohol on the skin burns with a flame that is hard to see. In a trial it caught fire at once where it pooled and in a third of cases after 30 seconds, and never once dry; labels ask for 3 minutes on hairless skin and up to an hour in hair.',
+  why: 'Alcohol on the skin burns with a flame that is hard to see. In a trial it caught fire at once where it pooled and in a third of cases after 30 seconds, and never after it had dried; labels ask for 3 minutes on hairless skin and up to an hour in hair.',
   sources: [
     { source: 'alcohol-label', mark: 'Q' },
     { source: 'chlorhexidine-alcohol-label', mark: 'Q' },
@@ -56,7 +56,7 @@ export const check: Check = {
     { source: 'procedure-text-hemostasis', mark: 'Q' },
   ],
   messages: {
-    wet: '`{word}` was used while the skin was not dry from {fuel}, which burns. Let it dry for 3 minutes, or prepare with a solution without alcohol.',
+    wet: '`{word}` was used on skin still wet with {fuel}, which burns. Let it dry for 3 minutes, or prepare with a solution without alcohol.',
     agent:
       '{fuel} burns until it is dry; `{word}` was used beside it. Let it dry first, or use aluminum chloride in water.',
     hair: '`{word}` in hair-bearing skin after {fuel}, which stays wet in hair for up to an hour. If it was dry, write `dry: yes`.',

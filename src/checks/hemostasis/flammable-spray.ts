@@ -13,7 +13,7 @@ export const check: Check = {
     main: '{spray} is flammable, and `{word}` was used at the same site. Let the vapor clear, or numb without it.',
     unsaid:
       'Some cold sprays are flammable, and `{word}` was used at the same site. Name the spray, and let the vapor clear.',
-    spark: 'heat or a spark is said here',
+    spark: 'heat or a spark here',
   },
   alternatives: { readAs: [] },
   find(subject) {

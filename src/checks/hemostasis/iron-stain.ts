@@ -10,7 +10,7 @@ export const check: Check = {
   code: 'hemostasis/iron-stain',
   severity: 'information',
   title: 'An iron salt where a stain shows',
-  why: 'Iron salts stain for up to three months and have left tattoos, which in a scar can also confuse the next look under the microscope.',
+  why: 'Iron salts stain for up to three months and have left tattoos, which in a scar can also confuse the next biopsy.',
   sources: [
     { source: 'tattoo-2013', mark: 'Q' },
     { source: 'hemostatics-trial-2020', mark: 'Q' },

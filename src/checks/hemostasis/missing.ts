@@ -7,11 +7,11 @@ export const check: Check = {
   code: 'hemostasis/missing',
   misses: () => 'hemostasis',
   severity: 'warning',
-  title: 'Nothing recorded on how bleeding was stopped',
+  title: 'No record of how bleeding was stopped',
   why: 'Whoever is called at night about bleeding needs to know what was done, and an allergy or a device can only be checked against what is written.',
   sources: [format],
   messages: {
-    main: 'Nothing is said about how bleeding was stopped. Write `hemostasis`: pressure, aluminum chloride, heat cautery, suture, or `none`.',
+    main: 'The note does not say how bleeding was stopped. Write `hemostasis`: pressure, aluminum chloride, heat cautery, suture, or `none`.',
   },
   find: (subject) =>
     (subject.note.procedures ?? []).flatMap((procedure) => {

@@ -62,15 +62,15 @@ function find(subject: Subject): readonly Report[] {
 export const check: Check = {
   code: 'hemostasis/thinner-open-wound',
   severity: 'warning',
-  title: 'A larger open punch held by pressure alone under a blood thinner',
-  why: 'Blood thinners go on for small skin procedures. With warfarin a study found bleeding in 2.5% instead of 0.7%, most of it later and at home. A punch of 5 mm or more that is neither stitched nor stopped by anything but pressure is asked about; a stitch, a hemostatic or a pressure dressing answers it. Aspirin was no risk of its own, and antiplatelets are information.',
+  title: 'A larger punch left open with pressure alone, on a blood thinner',
+  why: 'Blood thinners go on for small skin procedures. With warfarin a study found bleeding in 2.5% instead of 0.7%, most of it later and at home. A punch of 5 mm or more that has neither a stitch nor anything but pressure is reported, unless there is a hemostatic or a pressure dressing. Aspirin was no risk of its own, and antiplatelets are information.',
   sources: [
     { source: 'warfarin-skin-surgery-2007', mark: 'Q' },
     { source: 'pressure-dressing-page', mark: 'Q2' },
     { source: 'common', mark: 'common' },
   ],
   messages: {
-    main: 'The patient takes {name}, and an open wound of this size was held by pressure alone. Weigh a stitch, a hemostatic or a pressure dressing; if there was one, write it. With warfarin the note may also have the last INR.',
+    main: 'The patient takes {name}, and a wound of this size was left open with pressure alone. Consider a stitch, a hemostatic or a pressure dressing; if there was one, write it. With warfarin, the last INR belongs in the note too.',
     medicine: '{name} is taken',
   },
   find,

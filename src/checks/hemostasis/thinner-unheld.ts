@@ -59,13 +59,13 @@ export const check: Check = {
   code: 'hemostasis/thinner-unheld',
   severity: 'information',
   title: 'A blood thinner, and neither pressure nor a dressing',
-  why: 'Blood thinners go on for small skin procedures, since a clot is worse than a bleeding wound; then pressure or a dressing guards the first hours. That is common practice; the sources read here only say that the medicine goes on.',
+  why: 'Blood thinners go on for small skin procedures, since a clot is worse than a bleeding wound; then pressure or a dressing protects for the first hours. That is common practice; the sources read here only say that the medicine goes on.',
   sources: [
     { source: 'common', mark: 'common' },
     { source: 'accp-minor-skin', mark: 'Q' },
   ],
   messages: {
-    main: 'The patient takes {name}, and the note has neither pressure nor a stitch nor a dressing. If there was one, write it; if not, weigh a pressure dressing.',
+    main: 'The patient takes {name}, and the note has neither pressure nor a stitch nor a dressing. If there was one, write it; if not, consider a pressure dressing.',
     medicine: '{name} is taken',
   },
   sourcesDiffer: {

@@ -29,9 +29,9 @@ export const check: Check = {
     { source: 'jaad-2010-formalin', mark: 'Q' },
   ],
   messages: {
-    main: 'For immunofluorescence in {disease} the sample should lie beside the blister, not in it. If it did, write `relation: perilesional`; if not, another is needed.',
+    main: 'For immunofluorescence in {disease} the sample should be taken beside the blister, not in it. If it did, write `relation: perilesional`; if not, another is needed.',
     second:
-      'The question is {disease}: a second sample from beside the blister, in a transport medium for immunofluorescence, usually decides it.',
+      'The question is {disease}: a second sample from beside the blister, in a transport medium for immunofluorescence, usually settles it.',
     question,
   },
   sourcesDiffer: {

@@ -17,7 +17,7 @@ export const check: Check = {
     main: 'For {disease} a punch of {size} is too small to count hairs. Use 4 mm or more.',
     shave: 'For {disease} a {method} misses the hair bulbs. Use a punch of 4 mm or more, into the fat.',
     depth:
-      'For {disease} the sample should reach the fat, where the bulbs lie; this one reached the {depth}.',
+      'For {disease} the sample should reach the fat, where the bulbs are; this one reached the {depth}.',
     angle:
       'For {disease} the punch goes in along the hair; at right angles to the skin it cuts through the shafts.',
     second:

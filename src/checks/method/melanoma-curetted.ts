@@ -15,13 +15,13 @@ export const check: Check = {
   code: 'method/melanoma-curetted',
   severity: 'warning',
   title: 'A suspected melanoma curetted',
-  why: 'Treatment goes by the thickness of the tumor, and pieces have none that can be measured. What guidelines name is an ellipse, a punch or a deep shave of the whole lesion, or a part of it in one piece, wherever it lies.',
+  why: 'Treatment depends on the thickness of the tumor, and in pieces it cannot be measured. Guidelines name an ellipse, a punch or a deep shave of the whole lesion, or a part of it in one piece, at any site.',
   sources: [
     { source: 'melanoma-aad', mark: 'Q' },
     { source: 'melanoma-nccn-2018', mark: 'Q' },
   ],
   messages: {
-    main: 'Melanoma is asked about, and {method} takes the tissue in pieces: its thickness can not be measured. Check the method; tell the pathologist, and plan with the patient what follows.',
+    main: 'Melanoma is suspected, and {method} takes the tissue in pieces: its thickness cannot be measured. Check the method; tell the pathologist, and plan with the patient what follows.',
     question,
   },
   ...ofSuspected('whole lesion', curetted),

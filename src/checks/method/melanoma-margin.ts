@@ -25,16 +25,16 @@ export const check: Check = {
   misses: ({ form }) => (form === 'unsaid' ? 'margin' : undefined),
   severity: 'information',
   title: 'A margin that does not suit a suspected melanoma',
-  why: 'For the diagnosis a margin of 1 to 3 mm is advised: enough to see the whole lesion, and narrow enough to leave the drainage for a later sentinel node as it is. Treatment of a melanoma that is known has wider margins and is not meant.',
+  why: 'For the diagnosis a margin of 1 to 3 mm is advised: enough to see the whole lesion, and narrow enough not to disturb the drainage to a sentinel node. Treatment of a known melanoma takes wider margins and is not reported.',
   sources: [
     { source: 'melanoma-aad', mark: 'Q' },
     { source: 'melanoma-nccn-2018', mark: 'Q' },
   ],
   messages: {
-    main: 'Melanoma is asked about, and the margin is {margin}; for the diagnosis {from} to {to} mm is advised. Check the number, or say that this is the treatment.',
+    main: 'Melanoma is suspected, and the margin is {margin}; for the diagnosis {from} to {to} mm is advised. Check the number, or say that this is the treatment.',
     unsaid:
-      'Melanoma is asked about, and the excision has no margin here; for the diagnosis {from} to {to} mm is advised. Write `margin`.',
-    thin: 'Melanoma is asked about, and the margin is {margin}; {from} to {to} mm is advised, so that the whole lesion is seen. Check the number.',
+      'Melanoma is suspected, and the excision has no margin here; for the diagnosis {from} to {to} mm is advised. Write `margin`.',
+    thin: 'Melanoma is suspected, and the margin is {margin}; {from} to {to} mm is advised, so that the whole lesion is seen. Check the number.',
     question,
   },
   ...ofSuspected('whole lesion', melanomaMargin),

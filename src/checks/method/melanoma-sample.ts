@@ -56,8 +56,8 @@ function partial(procedure: Procedure, subject: Subject): Report | undefined {
 export const check: Check = {
   code: 'method/melanoma-sample',
   severity: 'warning',
-  title: 'A sample that may not do for a suspected melanoma',
-  why: 'Treatment goes by the thickness of the tumor, and a cut through its base hides it. Guidelines want the whole lesion, by ellipse, punch or a shave below its plane; a partial sample is accepted on face, palms and soles, of a very large lesion, and where suspicion is low. Sources differ: one of 2005 forbids every shave, the academy and the network allow a deep one; this check follows them.',
+  title: 'A sample that may not be enough for a suspected melanoma',
+  why: 'Treatment depends on the thickness of the tumor, and a cut through its base hides it. Guidelines want the whole lesion, by ellipse, punch or a shave below its plane; a partial sample is accepted on face, palms and soles, of a very large lesion, and where suspicion is low. Sources differ: one of 2005 forbids every shave, the academy and the network allow a deep one; this check follows them.',
   sources: [
     { source: 'melanoma-aad', mark: 'Q' },
     { source: 'melanoma-nccn-2018', mark: 'Q' },
@@ -65,9 +65,9 @@ export const check: Check = {
     { source: 'biopsy-guide-afp', mark: 'Q' },
   ],
   messages: {
-    main: 'Melanoma is asked about, and a {method} may cut through its base. A deep shave below the lesion, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',
+    main: 'Melanoma is suspected, and a {method} may cut through its base. A deep shave below the lesion, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',
     partial:
-      'Melanoma is asked about, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
+      'Melanoma is suspected, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
     question,
   },
   sourcesDiffer: {

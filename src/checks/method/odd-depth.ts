@@ -28,7 +28,7 @@ export const check: Check = {
   code: 'method/odd-depth',
   severity: 'warning',
   title: 'A depth that does not suit the method',
-  why: 'A shave to mid dermis is in order; deeper it leaves a scar, and through the fat it is no shave any more. A punch or an excision that stays in the upper dermis may be a slip of the pen.',
+  why: 'A shave to mid dermis is usual; deeper it leaves a scar, and into the fat it is no longer a shave. A punch or an excision that stays in the upper dermis may be a slip.',
   sources: [
     { source: 'biopsy-guide-afp', mark: 'Q' },
     { source: 'biopsy-msd', mark: 'Q' },

@@ -20,10 +20,10 @@ export const check: Check = {
   code: 'method/scissor-flat',
   severity: 'information',
   title: 'Scissors for a flat lesion',
-  why: 'Scissors take off what stands up from the skin, such as a skin tag; of a flat lesion they take little but epidermis.',
+  why: 'Scissors remove what is raised above the skin, such as a skin tag; of a flat lesion they take little but epidermis.',
   sources: [{ source: 'dermatology-chapter-146', mark: 'Q' }],
   messages: {
-    main: 'Scissors are for what stands up from the skin, and the lesion is described as {lesion}. Check method and lesion.',
+    main: 'Scissors are for what is raised above the skin, and the lesion is described as {lesion}. Check method and lesion.',
     lesion: 'the lesion',
   },
   find: (subject) =>

@@ -6,7 +6,7 @@ export const check: Check = {
   code: 'method/size-out-of-proportion',
   severity: 'warning',
   title: 'A size out of all proportion to the method',
-  why: 'A sample more than five times as large as the method usually takes is more likely a slip: cm for mm, or a point left out. A lesion that is described nearly as large explains it.',
+  why: 'A sample more than five times as large as the method usually takes is more likely a slip: cm for mm, or a missing decimal point. A lesion that is described as nearly as large explains it.',
   sources: [format],
   messages: {
     main: '{size} is more than five times what a {method} usually takes (up to {usual} mm). Check number and unit; if it is right, write the size under `lesion` too.',

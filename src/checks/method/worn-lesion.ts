@@ -24,11 +24,11 @@ export const check: Check = {
   code: 'method/worn-lesion',
   severity: 'information',
   title: 'A scratched, eroded or fading lesion of an inflammatory disease',
-  why: 'Scratching, infection and healing lay their own picture over that of the disease; a typical lesion that is whole shows it. Of tumors and ulcers nothing is said.',
+  why: 'Scratching, infection and healing hide the disease under the microscope; an intact, typical lesion shows it. Tumors and ulcers are not reported.',
   sources: [{ source: 'lesion-choice', mark: 'Q' }],
   messages: {
-    main: 'The question is {disease}, and the lesion is described as {word}: it may show the scratching or healing only. If a whole lesion was there, it serves better; if this is beside it, write `relation`.',
-    question: 'what is asked',
+    main: 'The question is {disease}, and the lesion is described as {word}: it may show only scratching or healing. An intact lesion is better; if the sample was taken beside it, write `relation`.',
+    question: 'the question to the pathologist',
   },
   ...ofSuspected('a fresh lesion', worn),
 };

@@ -17,7 +17,7 @@ const rows: readonly Row[] = [
   [
     'unknown-severity',
     'warning',
-    'A severity that is none',
+    'A word that is not a severity',
     'The check keeps its own severity, though the practice wanted another.',
     '“{word}” is not a severity, so this setting does nothing. Write one of: {choices}.',
   ],
@@ -25,10 +25,10 @@ const rows: readonly Row[] = [
     'unknown-check',
     'warning',
     'A severity for a check that does not exist',
-    'A misspelt code sets nothing, and the check that was meant keeps its own severity.',
+    'A misspelled code sets nothing, and the check that was meant keeps its own severity.',
     {
       main: 'There is no check {word}, so this setting does nothing. Copy the code from a finding.',
-      nearest: 'There is no check {word}, so this setting does nothing. Is {nearest} meant?',
+      nearest: 'There is no check {word}, so this setting does nothing. Did you mean {nearest}?',
     },
   ],
   [
@@ -36,7 +36,7 @@ const rows: readonly Row[] = [
     'warning',
     'A danger that the practice wants to lower or turn off',
     'What can hurt the patient stays an error in every practice. The clinician can accept it in the note, with the reason.',
-    '{word} is a danger, or says that not all was judged, so its errors stay errors here. Take this row out.',
+    '{word} is a danger, or says that not all was judged, so its errors stay errors here. Remove this line.',
   ],
   [
     'looser-limit',
@@ -55,7 +55,7 @@ const rows: readonly Row[] = [
     'looser-follow-up',
     'error',
     'A setting of follow-up that is looser than usual, without an approval',
-    'A result that nobody misses and a patient whom nobody tells are lost in silence. Loosening what watches over them needs a name, a day and a reason, and every summary then says so.',
+    'Without these limits nobody notices a missing result or a patient who was never told. Loosening what watches over them needs a name, a day and a reason, and every summary then says so.',
     {
       severity:
         '{what} is {usual} by itself and would be {own}, so this is not used. Take it out, or write `follow-up-approved` with by, on and reason.',
@@ -68,14 +68,14 @@ const rows: readonly Row[] = [
     'loosening-ignored',
     'information',
     'A loosened limit that restricted mode leaves out',
-    'Whoever writes a folder that is not trusted must not be able to loosen a limit. The ceiling holds until the folder is trusted.',
+    'Whoever writes a folder that is not trusted must not be able to loosen a limit. The ceiling applies until the folder is trusted.',
     {
       followUp: 'In restricted mode {own} for {what} is not used. Trust this folder to use it.',
       severities:
         'In restricted mode the severities of the practice are not used, so every check keeps its own. Trust this folder to use them.',
       main: 'In restricted mode the limit for {product} is not used. Trust this folder to use it.',
       authority:
-        'In restricted mode the ceilings of US prescribing information hold beside those of {authority}. Trust this folder to go by the latter alone.',
+        'In restricted mode the ceilings of US prescribing information apply beside those of {authority}. Trust this folder to go by the latter alone.',
     },
   ],
   [
@@ -93,7 +93,7 @@ const rows: readonly Row[] = [
     'warning',
     'A word that Wheal knows already',
     'A known word keeps its meaning, so that no practice file can make a checked word an unchecked one.',
-    '“{word}” is known already, as {known}, and keeps that meaning. Take it out, or choose another word.',
+    '“{word}” is known already, as {known}, and keeps that meaning. Remove it, or choose another word.',
   ],
   [
     'word-unjudged',
@@ -120,24 +120,25 @@ const rows: readonly Row[] = [
     'A product or limit for an agent that is not known is not in force, though the practice relies on it.',
     {
       main: '“{word}” is not a known anesthetic, so this entry is not used. Write its generic name.',
-      nearest: '“{word}” is not a known anesthetic, so this entry is not used. Is {nearest} meant?',
+      nearest: '“{word}” is not a known anesthetic, so this entry is not used. Did you mean {nearest}?',
     },
   ],
   [
     'unknown-generic',
     'warning',
     'A trade name for a word that is not known',
-    'A name that is read as nothing is an unknown word in every note, and no allergy or dose is checked for it.',
+    'A name without a known generic word is unknown in every note, and no allergy or dose is checked for it.',
     {
       main: '“{word}” is not a known generic word, so this trade name is not read. Write the generic name of a drug, dressing or material.',
-      nearest: '“{word}” is not a known generic word, so this trade name is not read. Is {nearest} meant?',
+      nearest:
+        '“{word}” is not a known generic word, so this trade name is not read. Did you mean {nearest}?',
     },
   ],
   [
     'incomplete-agent',
     'error',
     'An anesthetic of the practice that is not described in full',
-    'An agent that Wheal does not know is judged by the practice alone, so it needs class, limit, source and whoever stands for it.',
+    'An agent that Wheal does not know is judged by the practice alone, so it needs class, limit, source and the person responsible for it.',
     '{agent} is not used yet, since something is missing: {missing}.',
   ],
   [
@@ -150,29 +151,29 @@ const rows: readonly Row[] = [
   [
     'repeated-product',
     'error',
-    'A product name that stands for two products',
+    'A product name for two products',
     'A note that names the product would be judged by the first, and the second may be stronger.',
     '“{product}” is in stock twice. Give each product a name of its own; until then the first counts.',
   ],
   [
     'product-differs',
     'error',
-    'A product whose name says another thing than its row',
-    'Whoever writes the name in a note means what it says, and the dose would be reckoned by the row.',
+    'A product whose name contradicts its entry',
+    'Whoever writes the name in a note means what it says, and the dose would be judged by the entry.',
     {
       agent:
-        '“{product}” names {named}, and its row has {own}, so the product is not used. Correct the name or the row.',
+        '“{product}” names {named}, and its entry has {own}, so the product is not used. Correct the name or the entry.',
       strength:
-        '“{product}” says {named}, and its concentration is {own}, so the product is not used. Correct the name or the row.',
+        '“{product}” says {named}, and its concentration is {own}, so the product is not used. Correct the name or the entry.',
       epinephrine:
-        '“{product}” says {named}, and its row has {own}, so the product is not used. Correct the name or the row.',
+        '“{product}” says {named}, and its entry has {own}, so the product is not used. Correct the name or the entry.',
     },
   ],
   [
     'out-of-proportion',
     'error',
     'A number of the practice that is out of proportion',
-    'A slip in a term would put off what is overdue, or call everything overdue, and stitches would come out of a wound that does not hold.',
+    'A slip in a term would put off what is overdue, or call everything overdue, and stitches would come out of a wound that is not ready.',
     {
       main: '{value} {what} is out of proportion, so the usual number is used. Write one from {low} to {high}.',
       early:
@@ -186,15 +187,15 @@ const rows: readonly Row[] = [
     'What the practice says of this site does not reach any note.',
     {
       main: '“{word}” is not a known site or region, so this is not used. Write the name of a known one.',
-      nearest: '“{word}” is not a known site or region, so this is not used. Is {nearest} meant?',
+      nearest: '“{word}” is not a known site or region, so this is not used. Did you mean {nearest}?',
     },
   ],
   [
     'window-backwards',
     'error',
     'A suture window that ends before it begins',
-    'No day lies in it, so the published window is used instead.',
-    'The window for {site} runs from day {from} to day {to}. Change the two days round, or correct one.',
+    'No day is in it, so the published window is used instead.',
+    'The window for {site} runs from day {from} to day {to}. Swap the two days, or correct one.',
   ],
   [
     'unknown-day',
@@ -203,7 +204,7 @@ const rows: readonly Row[] = [
     'The day counts as open, and patients may be asked to come then.',
     {
       main: '“{word}” is neither a weekday nor a date. Write a weekday such as Saturday, or a date such as 2026-12-25.',
-      nearest: '“{word}” is neither a weekday nor a date. Is {nearest} meant?',
+      nearest: '“{word}” is neither a weekday nor a date. Did you mean {nearest}?',
     },
   ],
   [
@@ -223,20 +224,20 @@ const rows: readonly Row[] = [
     'unknown-sentence',
     'warning',
     'A sentence of the practice that replaces none',
-    'The handout keeps its own words, though the practice wanted others; a gap that nothing fills is handed out in its braces.',
+    'The handout keeps its own words, though the practice wanted others; a gap that nothing fills is printed with its braces.',
     {
       main: 'The handout has no sentence called {word}, so this one is not used. The editor offers the names.',
-      nearest: 'The handout has no sentence called {word}, so this one is not used. Is {nearest} meant?',
-      gap: 'Nothing fills in “{word}” here, and its braces would be handed out as they stand. Take them out.',
-      gaps: 'Nothing fills in “{word}” here, and its braces would be handed out as they stand. In this sentence can stand: {choices}.',
+      nearest: 'The handout has no sentence called {word}, so this one is not used. Did you mean {nearest}?',
+      gap: 'Nothing fills in “{word}” here, and its braces would be printed as they are. Remove them.',
+      gaps: 'Nothing fills in “{word}” here, and its braces would be printed as they are. This sentence can use: {choices}.',
     },
   ],
   [
     'unknown-choice',
     'warning',
-    'A word that is none of the choices',
+    'A word that is not one of the choices',
     'The default is used instead.',
-    '“{word}” is none of the choices here, so it is not used. Write one of: {choices}.',
+    '“{word}” is not one of the choices here, so it is not used. Write one of: {choices}.',
   ],
 ];
 

@@ -17,7 +17,7 @@ export const check: Check = {
   sources: [format],
   messages: {
     file: 'The practice file of this note can’t be read, so none of its limits, windows, days and words is in force, and no dose is judged. Correct practice.wheal.yaml.',
-    rows: 'A row of the practice file that may hold a dose limit can’t be read, so the dose is not judged. Correct practice.wheal.yaml.',
+    rows: 'An entry of the practice file that may hold a dose limit can’t be read, so the dose is not judged. Correct practice.wheal.yaml.',
   },
   find: notInForce,
 };

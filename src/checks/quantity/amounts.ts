@@ -31,12 +31,12 @@ const rows: readonly Row[] = [
     messages: {
       main: '“{typed}” cannot be read as {wanted}. Write it like this: {example}.',
       number: '“{typed}” cannot be read as one number. Write plain digits with a decimal point, such as 1.5.',
-      numbers: '“{typed}” holds more than one number. Write the one amount that it was, with its unit.',
+      numbers: '“{typed}” has more than one number. Write the one amount that it was, with its unit.',
       about:
-        '“{typed}” is an estimate, and a dose is not reckoned from one. Write the one amount that it was.',
-      strengths: '“{typed}”: {ratio} is not {strength}. Write the one strength that the vial bears.',
+        '“{typed}” is an estimate, and a dose is not calculated from one. Write the one amount that it was.',
+      strengths: '“{typed}”: {ratio} is not {strength}. Write the one strength that is on the vial.',
       length: '“{typed}” cannot be read as {wanted}. Write it like this: {example}.',
-      range: '“{typed}” holds more than one number. Write the one length that it was, with its unit.',
+      range: '“{typed}” has more than one number. Write the one length that it was, with its unit.',
       yesno: '“{typed}” is neither yes nor no. Write yes or no for {key}.',
     },
   },
@@ -44,7 +44,7 @@ const rows: readonly Row[] = [
     code: 'quantity/estimate',
     severity: 'information',
     title: 'A weight that is an estimate',
-    why: 'A dose by weight is as sure as the weight. Who reads the chart later sees from the key that nobody weighed the patient.',
+    why: 'A dose by weight is as sure as the weight. The key tells later readers of the chart that nobody weighed the patient.',
     messages: {
       main: '“{typed}” is an estimate; doses are judged by {read}. Say so beside it: `weighed: estimated`.',
     },
@@ -54,18 +54,18 @@ const rows: readonly Row[] = [
   {
     code: 'quantity/not-understood',
     title: 'Words in a quantity that are not understood',
-    why: 'Such words can change an amount (each side, times two), so they are never passed over in silence.',
+    why: 'Such words can change an amount (each side, times two), so they are never ignored.',
     milder: { word: 'warning' },
     messages: {
       behind:
-        '“{typed}” behind {read} is not understood, so the value is not used. Write one value here and the rest under remarks.',
+        '“{typed}” after {read} is not understood, so the value is not used. Write one value here and the rest under remarks.',
       weighed:
-        '“{typed}” behind {read} is not understood, so the value is not used. Write `weight: {read}`, and how it was learned under `weighed`.',
+        '“{typed}” after {read} is not understood, so the value is not used. Write `weight: {read}`, and how it was learned under `weighed`.',
       amount:
         '“{typed}” is not understood and could change the dose. Write one entry for each injection, with its own volume.',
       word: '“{typed}” is not understood in this line, and is not used. Write it under the key that it belongs to, or under remarks.',
       twice:
-        '“{typed}” comes on top of what this line has said already, and is not counted. Write one entry for each injection.',
+        '“{typed}” comes after an amount on the same line, and is not counted. Write one entry for each injection.',
     },
   },
   {
@@ -74,9 +74,9 @@ const rows: readonly Row[] = [
     why: 'The same number is another amount in another unit: 62 kg is not 62 lb.',
     milder: { age: 'warning', years: 'information' },
     messages: {
-      main: '{typed} has no unit. Write {units} behind it.',
-      age: '{typed} has no unit and is taken for years. Write years, months, weeks or days behind it.',
-      years: '{typed} has no unit and is taken for years. Write years behind it.',
+      main: '{typed} has no unit. Write {units} after it.',
+      age: '{typed} has no unit and is taken for years. Write years, months, weeks or days after it.',
+      years: '{typed} has no unit and is taken for years. Write years after it.',
     },
   },
   {
@@ -122,7 +122,7 @@ const rows: readonly Row[] = [
     code: 'quantity/implausible',
     severity: 'warning',
     title: 'An amount out of all proportion',
-    why: 'A slipped point or a wrong unit makes an amount ten or a thousand times too large or too small.',
+    why: 'A misplaced decimal point or a wrong unit makes an amount ten or a thousand times too large or too small.',
     messages: {
       high: '{typed} is a lot for {key}: more than {bound}. Check the number and the unit.',
       low: '{typed} is very little for {key}: less than {bound}. Check the number and the unit.',
@@ -136,7 +136,7 @@ const rows: readonly Row[] = [
   {
     code: 'quantity/strength-unsaid',
     title: 'Epinephrine without its strength',
-    why: 'The dose of epinephrine, and whether the higher limit of the anesthetic holds, go by its strength.',
+    why: 'The dose of epinephrine, and whether the higher limit of the anesthetic applies, depend on its strength.',
     messages: {
       main: 'The strength of the epinephrine is not given. Write it as on the vial, such as 1:100,000.',
     },

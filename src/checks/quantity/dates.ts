@@ -33,10 +33,10 @@ const rows: readonly Row[] = [
   {
     code: 'quantity/no-such-time',
     title: 'A time that is not on the clock',
-    why: 'The order of what was done, and how long a cream was on, go by clock times.',
+    why: 'The order of what was done, and how long a cream was on, are judged by clock times.',
     messages: {
       words:
-        '“{typed}” behind the date is not understood, so the date is not used. Write the date alone, and the rest under keys of its own, such as `by` and `how`.',
+        '“{typed}” after the date is not understood, so the date is not used. Write the date alone, and the rest under keys of its own, such as `by` and `how`.',
       main: '“{typed}” is not a clock time. Write local hours and minutes from 0:00 to 23:59, such as 10:05.',
     },
   },

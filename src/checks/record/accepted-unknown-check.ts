@@ -12,11 +12,11 @@ export const check: Check = {
   code: 'record/accepted-unknown-check',
   severity: 'warning',
   title: 'An accepted check that does not exist',
-  why: 'A misspelt code accepts nothing, and the finding that was meant stays open.',
+  why: 'A misspelled code accepts nothing, and the finding that was meant stays open.',
   sources: [format],
   messages: {
     main: 'There is no check {check}, so nothing is accepted here. Copy the code from the finding that is meant.',
-    nearest: 'There is no check {check}, so nothing is accepted here. Is {nearest} meant?',
+    nearest: 'There is no check {check}, so nothing is accepted here. Did you mean {nearest}?',
   },
   find(subject) {
     const found: Report[] = [];

@@ -9,8 +9,8 @@ export const check: Check = {
   code: 'record/aftercare-not-given',
   misses: ({ form }) => (form === 'main' ? 'given' : undefined),
   severity: 'information',
-  title: 'Aftercare without a word on how it was given',
-  why: 'Instructions that nobody gave can not be followed, and a patient who reads another language was not instructed by a page in this one.',
+  title: 'Aftercare without how it was given',
+  why: 'Instructions that nobody gave cannot be followed, and a patient who reads another language was not instructed by a page in this one.',
   sources: [{ source: 'aftercare-leaflets', mark: 'Q' }, format],
   messages: {
     main: 'The note does not say how the instructions were given. Write `given`: spoken, printed, email.',

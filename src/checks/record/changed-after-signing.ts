@@ -19,7 +19,7 @@ export const check: Check = {
   code: 'record/changed-after-signing',
   severity: 'error',
   title: 'A signed note that is not as it was signed',
-  why: 'What was signed is what the clinician answers for. Later words belong into addenda, with their author and time; a change in what was signed can no longer be told from what was signed.',
+  why: 'What was signed is what the clinician answers for. Later words belong in addenda, with their author and time; after a change nobody can tell what was signed.',
   sources: [{ source: 'format', mark: 'format' }],
   messages: {
     changed:
@@ -27,7 +27,7 @@ export const check: Check = {
     added: 'This was added after {by} signed the note: {part}. Write it as an addendum instead.',
     removed: 'This was taken out after {by} signed the note: {part}. Put it back as it was signed.',
     unread:
-      'This note is signed, and this text is not read, so the note can’t be taken for what was signed. Write it as an addendum instead.',
+      'This note is signed, and this text is not read, so the note may not be what was signed. Write it as an addendum instead.',
     unattributed:
       'This came after {by} signed the note, and it does not say who wrote it and when. Add both.',
     format:

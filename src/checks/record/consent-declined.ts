@@ -7,7 +7,7 @@ export const check: Check = {
   code: 'record/consent-declined',
   severity: 'error',
   title: 'Consent declined, and yet a procedure is recorded',
-  why: 'Either the word on consent is wrong, or something was done to a patient who had said no.',
+  why: 'Either the consent is recorded wrong, or something was done to a patient who had said no.',
   sources: [format, { source: 'time-out-elements', mark: 'Q' }],
   messages: {
     main: 'Consent is recorded as declined, but a procedure is recorded too. If the patient agreed after all, say how; otherwise check which of the two is wrong.',

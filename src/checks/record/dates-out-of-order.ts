@@ -7,7 +7,7 @@ export const check: Check = {
   code: 'record/dates-out-of-order',
   severity: 'error',
   title: 'Something is dated before what it follows from',
-  why: 'A specimen cannot be sent before the visit, nor a patient told before the result came. Due dates and the whole course are reckoned from these dates.',
+  why: 'A specimen cannot be sent before the visit, nor a patient told before the result came. Due dates and follow-up are counted from these dates.',
   sources: [format, { source: 'closed-loop', mark: 'Q' }],
   messages: {
     collected: 'The tissue is said to have been taken on {date}, before {other}. Check both dates.',

@@ -30,12 +30,12 @@ function unused({ forAll, procedures = [] }: Note): readonly Report[] {
 export const check: Check = {
   code: 'record/for-all-unused',
   severity: 'warning',
-  title: 'What holds for all holds for none',
-  why: 'What is under `for-all` counts in each procedure that took tissue and does not say otherwise. Where there is no such procedure, it is in no summary and no check judges it.',
+  title: '`for-all` that applies to no procedure',
+  why: 'What is under `for-all` counts in each procedure that took tissue and does not say otherwise. Without such a procedure it is in no summary, and no check judges it.',
   sources: [format],
   messages: {
-    main: '`for-all` holds for procedures that took tissue, and this visit has none. Write in each procedure what was so.',
-    own: '`{key}` under `for-all` holds nowhere: each procedure has a `{key}` of its own, or sent nothing. Check which of them is right.',
+    main: '`for-all` applies to procedures that took tissue, and this visit has none. Write it in each procedure where it is true.',
+    own: '`{key}` under `for-all` applies nowhere: each procedure has a `{key}` of its own, or sent nothing. Check which of them is right.',
   },
   find: ({ note }) => unused(note),
 };

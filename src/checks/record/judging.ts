@@ -6,7 +6,7 @@ export const checkFailed: Check = {
   code: 'record/check-failed',
   severity: 'error',
   title: 'A check could not be finished',
-  why: 'A fault in Wheal stopped one check. What that check looks for was not looked at in this note, so its silence says nothing.',
+  why: 'A fault in Wheal stopped one check. What that check looks for was not checked in this note, so its silence says nothing.',
   sources: [format],
   messages: {
     main: 'The check {check} could not be finished on this note, by a fault in Wheal. Look at what it covers by hand, and report the fault.',
@@ -17,10 +17,10 @@ export const moreFindings: Check = {
   code: 'record/more-findings',
   severity: 'warning',
   title: 'More findings than are shown',
-  why: 'A note with hundreds of findings is shown with the gravest of them only. The rest appear when those are mended.',
+  why: 'A note with hundreds of findings is shown with only the most serious of them. The rest appear when those are fixed.',
   sources: [format],
   messages: {
-    main: 'The {shown} gravest findings are shown; {more} more are not. Mend these, and the others will show.',
+    main: 'The {shown} most serious findings are shown; {more} more are not. Fix these, and the others will show.',
   },
 };
 
@@ -28,12 +28,12 @@ export const moreFindings: Check = {
 export const notRecorded: Check = {
   code: 'record/not-recorded',
   severity: 'information',
-  title: 'Several things that are worth a word are not recorded',
-  why: 'Each of them has a check of its own, which says why it is worth recording. They are listed together, so that a short note is not covered with findings.',
+  title: 'Several things worth recording are missing',
+  why: 'Each of them has a check of its own, which says why it is worth recording. They are listed together, so that a short note does not fill with findings.',
   sources: [format],
   messages: {
     main: 'Not recorded: {what}. Write what is known, or accept a single one with a reason.',
-    here: 'Belongs here: {what}.',
+    here: 'Missing here: {what}.',
     again: 'The same here: {what}.',
   },
 };

@@ -56,7 +56,7 @@ export const check: Check = {
   code: 'record/misread-abbreviation',
   severity: 'information',
   title: 'An abbreviation that has been misread',
-  why: 'These abbreviations stand on a published list, since patients were harmed when they were taken for something else. Those of the list that mean a skin disease are left out.',
+  why: 'These abbreviations are on a published list, since patients were harmed when they were taken for something else. Those of the list that mean a skin disease are left out.',
   sources: [
     { source: 'ismp-error-prone', mark: 'Q' },
     { source: 'do-not-use-list', mark: 'Q' },

@@ -48,7 +48,7 @@ const ofPatient: readonly Row[] = [
     title: 'Allergies not asked about',
     why: 'A note without the key says that nobody asked, which is not the same as no allergies. Without it no drug, antiseptic, dressing or suture can be checked.',
     message:
-      'Nothing is said about allergies, which reads as not asked. Ask, and write what the patient is allergic to, `none` or `unknown`.',
+      'Allergies are not recorded, which reads as not asked. Ask, and write what the patient is allergic to, `none` or `unknown`.',
     sources: [{ source: 'time-out-elements', mark: 'Q' }, format],
   },
 ];
@@ -72,9 +72,9 @@ const ofVisit: readonly Row[] = [
     keys: ['consent'],
     severity: 'warning',
     title: 'Consent not recorded',
-    why: 'Without a word on consent nobody can tell later whether the patient agreed, and how.',
+    why: 'Without it nobody can tell later whether the patient agreed, and how.',
     message:
-      'Nothing is said about consent. Write how it was given: written, verbal or by a guardian; or that it was declined.',
+      'Consent is not recorded. Write how it was given: written, verbal or by a guardian; or that it was declined.',
     sources: [{ source: 'time-out-elements', mark: 'Q' }, format],
   },
   {
@@ -93,7 +93,7 @@ const ofVisit: readonly Row[] = [
     title: 'Aftercare not recorded',
     why: 'Bleeding and infection show at home. The record should say what the patient was given to go by, and in which language.',
     message:
-      'Nothing is said about aftercare. Write how the instructions were given, such as `given: printed` under `aftercare`.',
+      'Aftercare is not recorded. Write how the instructions were given, such as `given: printed` under `aftercare`.',
     sources: [{ source: 'aftercare-leaflets', mark: 'Q' }, format],
   },
 ];
@@ -119,7 +119,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     keys: ['lesion'],
     severity: 'information',
     title: 'The lesion is not described',
-    why: 'After the sample nobody can see any more what it was taken from. The pathologist weighs the slide against what was seen.',
+    why: 'After the biopsy nobody can see what it was taken from. The pathologist weighs the slide against what was seen.',
     message: 'The lesion is not described. Write its kind, color, size and border.',
     sources: [{ source: 'requisition-guides', mark: 'Q' }, format],
     sourcesDiffer: whatRequestsNeed,
@@ -146,7 +146,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     title: 'The depth is not recorded',
     why: 'How deep the sample goes decides whether it can answer the question, and how the wound heals.',
     message:
-      'Nothing is said about how deep the sample goes. Write `depth`: epidermis, papillary dermis, mid dermis, deep dermis or subcutis.',
+      'The depth of the sample is not recorded. Write `depth`: epidermis, papillary dermis, mid dermis, deep dermis or subcutis.',
     sources: [{ source: 'operative-report', mark: 'Q' }, format],
     unless: (procedure, tables) => takesNothing(procedure, tables) || leavesNoWound(procedure, tables),
   },
@@ -166,7 +166,7 @@ const ofProcedure: readonly ProcedureRow[] = [
     severity: 'information',
     title: 'Complications not mentioned',
     why: 'A record that is silent about complications does not say that there were none.',
-    message: 'Nothing is said about complications. Write what happened, or `none` if nothing was seen.',
+    message: 'Complications are not recorded. Write what happened, or `none` if nothing was seen.',
     sources: [{ source: 'hospital-documentation-guide', mark: 'Q' }, format],
   },
 ];

@@ -4,7 +4,7 @@ import { format } from '../sources.ts';
 export const check: Check = {
   code: 'record/no-such-version',
   severity: 'warning',
-  title: 'A version of the note format that never was',
+  title: 'A version of the note format that does not exist',
   why: 'The version says how the note is to be read. The first is 1.',
   sources: [format],
   messages: {

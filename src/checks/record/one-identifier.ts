@@ -8,7 +8,7 @@ export const check: Check = {
   misses: () => 'born',
   severity: 'information',
   title: 'A specimen, and only one identifier of its patient',
-  why: 'Laboratories refuse a container that does not bear two identifiers of the patient, the same as on the request. An age is none.',
+  why: 'Laboratories refuse a container without two identifiers of the patient, the same as on the request. An age is not an identifier.',
   sources: [{ source: 'label-manuals', mark: 'Q' }, format],
   messages: {
     main: 'The chart number is the only identifier here, and the laboratory wants two. Write `born`, or `initials`.',

@@ -7,7 +7,7 @@ export const check: Check = {
   why: 'The pause before the first cut, in which patient, site and procedure are said aloud, catches the wrong site and the wrong patient.',
   sources: [{ source: 'universal-protocol', mark: 'Q' }],
   messages: {
-    main: 'The note says that no time-out was held. If there was a reason, accept this finding and say it.',
+    main: 'The note says that no time-out was held. If there was a reason, accept this finding and give it.',
   },
   find: ({ note: { timeOut } }) => (timeOut?.value?.done === false ? [{ at: timeOut }] : []),
 };

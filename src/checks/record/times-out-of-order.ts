@@ -55,10 +55,10 @@ export const check: Check = {
   code: 'record/times-out-of-order',
   severity: 'warning',
   title: 'A clock time long before the visit began',
-  why: 'A time that lies before the visit is a slip of an hour, or belongs to another day or patient. Half an hour is allowed, since some write the time at which they begin to type.',
+  why: 'A time before the visit is a slip of an hour, or belongs to another day or patient. Half an hour is allowed, since some write the time at which they begin to type.',
   sources: [format],
   messages: {
-    main: '{time} lies before the visit began at {visit}. Check both clock times.',
+    main: '{time} is before the visit began at {visit}. Check both clock times.',
     collected:
       'The tissue is said to have been taken at {time}, before the injection at {injection}. Check both clock times.',
     visit: 'the visit',

@@ -10,7 +10,7 @@ export const check: Check = {
   messages: {
     main: '`{key}` has no value yet. Write one, or `??` if it is not known yet.',
     required: '`{key}` has no value yet, and the record needs one. Write it, or `??` if it is not known yet.',
-    item: 'This item of `{key}` is empty. Write it, or take its dash or comma out.',
+    item: 'This item of `{key}` is empty. Write it, or remove its dash or comma.',
     more: '{count} more keys have no value.',
   },
   unfinished: true,

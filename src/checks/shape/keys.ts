@@ -33,7 +33,7 @@ export const checks: readonly Check[] = [
     code: 'shape/unknown-key',
     severity: 'error',
     title: 'A key that notes do not have',
-    why: 'What stands under a key that is not known is not checked, and whoever misspelt a key believes that it is.',
+    why: 'What is under an unknown key is not checked, though whoever misspelled the key believes that it is.',
     sources,
     messages: {
       main: '`{key}` is not a key of this part ({map}), so nobody reads what is under it. Check its spelling, or move what is under it to the key that it belongs to.',
@@ -44,10 +44,10 @@ export const checks: readonly Check[] = [
       near: '`{key}` is not a key. Did you mean `{near}`? It was read as that.',
       perhaps: '`{key}` is not a key of this part ({map}). Did you mean `{near}`?',
       either:
-        '`{key}` is not a key of this part ({map}). It may be `{near}` or `{rival}`; what it says is read as neither.',
+        '`{key}` is not a key of this part ({map}). It may be `{near}` or `{rival}`, and is read as neither.',
       elsewhere: '`{key}` does not belong here ({map}). It belongs to: {owners}.',
       blank:
-        '`{key}` needs a blank behind its colon. Where its value holds another colon, put the value into quotes.',
+        '`{key}` needs a space after its colon. If its value has another colon, put the value in quotes.',
       more: '{count} more keys are not known.',
     },
     find: unknownKeys,
@@ -66,7 +66,7 @@ export const checks: readonly Check[] = [
     code: 'shape/missing-key',
     misses: ({ form, args }) => (form === 'main' ? String(args['key']) : undefined),
     severity: 'error',
-    title: 'A key without which the record can not be used',
+    title: 'A key without which the record cannot be used',
     why: 'Some facts make a record: when, who, where on the body, how. Without them the rest says little.',
     sources,
     messages: {

@@ -5,7 +5,7 @@ export const check: Check = {
   code: 'shape/pending',
   severity: 'information',
   title: 'Not yet known',
-  why: 'The sign ?? stands for what somebody still has to find out and write.',
+  why: '?? marks what somebody still has to find out and write.',
   sources,
   messages: {
     main: '`{key}` is not yet known. Replace `??` when it is.',

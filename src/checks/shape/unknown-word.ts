@@ -89,10 +89,10 @@ export const check: Check = {
   code: 'shape/unknown-word',
   severity: 'warning',
   title: 'A word that the tables do not know',
-  why: 'Checks that go by a word can not judge one that they do not know, and stay silent about it.',
+  why: 'A check cannot judge a word that it does not know, and stays silent about it.',
   sources: [format],
   messages: {
-    main: '`{text}` is not a word that is known here, so it is not judged. Known are: {known}. The practice file can add words.',
+    main: '`{text}` is not a word that is known here, so it is not judged. Known words: {known}. The practice file can add words.',
     meant: '`{text}` is not a word that is known here. Did you mean `{near}`? It is read as that.',
     near: '`{text}` is not a word that is known here, so it is not judged. Did you mean `{near}`?',
     part: '`{text}` is not known here. Understood and judged of the text: {known}.',

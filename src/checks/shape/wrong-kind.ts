@@ -5,7 +5,7 @@ export const check: Check = {
   code: 'shape/wrong-kind',
   severity: 'error',
   title: 'A list, a map or a text in the wrong place',
-  why: 'A value of the wrong kind can not be read, so nothing that it says is checked.',
+  why: 'A value of the wrong kind cannot be read, so nothing that it says is checked.',
   sources,
   messages: {
     main: '`{key}` takes {wanted}; here it has {found}, which is not read.',

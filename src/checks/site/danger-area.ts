@@ -20,14 +20,14 @@ const intoFat = ({ depth }: Procedure, { depths }: Tables): boolean =>
 export const check: Check = {
   code: 'site/danger-area',
   severity: 'information',
-  title: 'A deep cut where a nerve or a tendon lies just under the skin',
-  why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move. From memory, and told of only so, are the eyelid, the nerves at wrist, elbow and fibula, and tendons at wrist, heel and hand; of the hand only where the cut went into the fat.',
+  title: 'A deep cut where a nerve or a tendon is just under the skin',
+  why: 'At the temple, the jaw and the side of the neck motor nerves run so close under the skin that a cut through it can paralyze what they move. From memory, and so for information only: the eyelid, the nerves at wrist, elbow and fibula, and tendons at wrist, heel and hand; of the hand only where the cut went into the fat.',
   sources: [
     { source: 'danger-zones', mark: 'Q' },
     { source: 'site-anatomy', mark: 'M' },
   ],
   messages: {
-    main: 'Under the {site} lies {structure}. A cut through the whole skin can reach it: mind the depth, and record how the area works before and after.',
+    main: 'Under the {site} is {structure}. A cut through the whole skin can reach it: mind the depth, and record how the area works before and after.',
   },
   find({ note, siteOf, tables }) {
     const found: Report[] = [];

@@ -30,10 +30,10 @@ export const check: Check = {
   code: 'site/midline-contradicts',
   severity: 'warning',
   title: 'A site in the midline, and landmarks beside it',
-  why: 'Of two places one is wrong, and nobody can tell later which.',
+  why: 'One of the two places is wrong, and nobody can tell later which.',
   sources: [records, format],
   messages: {
-    main: 'The site is in the midline, and the landmarks lie {side} of it. Ask which it is, and correct the other.',
+    main: 'The site is in the midline, and the landmarks are {side} of it. Ask which it is, and correct the other.',
     midline: 'in the midline',
   },
   find: ofLocated(beside),

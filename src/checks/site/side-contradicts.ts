@@ -65,7 +65,7 @@ export const check: Check = {
   code: 'site/side-contradicts',
   severity: 'error',
   title: 'The site contradicts itself about the side',
-  why: 'Of two sides one is wrong, and nobody can tell later which. Mixed-up sides are found in many records that are looked through for them.',
+  why: 'One of the two sides is wrong, and nobody can tell later which. Mixed-up sides are found in many records that are looked through for them.',
   sources: [records, format],
   messages: {
     main: 'The site says {first} and {second}. Ask which it is, and write one.',
@@ -73,7 +73,7 @@ export const check: Check = {
       'The site is on the {first}, the landmarks say {second} of the midline. Ask which it is, and correct the other.',
     text: 'The site is on the {first}, and this names the same place on the {second}. Ask which it is, and correct the other.',
     midline:
-      'The {site} lies in the midline, so "{side}" does not fit it. Leave it out, or write "{side} of the {site}".',
+      'The {site} is in the midline, so "{side}" does not fit it. Leave it out, or write "{side} of the {site}".',
     'only one': 'There is only one {site}, so it cannot be on both sides. Name the site that was meant.',
     first: 'the side that it says first: {side}',
   },

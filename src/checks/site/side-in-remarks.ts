@@ -41,7 +41,7 @@ export const check: Check = {
   code: 'site/side-in-remarks',
   severity: 'warning',
   title: 'Remarks name the same place on the other side',
-  why: 'Of two sides one is wrong, and nobody can tell later which. What the remarks say of an earlier lesion or of another day is not meant.',
+  why: 'One of the two sides is wrong, and nobody can tell later which. What the remarks say about an earlier lesion or another day is not reported.',
   sources: [records, format],
   messages: {
     main: 'The site is on the {first}, and this names the same place on the {second}. If another lesion is meant, say so; if not, ask which side it is.',

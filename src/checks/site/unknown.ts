@@ -13,7 +13,7 @@ export const check: Check = {
   code: 'site/unknown',
   severity: 'warning',
   title: 'No body site that Wheal knows',
-  why: 'What depends on the site is not judged then: the side, the window for the stitches, what lies under the skin, which dressing holds.',
+  why: 'What depends on the site is then not judged: the side, the window for the stitches, what is under the skin, which dressing stays on.',
   sources: [format],
   messages: {
     main: 'No known body site is named in "{site}", so nothing that depends on the site is checked. Name it in plain anatomical words, or add it to the words of the practice file.',

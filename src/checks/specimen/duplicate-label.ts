@@ -8,7 +8,7 @@ export const check: Check = {
   code: 'specimen/duplicate-label',
   severity: 'error',
   title: 'Two specimens of one visit with the same label',
-  why: 'Two containers with one label can not be told apart: a result may be read for the wrong site.',
+  why: 'Two containers with one label cannot be told apart: a result may be read for the wrong site.',
   sources: [
     { source: 'label-manuals', mark: 'Q' },
     { source: 'laboratory-rejection', mark: 'Q' },

@@ -9,11 +9,11 @@ export const check: Check = {
   misses: () => 'label',
   severity: 'warning',
   title: 'A specimen without a label in the note',
-  why: 'With several containers only the label tells which result belongs to which site. Of an only specimen it is information.',
+  why: 'With several containers only the label tells which result belongs to which site. With a single specimen it is information.',
   sources: [{ source: 'label-manuals', mark: 'Q' }, format],
   messages: {
     main: 'This visit has {count} specimens, and this one has no label in the note. Read it off the container, and write `label`.',
-    only: 'The specimen has no label in the note. Write what stands on the container: `label: A`.',
+    only: 'The specimen has no label in the note. Write what is on the container: `label: A`.',
   },
   find(subject) {
     const found: Report[] = [];

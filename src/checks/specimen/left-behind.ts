@@ -38,7 +38,7 @@ export const check: Check = {
     { source: 'closed-loop', mark: 'Q' },
   ],
   messages: {
-    main: '{sent} of {count} specimens have a date on which they were sent, and this one has none. Look whether it is still in the house.',
+    main: '{sent} of {count} specimens have a date on which they were sent, and this one has none. Check whether it is still in the office.',
     sent: 'sent',
   },
   find: leftBehind,

@@ -8,8 +8,8 @@ export const check: Check = {
   code: 'specimen/medium-missing',
   misses: () => 'medium',
   severity: 'warning',
-  title: 'No word on what the specimen is in',
-  why: 'The medium decides which tests are possible, and a mistake can only be mended while the tissue is fresh.',
+  title: 'No record of what the specimen is in',
+  why: 'The medium decides which tests are possible, and a mistake can only be fixed while the tissue is fresh.',
   sources: [{ source: 'histology-manuals', mark: 'Q' }, format],
   messages: {
     main: 'The note does not say what the specimen is in. Look at the container, and write `medium`: formalin, Michel, saline, sterile container.',

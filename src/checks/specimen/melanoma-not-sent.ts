@@ -15,11 +15,11 @@ export const check: Check = {
   code: 'specimen/melanoma-not-sent',
   severity: 'warning',
   title: 'Tissue of a suspected melanoma not sent',
-  why: 'A melanoma is recognized under the microscope only, and tissue that is thrown away can not be taken again.',
+  why: 'A melanoma is recognized under the microscope only, and tissue that is thrown away cannot be taken again.',
   sources: [{ source: 'melanoma-aad', mark: 'Q' }, format],
   messages: {
-    main: 'Melanoma is asked about, and the tissue was not sent. If it is still there, send it; if not, plan with the patient how the diagnosis is made.',
-    question: 'what is asked',
+    main: 'Melanoma is suspected, and the tissue was not sent. If it is still there, send it; if not, plan with the patient how the diagnosis is made.',
+    question: 'the question to the pathologist',
   },
   nextStep: {
     main: 'Look for the tissue now: as long as it is there, even dried or in saline, ask the laboratory whether it can be used.',

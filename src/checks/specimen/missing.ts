@@ -7,11 +7,11 @@ export const check: Check = {
   code: 'specimen/missing',
   misses: () => 'specimen',
   severity: 'warning',
-  title: 'Tissue taken, and no word on the specimen',
+  title: 'Tissue taken, and no specimen recorded',
   why: 'Specimens that nobody recorded are the ones that are lost. Tissue that is not sent deserves its reason.',
   sources: [{ source: 'insurer-tips', mark: 'Q' }, format],
   messages: {
-    main: 'Tissue was taken ({method}), and nothing is said about the specimen. Write `specimen` with label, medium and tests; or `not sent` and why.',
+    main: 'Tissue was taken ({method}), and no specimen is recorded. Write `specimen` with label, medium and tests; or `not sent` and why.',
   },
   find: (subject) =>
     (subject.note.procedures ?? []).flatMap((procedure) => {

@@ -99,20 +99,20 @@ export const check: Check = {
   code: 'specimen/no-such-label',
   severity: 'warning',
   title: 'A label that no specimen of the visit has',
-  why: 'What points to nothing leaves open which wound or which container was meant.',
+  why: 'A label that no specimen has leaves open which wound or container was meant.',
   sources: [format],
   messages: {
     main: '`same-as: {text}` names no other procedure of this visit. Its labels are {labels}.',
     'main unlabeled': '`same-as: {text}` names no other procedure of this visit; no specimen has a label.',
     event:
-      'This event concerns {text}, and no specimen or procedure of this visit is called so. The labels are {labels}.',
+      'This event concerns {text}, and no specimen or procedure of this visit has that name. The labels are {labels}.',
     place:
       'This event concerns {text}, and no procedure of this visit is there. Check the site, or write the label of the specimen.',
     addendum:
-      'This takes back that a result of {text} was told, and no specimen of this visit is called so. The labels are {labels}.',
+      'This takes back that a result of {text} was told, and no specimen of this visit has that label. The labels are {labels}.',
     'addendum unlabeled': 'This takes back that a result of {text} was told, and no specimen has a label.',
     'event unlabeled':
-      'This event concerns {text}, and no specimen or procedure of this visit is called so; no specimen has a label.',
+      'This event concerns {text}, and no specimen or procedure of this visit has that name; no specimen has a label.',
   },
   alternatives: { readAs: [] },
   find: (subject) =>

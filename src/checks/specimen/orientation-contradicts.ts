@@ -106,16 +106,16 @@ function contradictionIn(leaf: Words): Report | undefined {
 export const check: Check = {
   code: 'specimen/orientation-contradicts',
   severity: 'warning',
-  title: 'Words on how the tissue is turned that contradict each other',
-  why: 'The pathologist names margins by the mark. Where its place is said in two ways, an involved margin is looked for on the wrong side. Twelve o’clock is the superior margin by custom; who turns it otherwise defines it: `12 o’clock = caudal`.',
+  title: 'Words on the orientation of the tissue that contradict each other',
+  why: 'The pathologist names margins by the mark. Where its place is given in two ways, an involved margin is looked for on the wrong side. Twelve o’clock is the superior margin by custom; any other use is defined: `12 o’clock = caudal`.',
   sources: [{ source: 'orientation-note', mark: 'Q' }, { source: 'orientation-custom', mark: 'Q2' }, format],
   messages: {
-    main: 'One place of the margin is said in two ways: `{first}` and `{second}`. Look at the tissue or ask, and correct one.',
+    main: 'One place of the margin is given in two ways: `{first}` and `{second}`. Look at the tissue or ask, and correct one.',
     alike:
-      'The same kind of mark is at `{first}` and at `{second}`, which are opposite, so the tissue can be turned round unseen. Write what tells the marks apart, or correct one place.',
+      'The same kind of mark is at `{first}` and at `{second}`, which are opposite, so nobody would notice if the tissue were flipped. Write what tells the marks apart, or correct one place.',
     custom:
-      '`{first}` is the opposite margin by custom, and the words say `{second}`. Ask which it is; if it is meant so, define it: `{first} = {second}`.',
-    hour: '`{hour}` is no hour of a clock. Write 1 to 12.',
+      '`{first}` is the opposite margin by custom, and the words say `{second}`. Ask which it is; if it is intended, define it: `{first} = {second}`.',
+    hour: '`{hour}` is not an hour of a clock. Write 1 to 12.',
     unoriented:
       'The words say that the tissue is not oriented, and name a place of its margin. Write which it is.',
     first: 'the other place',

@@ -58,11 +58,11 @@ export const check: Check = {
   code: 'specimen/orientation-missing',
   misses: ({ form }) => (form === 'main' ? 'orientation' : undefined),
   severity: 'information',
-  title: 'No word on how the tissue of a malignancy is turned',
-  why: 'Where a margin is involved, a mark at a known place of the tissue says where to cut again. It is asked about only for an excision whose question or lesion names a malignancy; small excisions with little suspicion go without one, and `not oriented` is an answer.',
+  title: 'No orientation of tissue with a suspected malignancy',
+  why: 'Where a margin is involved, a mark at a known place of the tissue says where to cut again. It is reported only for an excision whose question or lesion names a malignancy; small excisions with little suspicion go without one, and `not oriented` is enough.',
   sources: [{ source: 'orientation-note', mark: 'Q' }, { source: 'orientation-guide', mark: 'Q' }, format],
   messages: {
-    main: 'A malignancy is suspected, and the note does not say how the tissue is turned. Write `orientation`: the mark and its margin or hour, or `not oriented`.',
+    main: 'A malignancy is suspected, and the note does not say how the tissue is oriented. Write `orientation`: the mark and its margin or hour, or `not oriented`.',
     nowhere:
       'The tissue is marked, and the note does not say where. Write the margin or the hour, such as `suture at 12 o’clock (superior)`.',
     named: 'the malignancy',

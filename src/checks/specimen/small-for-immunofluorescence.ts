@@ -25,10 +25,10 @@ export const check: Check = {
   code: 'specimen/small-for-immunofluorescence',
   severity: 'information',
   title: 'A punch too small for immunofluorescence, or too small to be divided',
-  why: 'Laboratories want 4 to 5 mm for direct immunofluorescence, an older entry takes 3 mm; where one piece serves two containers it should have 5 mm or more.',
+  why: 'Laboratories want 4 to 5 mm for direct immunofluorescence, an older entry accepts 3 mm; a piece that is divided for two containers should have 5 mm or more.',
   sources: [{ source: 'immunofluorescence-sizes', mark: 'Q' }],
   messages: {
-    main: 'A punch of {size} is small for immunofluorescence; laboratories want 4 to 5 mm, the smallest 3 mm. Ask the laboratory whether it will do.',
+    main: 'A punch of {size} is small for immunofluorescence; laboratories want 4 to 5 mm, the smallest 3 mm. Ask the laboratory whether it is enough.',
     divided:
       '{count} specimens come from one punch of {size}; laboratories want 5 mm or more where a piece is divided. If each had its own punch, write a procedure for each.',
   },

@@ -64,7 +64,7 @@ export const check: Check = {
   code: 'specimen/told-medium',
   severity: 'error',
   title: 'A text puts the specimen into a medium that destroys its test',
-  why: 'The key for the medium says what was meant, and a remark or a call of the laboratory says what happened. Formalin destroys what immunofluorescence looks for within minutes, and kills what a culture would grow.',
+  why: 'The medium says what was intended; a remark or a call from the laboratory says what happened. Formalin destroys what immunofluorescence looks for within minutes, and kills what a culture would grow.',
   sources: [
     { source: 'immunofluorescence-manuals', mark: 'Q' },
     { source: 'jaad-2010-formalin', mark: 'Q' },
@@ -72,8 +72,8 @@ export const check: Check = {
     { source: 'frozen-section-manual', mark: 'Q' },
   ],
   messages: {
-    main: 'By this text the tissue was in {medium}, in which it is lost for {test}. Call the laboratory at once, and take another sample; if another specimen is meant, name it.',
-    open: 'This text leaves it open whether the tissue was in {medium}, in which it is lost for {test}. Find out and tell the laboratory.',
+    main: 'According to this text the tissue was in {medium}, where it is lost for {test}. Call the laboratory at once, and take another sample; if another specimen is meant, name it.',
+    open: 'This text leaves open whether the tissue was in {medium}, where it is lost for {test}. Find out and tell the laboratory.',
     specimen: 'the specimen for {test}',
   },
   nextStep: { main: 'tell the laboratory, take another specimen' },

@@ -32,7 +32,7 @@ export const check: Check = {
     { source: 'saline-immunofluorescence', mark: 'Q2' },
   ],
   messages: {
-    main: 'The specimen was sent {days} days after the visit; for {test} tissue keeps about {most} days in `{medium}`. Ask the laboratory whether it is still of use.',
+    main: 'The specimen was sent {days} days after the visit; for {test} tissue keeps about {most} days in `{medium}`. Ask the laboratory whether it can still be used.',
   },
   alternatives: { readAs: ['other-date'] },
   nextStep: { main: 'ask the laboratory whether it is still of use' },

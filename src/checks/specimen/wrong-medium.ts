@@ -66,7 +66,7 @@ export const check: Check = {
   code: 'specimen/wrong-medium',
   severity: 'error',
   title: 'A medium that destroys what the test looks for',
-  why: 'Formalin and other fixatives destroy what immunofluorescence looks for within minutes, and kill what a culture would grow. The record can not mend that: the laboratory has to know, and another sample be taken. Where a source only says that a medium does not suit a test, it is a warning; what is from memory is information.',
+  why: 'Formalin and other fixatives destroy what immunofluorescence looks for within minutes, and kill what a culture would grow. Correcting the record does not help: the laboratory has to know, and another sample has to be taken. Where a source only says that a medium does not suit a test, it is a warning; what is from memory is information.',
   sources: [
     { source: 'immunofluorescence-manuals', mark: 'Q' },
     { source: 'jaad-2010-formalin', mark: 'Q' },

@@ -15,12 +15,12 @@ const lookAlike: Check = {
   severity: 'warning',
   milder: { space: 'information' },
   title: 'A character that looks like another',
-  why: 'A letter of another alphabet, a wide digit or a space that is none looks right and is found by no search, in the chart as little as here. Wheal reads it as what it looks like.',
+  why: 'A letter of another alphabet, a wide digit or an unusual space looks right, and no search finds it, neither here nor in the chart. Wheal reads it as the character that it looks like.',
   sources: [format],
   messages: {
-    main: 'This has letters of another alphabet that look like `{read}`, and was read as that. Type it anew.',
-    wide: 'These are wide characters; they were read as `{read}`. Type them anew.',
-    space: 'This is not an ordinary space; it was read as one. Type it anew.',
+    main: 'This has letters of another alphabet that look like `{read}`, and was read as that. Type it again.',
+    wide: 'These are wide characters; they were read as `{read}`. Type them again.',
+    space: 'This is not an ordinary space; it was read as one. Type it again.',
   },
   fix: asRead('Write the usual characters'),
 };
@@ -29,13 +29,13 @@ const unseenCharacter: Check = {
   code: 'yaml/unseen-character',
   severity: 'error',
   milder: { main: 'warning' },
-  title: 'A character that nobody sees',
-  why: 'What is invisible makes two equal words different, and what turns the direction of a text shows numbers and words in another order than they are written.',
+  title: 'An invisible character',
+  why: 'What is invisible makes two equal words different, and a character that changes the direction of text shows numbers and words in another order than they were typed.',
   sources: [format],
   messages: {
-    main: 'There is a character here that nobody sees; the text was read without it. Take it out.',
+    main: 'There is an invisible character here; the text was read without it. Remove it.',
     direction:
-      'A character here turns the direction of the text, which may show in another order than it is written. Type this line anew, and compare each number.',
+      'A character here changes the direction of the text, which may show in another order than it was typed. Type this line again, and compare each number.',
   },
   fix: asRead('Take the invisible character out'),
 };

@@ -13,7 +13,7 @@ function withoutTabs({ text }: { readonly text: string }): readonly Fix[] {
   }));
   return edits.length === 0
     ? []
-    : [{ title: 'Indent with blanks instead of tabs', kind: 'spelling', sure: false, edits }];
+    : [{ title: 'Indent with spaces instead of tabs', kind: 'spelling', sure: false, edits }];
 }
 
 /** Moves a row that is too deep, and with it the rows below that are as deep or deeper, to where it belongs. */
@@ -29,7 +29,7 @@ function shiftedBlock({ text }: { readonly text: string }, { data }: Finding): r
     if (indent < depth) break;
     edits.push({ start: at, end: at + by, text: '' });
   }
-  return [{ title: 'Line it up with the row above', kind: 'spelling', sure: false, edits }];
+  return [{ title: 'Line it up with the line above', kind: 'spelling', sure: false, edits }];
 }
 
 /** Where the next row begins; -1 behind the last. */
@@ -51,18 +51,18 @@ const rows: readonly Row[] = [
   {
     code: 'yaml/syntax',
     severity: 'error',
-    title: 'A row that can not be read',
-    why: 'What YAML can not read is not part of the record, and the rows around it may be read wrongly.',
+    title: 'A line that cannot be read',
+    why: 'What YAML cannot read is not part of the record, and the lines around it may be read wrongly.',
     messages: {
-      main: "This can't be read as `key: value`. Put a value that holds such signs into quotes, or take the extra sign out.",
+      main: "This can't be read as `key: value`. Put a value with such characters in quotes, or remove the extra character.",
       backslash:
-        'Between double quotes a backslash begins a sign of its own, and this one does not exist. Use single quotes.',
-      line: '`{key}` begins a line of its own; behind another value it is not read. Write it on the next line.',
+        'Between double quotes a backslash begins a special character, and this one does not exist. Use single quotes.',
+      line: '`{key}` begins a line of its own; after another value it is not read. Write it on the next line.',
       comma: 'A comma is missing before this key. Write one between the two values.',
-      'complex-key': 'A list or a map stands where a key belongs. Write a plain word with a colon behind it.',
-      'long-key': 'A key may have 1,024 letters; this row is far longer. Put the text behind a key.',
+      'complex-key': 'A list or a map is where a key belongs. Write a plain word with a colon after it.',
+      'long-key': 'A key may have 1,024 letters; this line is far longer. Put the text after a key.',
       hopeless:
-        'There are hundreds of places in this file that can not be read, the first of them here, and nothing in it was checked. Check whether it is a note at all.',
+        'There are hundreds of places in this file that cannot be read, the first of them here, and nothing in it was checked. Check whether it is a note at all.',
     },
     fix: (place, finding) =>
       finding.form === 'line'
@@ -72,37 +72,37 @@ const rows: readonly Row[] = [
   {
     code: 'yaml/indentation',
     severity: 'error',
-    title: 'A row that stands too far in or out',
-    why: 'The blanks at the beginning of a row say to what it belongs. A row that stands askew is read as part of something else.',
+    title: 'A line indented too far or not far enough',
+    why: 'The spaces at the beginning of a line say what it belongs to. A line out of place is read as part of something else.',
     messages: {
-      main: 'This row does not line up with the rows that it belongs to. Give it the same number of blanks at its beginning as they have.',
+      main: 'This line does not line up with the lines that it belongs to. Give it the same number of spaces at its beginning as they have.',
       deeper:
-        '`{key}` stands further in than the row above, whose key has its value already. Line it up with the row above.',
+        '`{key}` is indented further than the line above, whose key has its value already. Line it up with the line above.',
     },
     fix: shiftedBlock,
   },
   {
     code: 'yaml/tab',
     severity: 'error',
-    title: 'A tab at the beginning of a row',
-    why: 'YAML does not count tabs, so a row that begins with one belongs to nothing.',
-    messages: { main: 'A tab can not indent a row. Use two blanks for each step.' },
+    title: 'A tab at the beginning of a line',
+    why: 'YAML does not count tabs, so a line that begins with one belongs to nothing.',
+    messages: { main: 'A tab cannot indent a line. Use two spaces for each step.' },
     fix: withoutTabs,
   },
   {
     code: 'yaml/directive',
     severity: 'error',
     title: 'A directive of YAML',
-    why: 'A row such as %YAML 1.1 asks for other rules, by which the same words mean something else. A note is always read by YAML 1.2.',
+    why: 'A line such as %YAML 1.1 asks for other rules, by which the same words mean something else. A note is always read by YAML 1.2.',
     messages: {
-      main: 'A row that begins with % asks for other rules of reading. Notes are always read as YAML 1.2; take this row out.',
+      main: 'A line that begins with % asks for other rules of reading. Notes are always read as YAML 1.2; remove this line.',
     },
   },
   {
     code: 'yaml/merge-key',
     severity: 'error',
     title: 'A merge key',
-    why: 'The key << would bring in values that stand elsewhere, so that a reader sees less than the note says. It is not read.',
+    why: 'The key << would bring in values from elsewhere, so that a reader sees less than the note says. It is not read.',
     messages: {
       main: 'The key `<<` is not used in notes, and what it brings in is not read. Write the values out.',
     },
@@ -111,19 +111,19 @@ const rows: readonly Row[] = [
     code: 'yaml/several-documents',
     severity: 'error',
     title: 'More than one document in a file',
-    why: 'One file is one visit. What stands behind a row --- would be another document, and is not read.',
+    why: 'One file is one visit. What comes after a line --- would be another document, and is not read.',
     messages: {
-      main: 'A second document begins here, and nothing from here on was read. Keep one note in each file, or take the row `---` out.',
+      main: 'A second document begins here, and nothing from here on was read. Keep one note in each file, or remove the line `---`.',
     },
   },
   {
     code: 'yaml/duplicate-key',
     severity: 'error',
     title: 'The same key twice',
-    why: 'Of two equal keys only one can count, and nobody can tell which was meant. Both spellings of a key are one key.',
+    why: 'Only one of two equal keys can count, and nobody can tell which was meant. Both spellings of a key are one key.',
     messages: {
-      main: '`{typed}` stands here a second time; only the first counts. Keep the one that is right.',
-      first: '`{key}` stands here first',
+      main: '`{typed}` is here a second time; only the first counts. Keep the one that is right.',
+      first: '`{key}` is here first',
     },
   },
 ];

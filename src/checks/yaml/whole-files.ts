@@ -8,30 +8,30 @@ const rows: readonly Row[] = [
   {
     code: 'yaml/too-large',
     title: 'A file far too large for a note',
-    why: 'A note of one visit has about sixty rows. A file of this size is something else, and reading it would make the editor stand still.',
+    why: 'A note of one visit has about sixty lines. A file of this size is something else, and reading it would freeze the editor.',
     messages: {
       main: 'This file has {count} KiB and was not read; a note may have 512 KiB. Check whether it is a note at all.',
-      rows: 'This file has {count} rows and was not read; a note may have 20,000. Check whether it is a note at all.',
+      rows: 'This file has {count} lines and was not read; a note may have 20,000. Check whether it is a note at all.',
       values:
         'This file has {count} values between brackets and was not read; a note may have 20,000. Check whether it is a note at all.',
       marks:
-        'This file has {count} quotes and other signs of YAML and was not read; a note may have 60,000. Check whether it is a note at all.',
+        'This file has {count} quotes and other characters of YAML and was not read; a note may have 60,000. Check whether it is a note at all.',
     },
   },
   {
     code: 'yaml/too-deep',
     title: 'Nested far deeper than a note',
-    why: 'A note needs fewer than ten levels. Thousands of them come from a slip or from malice, and reading them would exhaust the machine.',
+    why: 'A note needs fewer than ten levels. Thousands of them come from a slip or an attack, and reading them would exhaust the machine.',
     messages: {
-      main: 'The rows or brackets here are nested or indented far too deep, and the file was not read. A note needs fewer than ten levels.',
+      main: 'The lines or brackets here are nested or indented far too deep, and the file was not read. A note needs fewer than ten levels.',
     },
   },
   {
     code: 'yaml/not-text',
     title: 'Not a text file',
-    why: 'A picture or a program that was given the name of a note holds nothing that can be checked.',
+    why: 'A picture or a program that was given the name of a note has nothing that can be checked.',
     messages: {
-      main: 'This file holds signs that no text has, and was not read. Check whether it is a note at all.',
+      main: 'This file has characters that no text has, and was not read. Check whether it is a note at all.',
     },
   },
   {
@@ -47,9 +47,9 @@ const rows: readonly Row[] = [
   {
     code: 'yaml/anchor-or-alias',
     title: 'An anchor or alias of YAML',
-    why: 'An alias repeats what stands elsewhere, so that a reader sees less than the note says. Notes do without them, and none is ever followed.',
+    why: 'An alias repeats what is written elsewhere, so that a reader sees less than the note says. Notes do without them, and none is ever followed.',
     messages: {
-      main: 'A name that stands for another part of the file (`&name`, `*name`) is not used in notes, and this one was not read. Write the value out in each place.',
+      main: 'A name for another part of the file (`&name`, `*name`) is not used in notes, and this one was not read. Write the value out in each place.',
     },
   },
   {

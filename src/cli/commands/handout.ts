@@ -32,7 +32,7 @@ export const handout: Command = {
     for (const one of made.remarks) remark(`before it is handed out: ${one}`, console);
     if (format === 'eml')
       remark(
-        'this draft holds health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.',
+        'this draft contains health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.',
         console,
       );
     return judgement.findings.some(({ severity }) => severity === 'error') ? 1 : 0;

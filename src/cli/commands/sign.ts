@@ -44,7 +44,7 @@ export const sign: Command = {
     const errors = judgement.findings.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !signsErrors)
       return refused(
-        `it has ${errors === 1 ? 'an error' : `${errors} errors`}; wheal check shows ${errors === 1 ? 'it' : 'them'}, and --${despite} signs all the same`,
+        `it has ${errors === 1 ? 'an error' : `${errors} errors`}; wheal check shows ${errors === 1 ? 'it' : 'them'}, and --${despite} signs anyway`,
       );
     await replaceWhole(path, source.text, applyEdits(source.text, [edit]), console);
     console.write(`${plain(path)}: signed by ${by}. This shows later change, not who signed.\n`);

@@ -13,7 +13,7 @@ import { ndjsonOf } from '../report/ndjson.ts';
 import type { Command } from '../options/command.ts';
 
 const caution =
-  'This shows whether a note changed after it was signed. It does not show who signed: whoever can write the file can sign it anew.\n';
+  'This shows whether a note changed after it was signed. It does not show who signed: whoever can write the file can sign it again.\n';
 
 /** What the older way of signing passes by. */
 const olderLeavesOut =

@@ -23,7 +23,7 @@ export const fixOptions: readonly Option[] = [
   {
     name: 'fix',
     about:
-      'Before the check, writes into each note what is surely misspelt as it is meant; never what the record says. A signed note is left as it is.',
+      'Before the check, corrects what is surely misspelled in each note; never what the record says. A signed note is left as it is.',
   },
   { name: 'dry-run', about: 'With --fix: shows what would change, and writes nothing.' },
   { name: 'yes', about: 'With --fix: changes all notes of a folder.' },

@@ -66,6 +66,6 @@ export function gapsSaid(
   for (const path of paths) practices.of(path === standardInput ? 'note' : path);
   const gaps = gapsOf(practices);
   for (const gap of gaps)
-    console.error(`wheal: ${plain(gap.path)}: ${gap.why}; published values hold in what follows\n`);
+    console.error(`wheal: ${plain(gap.path)}: ${gap.why}; published values apply in what follows\n`);
   return gaps;
 }

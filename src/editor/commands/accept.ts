@@ -23,7 +23,7 @@ export const acceptFinding: Command = async ({ notes }, given, wanted) => {
     return void vscode.window.showInformationMessage(
       vscode.l10n.t('There is no finding here that can be accepted.'),
     );
-  const reason = await asked(vscode.l10n.t('Why is it in order? This stands in the note.'));
+  const reason = await asked(vscode.l10n.t('Why is this acceptable? The reason is written into the note.'));
   if (reason === undefined) return;
   const by = await asked(vscode.l10n.t('Who says so? Initials or name.'));
   if (by === undefined) return;

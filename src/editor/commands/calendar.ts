@@ -16,9 +16,9 @@ export const exportCalendar: Command = async ({ notes }) => {
     return note === null ? [] : [{ path, note, ...scheduleOf(note, context.tables, localDate(new Date())) }];
   };
   if (calendarItems(schedules()).length === 0)
-    return void vscode.window.showInformationMessage(vscode.l10n.t('Nothing falls due after this visit.'));
+    return void vscode.window.showInformationMessage(vscode.l10n.t('Nothing is due after this visit.'));
   const target = await askWhere(open.document.uri, {
-    title: vscode.l10n.t('Export what falls due as a calendar'),
+    title: vscode.l10n.t('Export due dates as a calendar'),
     what: 'due',
     formats: [ics],
   });
@@ -29,12 +29,12 @@ export const exportCalendar: Command = async ({ notes }) => {
   const replaces = await earlierText(target);
   const text = ics.write(schedules(), { today: localDate(now), now, name, replaces });
   if (text === '')
-    return void vscode.window.showInformationMessage(vscode.l10n.t('Nothing falls due after this visit.'));
+    return void vscode.window.showInformationMessage(vscode.l10n.t('Nothing is due after this visit.'));
   await deliver(
     target,
     text,
     vscode.l10n.t(
-      'The calendar is written. Export it over this file later: imported again, it replaces these entries and takes out what is done.',
+      'The calendar is written. Export it over this file later: imported again, it replaces these entries and removes what is done.',
     ),
     undefined,
   );

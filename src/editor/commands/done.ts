@@ -153,7 +153,7 @@ const askInput = (
     title,
     prompt: required
       ? prompt
-      : vscode.l10n.t('{0} Left empty, ?? stands in the note until somebody knows.', prompt),
+      : vscode.l10n.t('{0} If left empty, the note has ?? until somebody knows.', prompt),
     placeHolder: example,
     ignoreFocusOut: true,
     validateInput: fault,
@@ -161,7 +161,7 @@ const askInput = (
 
 /** Of a signed note nothing that the signature covers is changed unasked. */
 async function mayChangeSigned(parts: readonly string[]): Promise<boolean> {
-  const go = vscode.l10n.t('Write it all the same');
+  const go = vscode.l10n.t('Write it anyway');
   const answer = await vscode.window.showWarningMessage(
     vscode.l10n.t('The note is signed, and this belongs to what was signed.'),
     {
@@ -187,7 +187,7 @@ async function write(note: OpenNote, { edits, at, staysOpen }: Done): Promise<vo
   note.rest();
   if (staysOpen)
     void vscode.window.showInformationMessage(
-      vscode.l10n.t('It is written, and all of this is open as before. The note is not saved yet.'),
+      vscode.l10n.t('Written, but all of this is still open. The note is not saved yet.'),
     );
-  else vscode.window.setStatusBarMessage(vscode.l10n.t('It is written. The note is not saved yet.'), 8000);
+  else vscode.window.setStatusBarMessage(vscode.l10n.t('Written. The note is not saved yet.'), 8000);
 }

@@ -66,7 +66,7 @@ async function tell(
   const given = note?.analysis.judgement.dose?.injections.length ?? 0;
   const more =
     given > 0
-      ? `\n${vscode.l10n.t('The note has anesthetic already, which this does not count: what is left stands over the visit.')}`
+      ? `\n${vscode.l10n.t('The note has anesthetic already, which this does not count: what is left is shown above the visit.')}`
       : '';
   const insert = vscode.l10n.t('Begin the entry');
   const copy = vscode.l10n.t('Copy');
@@ -201,7 +201,7 @@ async function input({
       if (optional && typed.trim() === '') return undefined;
       const { value: read, odd } = readText(reader, key, typed);
       if (read === undefined) return vscode.l10n.t('Write it like this: {0}', placeHolder);
-      return odd ? vscode.l10n.t('This is out of all proportion.') : undefined;
+      return odd ? vscode.l10n.t('This number is far out of range.') : undefined;
     },
   });
   return text?.trim();

@@ -60,7 +60,7 @@ async function textToRead(): Promise<vscode.TextDocument | undefined> {
     },
     { label: vscode.l10n.t('A text file…'), open: chosenFile },
   ];
-  const placeHolder = vscode.l10n.t('Make a draft note of which text?');
+  const placeHolder = vscode.l10n.t('Which text should become a draft note?');
   return await (await vscode.window.showQuickPick(sources, { placeHolder }))?.open();
 }
 
@@ -73,7 +73,7 @@ async function chosenFile(): Promise<vscode.TextDocument | undefined> {
   try {
     return await vscode.workspace.openTextDocument(file);
   } catch {
-    void vscode.window.showWarningMessage(vscode.l10n.t('This file is no text.'));
+    void vscode.window.showWarningMessage(vscode.l10n.t('This is not a text file.'));
     return undefined;
   }
 }

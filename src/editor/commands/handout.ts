@@ -89,7 +89,7 @@ async function askForm(): Promise<HandoutFormat | 'beside' | undefined> {
       description: vscode.l10n.t('opens in a mail program; nothing is sent'),
     },
   ];
-  const placeHolder = vscode.l10n.t('The patient handout as what?');
+  const placeHolder = vscode.l10n.t('Which format for the patient handout?');
   return (await vscode.window.showQuickPick(items, { placeHolder }))?.form;
 }
 
@@ -100,7 +100,7 @@ function alertOf(made: Handout, form: HandoutFormat): string | undefined {
     ...(form === 'eml'
       ? [
           vscode.l10n.t(
-            'This draft holds health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.',
+            'This draft contains health data; ordinary mail can be read on its way. Send it only where the patient agreed, and check the address.',
           ),
         ]
       : []),

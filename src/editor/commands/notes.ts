@@ -54,7 +54,7 @@ export const mendAll: Command = async ({ notes }) => {
   if (note === undefined) return;
   const edits = fixAll(note.analysis);
   if (edits.length === 0)
-    vscode.window.setStatusBarMessage(vscode.l10n.t('There is nothing to mend that is safe.'), 5000);
+    vscode.window.setStatusBarMessage(vscode.l10n.t('Nothing to fix safely here.'), 5000);
   else if (await vscode.workspace.applyEdit(workspaceEdit(note.document, edits))) {
     placeCaret(note.document, undefined);
     note.rest();

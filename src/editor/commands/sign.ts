@@ -63,12 +63,12 @@ async function canSign(note: OpenNote): Promise<boolean> {
   return false;
 }
 
-/** Shows what is open in the note; true where somebody signs all the same, or nothing is. */
+/** Shows what is open in the note; true where somebody signs anyway, or nothing is. */
 async function goesOn({ analysis }: OpenNote): Promise<boolean> {
   const { l10n } = vscode;
   const { pending, findings, rows } = beforeSigning(analysis);
   if (rows.length === 0) return true;
-  const sign = l10n.t('Sign all the same');
+  const sign = l10n.t('Sign anyway');
   const show = l10n.t('Show problems');
   const more = rows.length - mostRows;
   const detail = [
@@ -102,7 +102,7 @@ function whyNot(reason: NotSigned): string {
   const { l10n } = vscode;
   switch (reason) {
     case 'signed already':
-      return l10n.t('The note is signed already, and is not signed over. Later words belong into addenda.');
+      return l10n.t('The note is signed already, and cannot be signed again. Later words belong in addenda.');
     case 'unreadable':
       return l10n.t('A part of this note can’t be read, so it can’t be signed. Fix it first.');
     case 'no name':

@@ -24,7 +24,7 @@ async function keep(document: vscode.TextDocument): Promise<void> {
   const rename = vscode.l10n.t('Save under Another Name…');
   const answer = await vscode.window.showWarningMessage(
     vscode.l10n.t(
-      'The name of this note does not end in {0}. It is checked while it is open, and found by nothing else: neither the list of what is open nor the command line.',
+      'The name of this note does not end in {0}. It is checked only while it is open: the list of open items and the command line do not find it.',
       noteEnding,
     ),
     rename,

@@ -139,14 +139,14 @@ function messageOf({ looking, stopped, tooMany, notes }: OpenState): string {
   if (looking !== undefined)
     return looking.of === undefined
       ? l10n.t('Looking for notes…')
-      : l10n.t('Looking at notes: {0} of {1}.', looking.done, looking.of);
+      : l10n.t('Checking notes: {0} of {1}.', looking.done, looking.of);
   if (stopped !== undefined)
     return stopped.of === undefined
-      ? l10n.t('Stopped before any note was looked at. What is shown is what was known the last time.')
+      ? l10n.t('Stopped before any note was checked. What is shown is from the last check.')
       : l10n.t(
-          'Stopped after {0} of {1} notes. What is open in the others is missing, or shown as it was the last time.',
+          'Stopped after {0} of {1} notes. Open items of the others are missing, or from the last check.',
           stopped.done,
           stopped.of,
         );
-  return tooMany ? l10n.t('Only {0} notes are looked at; there are more. Open a smaller folder.', notes) : '';
+  return tooMany ? l10n.t('Only {0} notes are checked; there are more. Open a smaller folder.', notes) : '';
 }

@@ -152,7 +152,7 @@ function accepted({ text, offset, analysis }: Said): readonly Section[] {
   if (map === undefined || checkOf(text.trim()) === undefined) return [];
   const lines = new Lines(analysis.text);
   const found = acceptedFindings(map, analysis).map((finding) => ({
-    text: `Row ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`,
+    text: `Line ${lines.at(finding.start).line + 1}: ${messageOf(finding)}`,
   }));
   const none = [{ text: 'Nothing of this kind is found here now.' }];
   return [...checkSections(text), { title: 'What is accepted', rows: found.length === 0 ? none : found }];

@@ -18,7 +18,7 @@ describe('dose/loosened-limit', () => {
     });
     assert.equal(
       messageOf(finding!),
-      'The 440 mg of lidocaine with epinephrine are more than the 434 mg of US prescribing information. They are held against the practice’s own 496 mg (A.B., 2026-01-05: Trial under supervision).',
+      'The 440 mg of lidocaine with epinephrine are more than the 434 mg of US prescribing information. They are judged by the practice’s own 496 mg (A.B., 2026-01-05: Trial under supervision).',
     );
   });
 

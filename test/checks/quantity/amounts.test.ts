@@ -89,7 +89,7 @@ describe('quantity/not-understood', () => {
     const [finding] = flags('quantity/not-understood', injected('volume: 1.5 mL ⟦each side⟧'), {
       severity: 'error',
     });
-    assert.match(messageOf(finding!), /“each side” behind 1\.5 mL/);
+    assert.match(messageOf(finding!), /“each side” after 1\.5 mL/);
   });
 
   it('is an error in a dictated line where the dose could be another, else a warning', () => {

@@ -48,7 +48,7 @@ describe('quantity/no-such-time', () => {
         severity: 'error',
         today: '2026-03-10',
       });
-      assert.match(messageOf(finding!), /behind the date.*Write the date alone/);
+      assert.match(messageOf(finding!), /after the date.*Write the date alone/);
     }
     const [finding] = flags('quantity/no-such-time', told('2026-03-09 ⟦25:05⟧'), { today: '2026-03-10' });
     assert.match(messageOf(finding!), /clock time/);

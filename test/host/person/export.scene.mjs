@@ -60,7 +60,7 @@ async function exportsTheCalendar(person, folder) {
   const written = join(folder, 'result-not-told.due.ics');
   await person.quickOpen(unfinished);
   const asks = async () => {
-    await person.command('Wheal: Export What Falls Due as a Calendar…');
+    await person.command('Wheal: Export Due Dates as a Calendar…');
     await person.proposed('result-not-told.due.ics');
   };
   await asks();

@@ -13,7 +13,7 @@ export async function scene(person, folder) {
   const rows = person.page.locator('.tree-explorer-viewlet-tree-view .monaco-list-row');
   const row = rows.filter({ hasText: 'X-20607' }).first();
 
-  await person.command('Wheal: Show What Is Open');
+  await person.command('Wheal: Show Open Items');
   await row.waitFor();
   await person.picture('open-1-list');
   assert.match(await row.innerText(), /X-20607.*cannot wait, \d+ days overdue; specimen A/s);
@@ -30,7 +30,7 @@ export async function scene(person, folder) {
   );
   await person.picture('open-2-note');
 
-  await person.command('Wheal: Show What Is Open');
+  await person.command('Wheal: Show Open Items');
   await goTo(person, 'X-20607');
   await person.press('Control+Enter');
   await choose(person, 'today');
@@ -46,7 +46,7 @@ export async function scene(person, folder) {
 
   // The list has followed: now a plan is wanted, of the same patient.
   await row.filter({ hasText: 'cannot wait' }).waitFor({ state: 'detached' });
-  await person.command('Wheal: Show What Is Open');
+  await person.command('Wheal: Show Open Items');
   await goTo(person, 'X-20607');
   assert.match(
     (await focused(person).getAttribute('aria-label')) ?? '',

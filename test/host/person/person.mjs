@@ -32,7 +32,7 @@ export class Person {
   async sitDown() {
     await this.page.locator('.monaco-workbench .explorer-folders-view .monaco-list-row').first().waitFor();
     // What the extension contributes is known: a palette that is opened sooner lacks its commands until it is closed.
-    await this.page.locator('.pane-header', { hasText: 'Open with Patients' }).waitFor();
+    await this.page.locator('.pane-header', { hasText: 'Open Items' }).waitFor();
     // The extension hosts are up once the status bar shows the count of problems.
     await this.page.locator('[id="status.problems"]').waitFor();
   }

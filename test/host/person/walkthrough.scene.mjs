@@ -9,9 +9,9 @@ export const settings = { 'workbench.colorTheme': 'Default Dark Modern' };
 const titles = [
   'Open a sample note',
   'See what is wrong, and why',
-  'Mend it with one key',
+  'Fix it with one key',
   'Write a note',
-  'Take the summary along',
+  'Use the summary',
 ];
 
 export async function scene(person) {

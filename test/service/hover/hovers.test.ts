@@ -157,7 +157,7 @@ describe('a hover', () => {
   it('on an accepted code is the title of its check', () => {
     assert.match(
       hover(note('', 'site: nose\n    accepted: [{check: closure/mis|sing, reason: left open}]')),
-      /no word on closure/,
+      /an excision without a closure/,
     );
   });
 
@@ -171,7 +171,7 @@ describe('a hover', () => {
       );
     assert.match(
       accepting('punch'),
-      /What is accepted.*\n+- Row 7: Nothing is said about how the wound was closed/,
+      /What is accepted.*\n+- Line 7: The note does not say how the wound was closed/,
     );
     assert.match(accepting('shave'), /Nothing of this kind is found here now/);
   });
