@@ -6,7 +6,7 @@ import { checkFailed, moreFindings, notRecorded } from '../../src/checks/record/
 import type { Finding } from '../../src/note/tree/finding.ts';
 import { readPractice } from '../../src/note/read.ts';
 import { tablesFrom } from '../../src/practice/tables.ts';
-import { assertWords, judge } from './tester.ts';
+import { assertWords, judgeBy } from './tester.ts';
 
 interface Example {
   readonly text: string;
@@ -45,8 +45,11 @@ function written(text: string, info: string): string {
 const findings = (code: string, { text, today, practice }: Example): readonly Finding[] =>
   code.startsWith('practice/') && practice === undefined
     ? checkPractice(readPractice(text), { trusted: code !== 'practice/loosening-ignored' })
-    : judge(text, practice === undefined ? { today } : { today, tables: tablesFrom(readPractice(practice)) })
-        .findings;
+    : judgeBy(
+        code,
+        text,
+        practice === undefined ? { today } : { today, tables: tablesFrom(readPractice(practice)) },
+      );
 
 /** Reported by the runner about its own work, or put together of others: no note brings them about. */
 const withoutExamples: ReadonlySet<string> = new Set([checkFailed.code, moreFindings.code, notRecorded.code]);

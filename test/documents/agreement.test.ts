@@ -10,12 +10,12 @@ import { calendarItems, scheduleData, type NoteSchedule } from '../../src/docume
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';
 import type { Note } from '../../src/note/generated/types.ts';
-import { readNote, readPractice, type Source } from '../../src/note/read.ts';
-import { tablesOf } from '../../src/practice/tables.ts';
+import { readNote, type Source } from '../../src/note/read.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 const samples = join(import.meta.dirname, '..', '..', 'samples');
 const textOf = (name: string): string => readFileSync(join(samples, name), 'utf8');
-const tables = tablesOf(readPractice(textOf('practice.wheal.yaml')).value);
+const tables = tablesIn(textOf('practice.wheal.yaml'));
 const names = readdirSync(samples).filter((name) => name !== 'practice.wheal.yaml');
 
 /** What is known on the evening of the visit: everything that came later is left out. */

@@ -5,8 +5,8 @@ import { questionOf } from '../../src/documents/summary/questions.ts';
 import { paragraph, sectionsOf } from '../../src/documents/summary/model.ts';
 import { doseJson } from '../../src/dose/json.ts';
 import { requisitionOf } from '../../src/documents/requisition/requisition.ts';
-import { readNote, readPractice } from '../../src/note/read.ts';
-import { tablesOf } from '../../src/practice/tables.ts';
+import { readNote } from '../../src/note/read.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 interface Given {
   readonly practice?: string;
@@ -16,7 +16,7 @@ interface Given {
 
 function modelOf(text: string, { practice = '', today = '2026-03-20', path }: Given = {}): SummaryModel {
   const source = readNote(text);
-  const tables = tablesOf(readPractice(practice).value);
+  const tables = tablesIn(practice);
   const model = summaryOf(source, check(source, { tables, today }), { tables, practice: path, today });
   assert.ok(model.readable);
   return model;
@@ -76,14 +76,14 @@ describe('a cream without a known maximum', () => {
 
   it('is not judged for an adult, and the chart and the check say so', () => {
     const source = readNote(text);
-    const { findings } = check(source, { tables: tablesOf(readPractice('').value), today: '2026-03-02' });
+    const { findings } = check(source, { tables: tablesIn(''), today: '2026-03-02' });
     assert.ok(findings.some(({ code }) => code === 'dose/cream-not-judged'));
     for (const form of everyForm(text)) assert.match(form, /2 g; not judged, since no maximum is known/);
   });
 
   it('makes no dose that was judged, where there is nothing else', () => {
     const { dose } = check(readNote(text), {
-      tables: tablesOf(readPractice('').value),
+      tables: tablesIn(''),
       today: '2026-03-02',
     });
     assert.ok(dose);
@@ -124,7 +124,7 @@ describe('times in what leaves the house', () => {
   it('are those that somebody typed: no time of collection from the time of the visit', () => {
     const source = readNote(note('specimen: {label: A, medium: formalin}'));
     assert.ok(source.value);
-    const tables = tablesOf(readPractice('').value);
+    const tables = tablesIn('');
     for (const { rows, label } of requisitionOf(source.value, tables).requests)
       for (const part of [rows, label]) {
         assert.equal(part.find(({ name }) => name === 'Collected')?.text, '2026-03-02');

@@ -12,10 +12,10 @@ import { calendarItems, scheduleText } from '../../src/documents/schedule/schedu
 import { logFormats, specimenLog } from '../../src/documents/specimens/log.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf } from '../../src/followup/schedule.ts';
-import { readNote, readPractice } from '../../src/note/read.ts';
-import { tablesOf } from '../../src/practice/tables.ts';
+import { readNote } from '../../src/note/read.ts';
 import { hostile, hostileText } from './hostile.ts';
 import { times } from '../share.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 const today = '2026-03-20';
 
@@ -55,7 +55,7 @@ const practiceOf = (text: string): string =>
 
 /** Every document of a note, by its form. */
 function documentsOf(text: string): Readonly<Record<Form, readonly string[]>> {
-  const tables = tablesOf(readPractice(practiceOf(text)).value);
+  const tables = tablesIn(practiceOf(text));
   const source = readNote(noteOf(text));
   const note = source.value;
   assert.ok(note);

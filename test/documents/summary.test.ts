@@ -8,13 +8,14 @@ import {
   type SummaryModel,
 } from '../../src/documents/summary/index.ts';
 import { paragraph } from '../../src/documents/summary/model.ts';
-import { readNote, readPractice } from '../../src/note/read.ts';
-import { referenceTables, tablesOf } from '../../src/practice/tables.ts';
+import { readNote } from '../../src/note/read.ts';
+import { referenceTables } from '../../src/practice/tables.ts';
 import { times } from '../share.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 function summed(text: string, practice?: string): SummaryModel | NoSummary {
   const source = readNote(text);
-  const tables = practice === undefined ? referenceTables : tablesOf(readPractice(practice).value);
+  const tables = practice === undefined ? referenceTables : tablesIn(practice);
   const judgement = check(source, { tables, today: '2026-03-20' });
   return summaryOf(source, judgement, {
     tables,

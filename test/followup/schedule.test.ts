@@ -4,18 +4,15 @@ import { addDays } from '../../src/note/values/days.ts';
 import { daysToFirstChange } from '../../src/followup/home-care.ts';
 import { scheduleOf, type DueItem, type Schedule } from '../../src/followup/schedule.ts';
 import { timeIn } from '../../src/followup/times.ts';
-import { readNote, readPractice } from '../../src/note/read.ts';
-import { referenceTables, tablesOf } from '../../src/practice/tables.ts';
+import { readNote } from '../../src/note/read.ts';
+import { referenceTables } from '../../src/practice/tables.ts';
 import { times } from '../share.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 function on(today: string, text: string, practice?: string): Schedule {
   const { value } = readNote(text);
   assert.ok(value);
-  return scheduleOf(
-    value,
-    practice === undefined ? referenceTables : tablesOf(readPractice(practice).value),
-    today,
-  );
+  return scheduleOf(value, practice === undefined ? referenceTables : tablesIn(practice), today);
 }
 
 function only({ items }: Schedule, kind: DueItem['kind']): DueItem {

@@ -6,7 +6,7 @@ import { summaryOf } from '../../src/documents/summary/index.ts';
 import { Caseload, factsOf } from '../../src/followup/caseload.ts';
 import { scheduleOf, type DueItem } from '../../src/followup/schedule.ts';
 import { readNote, readPractice } from '../../src/note/read.ts';
-import { tablesOf } from '../../src/practice/tables.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 interface Case {
   readonly site?: string;
@@ -33,7 +33,7 @@ interface Everywhere {
 function everywhere(given: Case): Everywhere {
   const { practice = '', today = '2026-03-02' } = given;
   const source = readNote(noteOf(given));
-  const tables = tablesOf(readPractice(practice).value);
+  const tables = tablesIn(practice);
   const note = source.value;
   assert.ok(note);
   const schedule: NoteSchedule = { path: 'a', note, ...scheduleOf(note, tables, today) };
@@ -157,9 +157,7 @@ describe('overdue', () => {
         `visit: 2026-03-02\nprocedures: [{site: chin, method: shave, specimen: {label: A${specimen}}}]`,
       );
       assert.ok(value);
-      return scheduleOf(value, tablesOf(readPractice('').value), '2026-03-02').items.find(
-        ({ kind }) => kind === 'result',
-      )?.to;
+      return scheduleOf(value, tablesIn(''), '2026-03-02').items.find(({ kind }) => kind === 'result')?.to;
     };
     // 10 working days.
     assert.equal(result(', sent: 2026-03-05'), '2026-03-19');
@@ -258,7 +256,7 @@ describe('stitches that only hemostasis names', () => {
       `visit: 2026-03-02\nprocedures: [{site: left upper back, method: excisional, hemostasis: [pressure, suture]${closure}}]`,
     );
     assert.ok(value);
-    const { items, undated } = scheduleOf(value, tablesOf(readPractice('').value), '2026-03-02');
+    const { items, undated } = scheduleOf(value, tablesIn(''), '2026-03-02');
     return (
       items.find(({ kind }) => kind === 'suture removal')?.state ??
       undated.find(({ kind }) => kind === 'suture removal')?.why

@@ -7,7 +7,7 @@ import type { TextEdit } from '../../src/note/tree/finding.ts';
 import { readNote } from '../../src/note/read.ts';
 import { reread } from '../../src/note/reread.ts';
 import type { Node, TextNode } from '../../src/note/tree/tree.ts';
-import { times } from '../share.ts';
+import { some, times } from '../share.ts';
 
 const notes = ['samples', 'test/fixtures'].flatMap((folder) =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -112,12 +112,15 @@ describe('a note with another value', () => {
       'wheal: 1\nprocedures:\n  - lesion: first row\n      second row\n    question: "a \\" b"\n    site: nose\n',
       'wheal: 1\nvisit: 2026-03-02\nvolume: 1,5 mL\nprocedures:\n  - {site: nose, volume: 1,5 mL}\n',
     ];
-    for (const text of texts)
-      for (const { start, end } of textsOf(readNote(text).root))
-        for (const value of written) {
-          agrees(text, { start, end, text: value });
-          if (end - start > 2) agrees(text, { start: start + 1, end: end - 1, text: value });
-        }
+    const edits = texts.flatMap((note) =>
+      textsOf(readNote(note).root).flatMap(({ start, end }) =>
+        written.flatMap((text) => [
+          { note, edit: { start, end, text } },
+          ...(end - start > 2 ? [{ note, edit: { start: start + 1, end: end - 1, text } }] : []),
+        ]),
+      ),
+    );
+    for (const { note, edit } of some(edits)) agrees(note, edit);
   });
 
   it('is refused where its edit lies outside of the text', () => {

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readPractice } from '../../src/note/read.ts';
-import { tablesOf, type Tables } from '../../src/practice/tables.ts';
+import type { Tables } from '../../src/practice/tables.ts';
 import { analyse, type Analysis } from '../../src/service/index.ts';
+import { tablesIn } from '../practice/tables-of.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 
@@ -42,7 +42,7 @@ export const pageExamples: readonly Sample[] = readdirSync(join(root, 'src/check
     return [...read('src/checks', name).text.matchAll(example)].flatMap(
       ([, practice, day, text = ''], at): readonly Sample[] => {
         const own = tables;
-        tables = practice === undefined ? undefined : tablesOf(readPractice(text).value);
+        tables = practice === undefined ? undefined : tablesIn(text);
         if (practice !== undefined) return [];
         const setting = { ...(day && { today: day }), ...(own && { tables: own }) };
         return [{ name: `${name}, example ${at + 1}`, text, ...setting }];
@@ -51,7 +51,7 @@ export const pageExamples: readonly Sample[] = readdirSync(join(root, 'src/check
   });
 
 /** The tables of the samples' practice. */
-export const sampleTables: Tables = tablesOf(readPractice(read('samples', 'practice.wheal.yaml').text).value);
+export const sampleTables: Tables = tablesIn(read('samples', 'practice.wheal.yaml').text);
 
 export const today = '2026-04-30';
 

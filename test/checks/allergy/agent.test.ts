@@ -1,9 +1,8 @@
 import { messageOf } from '../../../src/checks/index.ts';
 import assert from 'node:assert/strict';
-import { readPractice } from '../../../src/note/read.ts';
-import { tablesOf } from '../../../src/practice/tables.ts';
 import { flags, judgeBy, silent } from '../tester.ts';
 import { agents, given, note } from './_agent.ts';
+import { tablesIn } from '../../practice/tables-of.ts';
 
 describe('an allergy to an anesthetic', () => {
   for (const allergy of agents)
@@ -79,7 +78,7 @@ describe('an allergy to an anesthetic', () => {
   it('points at the product of the practice that holds it', () => {
     const practice = 'stock:\n  - {product: blue vial, agent: lidocaine, concentration: 1%}\n';
     flags('allergy/agent', note('[lidocaine]', '{product: ⟦blue vial⟧, volume: 1 mL}'), {
-      tables: tablesOf(readPractice(practice).value),
+      tables: tablesIn(practice),
     });
   });
 

@@ -1,5 +1,4 @@
-import { readPractice } from '../../../src/note/read.ts';
-import { tablesOf } from '../../../src/practice/tables.ts';
+import { tablesIn } from '../../practice/tables-of.ts';
 
 export const note = (site: string, rows: string, patient = 'id: C-1'): string =>
   `visit: 2026-03-02\npatient: {${patient}}\nprocedures:\n  - site: ${site}\n    method: punch\n` +
@@ -19,4 +18,4 @@ export const dayBefore = (date: string): string => shifted(date, -1);
 
 export const dayAfter = (date: string): string => shifted(date, 1);
 
-export const practice = (text: string) => tablesOf(readPractice(text).value);
+export const practice = (text: string) => tablesIn(text);

@@ -6,14 +6,31 @@ import {
   type Language,
   type NoHandout,
 } from '../../../src/documents/handout/index.ts';
-import { readNote, readPractice } from '../../../src/note/read.ts';
-import { referenceTables, tablesOf } from '../../../src/practice/tables.ts';
+import { readNote } from '../../../src/note/read.ts';
+import { referenceTables, type Tables } from '../../../src/practice/tables.ts';
+import { tablesIn } from '../../practice/tables-of.ts';
+
+type Judged = readonly [Parameters<typeof handoutOf>[0], Parameters<typeof handoutOf>[1]];
+
+/** Notes that were judged, since most are asked for in two languages and by several tests. */
+const judgedNotes = new WeakMap<Tables, Map<string, Judged>>();
+
+function judged(text: string, tables: Tables): Judged {
+  const notes = judgedNotes.get(tables) ?? new Map<string, Judged>();
+  judgedNotes.set(tables, notes);
+  let one = notes.get(text);
+  if (one === undefined) {
+    const source = readNote(text);
+    notes.set(text, (one = [source, check(source, { tables, today: '2026-03-20' })]));
+  }
+  return one;
+}
 
 /** Whatever comes of a note, with a practice file if there is one. */
 export function made(text: string, practice?: string, language?: Language): Handout | NoHandout {
-  const tables = practice === undefined ? referenceTables : tablesOf(readPractice(practice).value);
-  const source = readNote(text);
-  return handoutOf(source, check(source, { tables, today: '2026-03-20' }), { tables, language });
+  const tables = practice === undefined ? referenceTables : tablesIn(practice);
+  const [source, judgement] = judged(text, tables);
+  return handoutOf(source, judgement, { tables, language });
 }
 
 /** The handout of a note that can be read. */

@@ -9,7 +9,6 @@ import { referenceTables } from '../../../src/practice/tables.ts';
 import { sites } from '../../../src/reference/sites.ts';
 import { handout, items, note, words } from './make.ts';
 import { fleschKincaidGrade, szigrisztPazos } from './readability.ts';
-import { misspelt } from './spelling.ts';
 
 const languages: readonly Language[] = ['en', 'es'];
 const all = (more: string, site = 'left cheek', language: Language = 'en', practice?: string): string =>
@@ -176,27 +175,6 @@ describe('a Spanish handout', () => {
     assert.match(all('method: shave'), /Draft wording/);
     for (const { review } of catalogue.values()) assert.equal(review, 'draft');
   });
-});
-
-describe('spelling', () => {
-  it('would be noticed if it were wrong', () => {
-    assert.deepEqual(misspelt('Wash the woond', 'en'), ['woond']);
-    assert.deepEqual(misspelt('Lave la erida', 'es'), ['erida']);
-  });
-
-  for (const language of languages) {
-    it(`is that of a dictionary in every sentence (${language})`, () => {
-      for (const sentence of catalogue.values())
-        assert.deepEqual(misspelt(sentence[language], language), [], `${sentence.id}: ${sentence[language]}`);
-    });
-
-    it(`is that of a dictionary in every place (${language})`, () => {
-      for (const base of sites) {
-        const text = placeWords({ base, side: 'left' }, language) ?? '';
-        assert.deepEqual(misspelt(text, language), [], text);
-      }
-    });
-  }
 });
 
 describe('a name that ends in a point', () => {

@@ -7,6 +7,7 @@ import { signatureEdit } from '../../../src/note/signature/sign.ts';
 import { verify } from '../../../src/note/signature/verify.ts';
 import { readNote } from '../../../src/note/read.ts';
 import { applyEdits } from '../../../src/note/tree/edit.ts';
+import { some } from '../../share.ts';
 import type { Entry, MapNode, Node } from '../../../src/note/tree/tree.ts';
 
 const folder = join(import.meta.dirname, '..', '..', '..', 'samples');
@@ -140,15 +141,16 @@ describe('a signature against tampering', () => {
     for (const { name, text } of samples) assert.ok(isUnchanged(text), name);
   });
 
-  let tried = 0;
+  let made = 0;
   for (const [kind, make] of Object.entries(makers))
     it(`shows ${kind}`, () => {
-      for (const { name, text } of samples)
-        for (const { what, text: other } of make(text)) {
-          if (other === text) continue;
-          tried += 1;
-          assert.ok(!isUnchanged(other), `${name}: ${what}\n${other}`);
-        }
+      const all = samples.flatMap(({ name, text }) =>
+        [...make(text)]
+          .filter((one) => one.text !== text)
+          .map((one) => ({ what: `${name}: ${one.what}`, text: one.text })),
+      );
+      made += all.length;
+      for (const { what, text } of some(all)) assert.ok(!isUnchanged(text), `${what}\n${text}`);
     });
 
   it('shows procedures in another order', () => {
@@ -161,13 +163,12 @@ describe('a signature against tampering', () => {
       if (one === two) continue;
       const swapped =
         text.slice(0, first.start) + two + text.slice(first.end, second.start) + one + text.slice(second.end);
-      tried += 1;
       assert.ok(!isUnchanged(swapped), name);
     }
   });
 
-  it('has been tried at least a hundred times', () => {
-    assert.ok(tried >= 100, `${tried} tamperings`);
+  it('is tried at least a thousand times', () => {
+    assert.ok(made >= 1000, `${made} tamperings`);
   });
 
   it('leaves comments, and the order of keys, as they may be', () => {

@@ -3,8 +3,6 @@ import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Lines } from '../../../src/note/text/lines.ts';
-import { readPractice } from '../../../src/note/read.ts';
-import { tablesOf } from '../../../src/practice/tables.ts';
 import {
   afterEdit,
   afterMove,
@@ -15,10 +13,11 @@ import {
   shownFindings,
 } from '../../../src/service/index.ts';
 import { Noise, retype, rowsOf } from '../retype.ts';
+import { tablesIn } from '../../practice/tables-of.ts';
 
 const samples = join(import.meta.dirname, '../../../samples');
 const clean = ['punch-sutured', 'melanocytic-deep-shave', 'cream-and-injection'];
-const tables = tablesOf(readPractice(readFileSync(join(samples, 'practice.wheal.yaml'), 'utf8')).value);
+const tables = tablesIn(readFileSync(join(samples, 'practice.wheal.yaml'), 'utf8'));
 const overLimit = readFileSync(join(samples, 'punch-sutured.wheal.yaml'), 'utf8').replace(
   /volume: .*/,
   'volume: 90 mL',

@@ -4,6 +4,7 @@ import type { OpenItem } from '../../../src/followup/caseload.ts';
 import { applyEdits } from '../../../src/note/tree/edit.ts';
 import type { TextEdit } from '../../../src/note/tree/finding.ts';
 import { referenceTables } from '../../../src/practice/tables.ts';
+import { times } from '../../share.ts';
 import { analyse, type Analysis } from '../../../src/service/index.ts';
 import {
   askingFor,
@@ -498,8 +499,8 @@ describe('whatever is open in a note, and however it is written', () => {
         assert.ok(gap === '' || gap === '??');
         tried.set(asking.title, (tried.get(asking.title) ?? 0) + 1);
       }),
-      { numRuns: 400 },
+      { numRuns: times(400) },
     );
-    assert.ok(tried.size >= 8, [...tried.keys()].join(', '));
+    assert.ok(tried.size >= times(8), [...tried.keys()].join(', '));
   });
 });

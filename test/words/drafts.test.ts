@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { judged, textsOf } from './measure.ts';
+import { judged, textsOf } from '../draft/measure.ts';
 
 /** Shares that are held; what falls short is printed with WHEAL_DRAFTS=1. */
 const goals = { invented: 0, right: 0.99, placed: 0.9 };

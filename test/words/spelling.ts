@@ -1,7 +1,7 @@
 import english from 'dictionary-en';
 import spanish from 'dictionary-es';
 import nspell from 'nspell';
-import type { Language } from '../../../src/note/words/language.ts';
+import type { Language } from '../../src/note/words/language.ts';
 
 const speller = ({ aff, dic }: typeof english): ReturnType<typeof nspell> =>
   nspell(Buffer.from(aff), Buffer.from(dic));

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { readNote, readPractice } from '../../src/note/read.ts';
 import { readSite } from '../../src/note/words/site.ts';
 import { referenceTables, tablesOf, type Tables } from '../../src/practice/tables.ts';
-import { wheal } from '../cli/run.ts';
+import { wheal } from './run.ts';
 
 const folder = join(import.meta.dirname, '..', 'fixtures', 'ok');
 const suffix = '.wheal.yaml';
