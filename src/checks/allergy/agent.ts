@@ -24,7 +24,7 @@ export const check: Check = {
   sources: [{ source: 'us-label-amide-contraindication', mark: 'Q' }, format],
   messages: {
     main: '{agent} was given to a patient who is listed as allergic to {allergy}. Use another class or no injection, or correct the list of allergies; if it was given, watch for a reaction.',
-    any: '{agent} was given to a patient who is listed as allergic to {allergy}: Wheal knows no local anesthetic that is left. Postpone, or have the allergy tested first; if it was given, watch for a reaction.',
+    any: '{agent} was given to a patient who is listed as allergic to {allergy}: Wheal knows no other local anesthetic. Postpone, or have the allergy tested first; if given, watch for a reaction.',
     eased: '{agent} was given to a patient whose list of allergies names {allergy}. {ease}',
     entry,
   },

@@ -35,9 +35,9 @@ export const check: Check = {
   ],
   messages: {
     amide:
-      '{agent} is an amide, and so is {allergy}, to which the patient is listed as allergic: labels forbid every amide then. Choose another class, or write under `tolerates` or `tested` what shows that {agent} is safe.',
+      '{agent} is an amide like {allergy}, to which the patient is listed as allergic: labels forbid every amide. Choose another class, or write under `tolerates` or `tested` why {agent} is safe.',
     ester:
-      '{agent} is an ester: it becomes para-aminobenzoic acid or a relative of it, and the patient is listed as allergic to {allergy}. Choose an amide, or write under `tolerates` or `tested` what shows that {agent} is safe.',
+      '{agent} is an ester: it becomes para-aminobenzoic acid or a relative of it, and the patient is listed as allergic to {allergy}. Choose an amide, or write under `tolerates` or `tested` why {agent} is safe.',
     entry,
   },
   alternatives: { readAs: [] },

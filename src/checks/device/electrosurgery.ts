@@ -129,7 +129,7 @@ export const check: Check = {
     cochlearUnknown:
       '`{word}` with {device}: the site is not known here. On head or neck a review of 2017 advises against monopolar current, on weak evidence.{unsaid}',
     ask: '`{word}` with {device}: no rule was found for this device. Ask its manufacturer or the clinic that follows it, or use heat cautery.{unsaid}',
-    unruled: `\`{word}\` with {device}, which may be electronic: no rule was found for it. Ask its manufacturer or the clinic that follows it before current is used. ${instead}{unsaid}`,
+    unruled: `\`{word}\` with {device}, which may be electronic: no rule was found for it. Ask its manufacturer or its clinic before current is used. ${instead}{unsaid}`,
     open: `\`{word}\`: the note leaves open whether the patient has {device}.{unsaid} Ask before current is used, and write what it is. ${instead}`,
     openAsk:
       '`{word}`: the note leaves open whether the patient has {device}.{unsaid} Ask, and write what it is.',

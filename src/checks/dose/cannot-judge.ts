@@ -66,7 +66,7 @@ export const check: Check = {
       'At {weight} the limit depends on the age, and no age is written. Write `born` or `age`, so that the dose can be judged.',
     dose: 'What is under `{key}`, which is not a key here, may be a dose. It is not counted, so the dose is not judged. Write it under `anesthetic`.',
     allergen:
-      'What is under `{key}`, which is not a key here, names something that patients are allergic to. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `allergies`.',
+      'What is under `{key}`, which is not a key here, may be an allergy. It is not read, so the dose is not judged. Write it under its own key, such as `allergies`.',
     implant:
       'What is under `{key}`, which is not a key here, names an implant. It is not read, so the dose is not judged. Write it under the key that it belongs to, such as `implants`.',
     unreadable: 'The {what} “{text}” can’t be read, so the dose can’t be judged. Write it with its unit.',

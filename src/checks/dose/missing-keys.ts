@@ -41,7 +41,7 @@ const rows: readonly Row[] = [
     code: 'dose/concentration-missing',
     misses: () => 'concentration',
     title: 'An injection without its strength',
-    why: 'The same volume holds twice the drug at twice the strength, so that the dose can’t be judged.',
+    why: 'The same volume contains twice the drug at twice the strength, so that the dose can’t be judged.',
     messages: {
       main: 'This {name} has no strength, so its dose can’t be judged. Write `concentration`, such as 1%.',
     },

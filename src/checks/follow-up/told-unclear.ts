@@ -22,7 +22,7 @@ export const check: Check = {
   why: 'A letter, a message or a copy may stay unread. For a result that needs nothing that is enough; a result that needs a step is open until the patient is known to have heard it.',
   sources: [loop, { source: 'result-follow-up', mark: 'Q' }, format],
   messages: {
-    main: '`{how}` does not say that the patient heard this result, and it needs a step. If the patient heard it, write how: telephone, visit, message read by patient. If not, write it under `attempts`, and call.',
+    main: '`{how}` does not say that the patient heard this result, and it needs a step. If the patient heard it, write how: telephone, visit, message read. If not, write it under `attempts`, and call.',
   },
   find: unsureOf,
 };

@@ -70,7 +70,7 @@ export const check: Check = {
     { source: 'common', mark: 'common' },
   ],
   messages: {
-    main: 'The patient takes {name}, and a wound of this size was left open with pressure alone. Consider a stitch, a hemostatic or a pressure dressing; if there was one, write it. With warfarin, the last INR belongs in the note too.',
+    main: 'The patient takes {name}, and a wound of this size was left open with pressure alone. Consider a stitch, a hemostatic or a pressure dressing; if there was one, write it. With warfarin, write the last INR.',
     medicine: '{name} is taken',
   },
   find,

@@ -16,7 +16,7 @@ export const check: Check = {
   code: 'method/fat-not-reached',
   severity: 'warning',
   title: 'A disease of the fat, and a sample without fat',
-  why: 'Panniculitis and deep nodules lie in the fat; a sample without it cannot show them.',
+  why: 'Panniculitis and deep nodules are in the fat; a sample without it cannot show them.',
   sources: [{ source: 'dermatology-chapter-146', mark: 'Q' }],
   messages: {
     main: 'The question is {disease}, which is in the fat, and the sample reached only the {reached}. A deep incision or excision is needed; if fat was taken, write `depth: subcutis`.',

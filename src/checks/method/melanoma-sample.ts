@@ -65,7 +65,7 @@ export const check: Check = {
     { source: 'biopsy-guide-afp', mark: 'Q' },
   ],
   messages: {
-    main: 'Melanoma is suspected, and a {method} may cut through its base. A deep shave below the lesion, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',
+    main: 'Melanoma is suspected, and a {method} may cut through its base. A deep shave, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',
     partial:
       'Melanoma is suspected, and {size} takes only a part of a lesion of {lesion} mm. If the whole lesion could not be taken, say so in the question.',
     question,

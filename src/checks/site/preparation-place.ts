@@ -76,7 +76,7 @@ export const check: Check = {
     wound:
       '`{word}` at {site}, and the lesion is open: its label keeps it off open wounds. Keep it to the skin around.',
     young:
-      '`{word}` under {months} months: its label asks for care, since it may burn the skin. Weigh another.',
+      '`{word}` under {months} months: its label asks for care, since it may burn the skin. Consider another.',
   },
   milder: { mouth: 'information', wound: 'information' },
   alternatives: { readAs: [] },

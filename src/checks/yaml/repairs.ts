@@ -75,7 +75,7 @@ const rows: readonly Row[] = [
     title: 'A line that runs on from the one above',
     why: 'A line that is indented below a value belongs to that value. A key without its colon vanishes in it.',
     messages: {
-      main: '`{word}` is read as the end of the value above, not as a key, so that value is not judged. Move it below the key above and add its colon; or, if it is text, put the value on one line.',
+      main: '`{word}` is read as part of the value above, so that value is not judged. If it is a key, align it with the key above and add its colon; if it is text, put the value on one line.',
       more: '{count} more lines run on from the ones above.',
     },
   },
