@@ -197,6 +197,11 @@ export const limits: readonly LimitRow[] = [
   withEpinephrine('bupivacaine', { population: adults, capMg: 225 }, medscape),
   plain('bupivacaine', { population: under18, mgPerKg: 2.5, printed: '1.3 to 2.5 mg/kg' }, aap),
   withEpinephrine('bupivacaine', { population: under18, mgPerKg: 3 }, aap),
+  plain(
+    'bupivacaine',
+    { population: { text: '1 to 17 years', fromMonths: 12, belowMonths: 216 }, mgPerKg: 2 },
+    pearls,
+  ),
   withEpinephrine('bupivacaine', { population: under18, mgPerKg: 3 }, pearls),
   plain(
     'bupivacaine',

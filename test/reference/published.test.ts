@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { checkOf } from '../../src/checks/index.ts';
 import { limits } from '../../src/reference/limits.ts';
 import { differences, type Difference, type Fact } from './published/facts.ts';
 import { parseCsv, rowsOf, topics } from './published/files.ts';
@@ -86,8 +87,12 @@ describe('the files of published numbers', () => {
   it('say of each known disagreement what it is and why', () => {
     assert.equal(new Set(listed.map(({ id }) => id)).size, listed.length);
     for (const row of listed) {
-      assert.match(row['kind']!, /^(?:correction due|own choice|not judged|not read again)$/, row['id']);
+      assert.match(row['kind']!, /^(?:own choice|not judged|in a check|not read again)$/, row['id']);
       assert.notEqual(row['why'], '', row['id']);
+      if (row['kind'] === 'in a check') {
+        const code = /`([a-z-]+\/[a-z-]+)`/.exec(row['why']!)?.[1] ?? '';
+        assert.notEqual(checkOf(code), undefined, row['id']);
+      }
     }
   });
 

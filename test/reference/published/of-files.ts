@@ -52,7 +52,22 @@ const weightOf = ({ weight_from_kg: from, weight_below_kg: below }: Row): string
 /** Words of a label for "not for them". */
 const refusals = new Set(['contraindicated', 'labelled for adults only', 'labelled from', 'not recommended']);
 
-function ofLimit(row: Row): readonly Fact[] {
+const kgOfPound = 0.45359237;
+
+/** The tables have mg/kg cut to a tenth, where a label has pounds. */
+const cut = (mgPerPound: number): string => String(Math.floor((mgPerPound / kgOfPound) * 10) / 10);
+
+/** A dose by pounds as one by kg, and any other as it is. */
+function inKg(row: Row): Row {
+  const byKg = { quantity: 'dose per weight', unit: 'mg/kg' };
+  if (row['unit'] === 'mg/lb') return { ...row, ...byKg, value: cut(Number(row['value'])) };
+  if (row['quantity'] === 'weight in lb / 150 of')
+    return { ...row, ...byKg, value: cut(Number(row['value']) / 150) };
+  return row;
+}
+
+function ofLimit(typed: Row): readonly Fact[] {
+  const row = inKg(typed);
   const { agent, epinephrine, quantity, value, unit } = row;
   const authority = authorityOf(row);
   if (epinephrine === '')
@@ -101,6 +116,7 @@ const beginnings: Readonly<Record<string, readonly (readonly [months: number, kg
   ],
   'tetracaine / 1 month to 5 years': [[0, 0]],
   'tetracaine / 5 to 18 years': [[60, 0]],
+  'tetracaine / adult': [[60, 0]],
   'lidocaine ointment 5% / child': [[0, 0]],
   'lidocaine ointment 5% / adult': [[216, 0]],
 };
@@ -128,9 +144,15 @@ const formsOfLidocaine: Readonly<Record<string, readonly string[]>> = {
   'topical solution': ['lidocaine topical solution'],
 };
 
-const ofStrength = ({ agent, use, value }: Row): readonly Fact[] =>
-  (agent === 'lidocaine' ? (formsOfLidocaine[use!] ?? [agent]) : [agent!]).map((name) => ({
-    key: strengthKey(name, Number(value) * 10),
+/** What is made with levonordefrin is an agent of its own. */
+const namesOf = ({ agent, use, vasoconstrictor }: Row): readonly string[] => {
+  if (vasoconstrictor!.startsWith('levonordefrin')) return [`${agent} with levonordefrin`];
+  return agent === 'lidocaine' ? (formsOfLidocaine[use!] ?? [agent]) : [agent!];
+};
+
+const ofStrength = (row: Row): readonly Fact[] =>
+  namesOf(row).map((name) => ({
+    key: strengthKey(name, Number(row['value']) * 10),
     value: 'made',
   }));
 
@@ -306,6 +328,8 @@ const twins: Readonly<Record<string, readonly [key: string, value: (row: Row) =>
   'first-dressing': ['follow-up / firstChangeHours', ({ value }) => value!],
   fever: ['follow-up / feverCelsius', ({ value }) => value!],
   'fever-fahrenheit': ['follow-up / feverFahrenheit', ({ value }) => value!],
+  'steroid-session': ['follow-up / triamcinolone, session', ({ value }) => `${value} mg`],
+  'steroid-per-area': ['follow-up / triamcinolone, cm2', ({ value }) => `${value} mg`],
   'washed-to': ['follow-up / washedTo', ({ value }) => `${value} days`],
   'max-healthy': ['epinephrine / healthy', ({ value, unit }) => `${value} ${unit}`],
   'max-cardiac': ['epinephrine / cardiac', ({ value, unit }) => `${value} ${unit}`],

@@ -2,6 +2,7 @@ import { agents, type AgentRow } from '../../../src/reference/agents.ts';
 import { aftercare } from '../../../src/reference/aftercare.ts';
 import { creams, type CreamRow } from '../../../src/reference/creams.ts';
 import { epinephrine } from '../../../src/reference/epinephrine.ts';
+import { injectedDrugs } from '../../../src/reference/injected-drugs.ts';
 import { homeCare, terms } from '../../../src/reference/follow-up.ts';
 import { infantReduction, limits, type LimitRow, type Population } from '../../../src/reference/limits.ts';
 import { media } from '../../../src/reference/media.ts';
@@ -107,6 +108,15 @@ const factsOfCream = ({
         ],
   );
 
+const ageText = (months: number): string =>
+  months < 24 ? `${months} month${months === 1 ? '' : 's'}` : `${months / 12} years`;
+
+/** What a label wants on nobody below an age. */
+const factOfYouth = ({ name, notBelow }: AgentRow): readonly Fact[] =>
+  notBelow === undefined
+    ? []
+    : [{ key: `creams / ${name} / under ${ageText(notBelow.months)} / not for use`, value: 'yes' }];
+
 const ofStrengths = (): readonly Fact[] =>
   agents.flatMap(({ name, strengths }) =>
     strengths.map((strength) => ({ key: `strengths / ${name} / ${strength} mg/mL`, value: 'made' })),
@@ -159,6 +169,9 @@ const ofFollowUp = (spoken: Spoken): readonly Fact[] => [
     key: `follow-up / ${name}`,
     value: String(value),
   })),
+  ...injectedDrugs.flatMap(({ name, limits: most }) =>
+    most.map(({ per, mg }) => ({ key: `follow-up / ${name}, ${per}`, value: `${mg} mg` })),
+  ),
   { key: 'follow-up / washedTo', value: `${homeCare.washedTo} days` },
   { key: 'follow-up / result overdue', value: `${usualOverdue.result} working days` },
 ];
@@ -197,7 +210,7 @@ export function factsOfTables(topic: Topic, spoken: Spoken): readonly Fact[] {
     case 'limits':
       return ofLimits();
     case 'creams':
-      return creams.flatMap(factsOfCream);
+      return [...creams.flatMap(factsOfCream), ...agents.flatMap(factOfYouth)];
     case 'strengths':
       return ofStrengths();
     case 'sulfite-and-preservative':
