@@ -11,6 +11,7 @@ import { realWordsText } from './words/real-words.ts';
 import {
   mapsOf,
   unionFaults,
+  withAliases,
   withoutHelp,
   type JsonSchema,
   type KeySchema,
@@ -237,6 +238,11 @@ export function generate(): void {
   write('src/note/generated/types.ts', typesText());
   write('src/note/generated/shapes.ts', shapesText());
   write(realWordsFile, realWordsText(root, keysOf(), textOf(realWordsFile)));
+  for (const { file } of files)
+    write(
+      `schemas/generated/${file}.schema.json`,
+      `${JSON.stringify(withAliases(readSchema(file)), null, 2)}\n`,
+    );
   write('src/schema/generated/validators.js', validatorText());
   write('src/schema/generated/validators.d.ts', validatorTypes);
   const ofChecks = checkFiles();

@@ -19,6 +19,7 @@ export interface JsonSchema {
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly additionalProperties?: boolean | JsonSchema;
   readonly required?: readonly string[];
+  readonly allOf?: readonly { readonly anyOf: readonly JsonSchema[] }[];
   readonly $defs?: Readonly<Record<string, JsonSchema>>;
   readonly 'x-reads'?: string;
   readonly 'x-words'?: string;
@@ -98,6 +99,28 @@ const scalars: ReadonlySet<unknown> = new Set(['number', 'boolean']);
 /** The values have names of their own, which may be called `title` too. */
 function eachOf(schemas: unknown): unknown {
   return Object.fromEntries(Object.entries(schemas as object).map(([name, one]) => [name, withoutHelp(one)]));
+}
+
+/**
+ * A schema for programs that know nothing of `x-aliases`: each other spelling of a key is a key, and a key that is needed
+ * may be there in any of its spellings.
+ */
+export function withAliases(schema: JsonSchema): JsonSchema {
+  const { properties = {}, required = [], $defs = {} } = schema;
+  const spellings = (key: string): readonly string[] => [key, ...(properties[key]?.['x-aliases'] ?? [])];
+  const either = required.filter((key) => spellings(key).length > 1);
+  return {
+    ...schema,
+    required: required.filter((key) => !either.includes(key)),
+    // Empty, it would be no schema.
+    ...(either.length > 0 && {
+      allOf: either.map((key) => ({ anyOf: spellings(key).map((one) => ({ required: [one] })) })),
+    }),
+    properties: Object.fromEntries(
+      Object.entries(properties).flatMap(([key, one]) => spellings(key).map((name) => [name, one])),
+    ),
+    $defs: Object.fromEntries(Object.entries($defs).map(([name, one]) => [name, withAliases(one)])),
+  };
 }
 
 /**

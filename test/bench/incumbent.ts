@@ -29,14 +29,14 @@ export function documentOf(text: string): Document {
   return documents.create(`file:///${version}.yaml`, 'yaml', version, text);
 }
 
+const schemaFile = join(import.meta.dirname, '..', '..', 'schemas', 'note.schema.json');
+
 /** The service, which knows nothing of notes but their schema. Loaded when it is started, so that it takes no memory from what is measured before. */
-export function startIncumbent(): LanguageService {
+export function startIncumbent(file = schemaFile): LanguageService {
   const { getLanguageService } = require(`${incumbent}/lib/umd/languageservice/yamlLanguageService.js`) as {
     readonly getLanguageService: (given: unknown) => LanguageService;
   };
-  const schema: unknown = JSON.parse(
-    readFileSync(join(import.meta.dirname, '..', '..', 'schemas', 'note.schema.json'), 'utf8'),
-  );
+  const schema: unknown = JSON.parse(readFileSync(file, 'utf8'));
   const service = getLanguageService({
     schemaRequestService: (uri: string) => Promise.reject(new Error(`${uri} is not fetched`)),
     workspaceContext: { resolveRelativePath: (path: string) => path },
