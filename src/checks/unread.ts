@@ -1,5 +1,6 @@
 import type { Entry, Node } from '../note/tree/tree.ts';
 import { once } from '../note/text/once.ts';
+import { asMeant } from '../note/words/as-meant.ts';
 import { phrasesOf } from '../note/words/phrases.ts';
 import type { Tables } from '../practice/tables.ts';
 
@@ -29,8 +30,9 @@ export function dangerUnder(entry: Entry, tables: Tables): Hidden | undefined {
 }
 
 function lookUnder({ value }: Entry, tables: Tables): Hidden | undefined {
-  const text = textOf(value);
-  if (text.length > longest || volume.test(text)) return 'dose';
+  const typed = textOf(value);
+  if (typed.length > longest || volume.test(typed)) return 'dose';
+  const text = asMeant(typed, tables.agents, tables.allergens, tables.implants);
   if (phrasesOf(tables.agents).mentionsIn(text).length > 0) return 'dose';
   const isSubstance = phrasesOf(tables.allergens)
     .mentionsIn(text)

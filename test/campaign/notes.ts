@@ -10,12 +10,9 @@ export const samples: readonly string[] = readdirSync('samples')
 
 const dangerFamilies = /^(?:dose|allergy|device)\/|^specimen\/wrong-medium$/;
 
-/** Read from free words: a slip in those that makes no known word of them is not seen. */
-const fromFreeWords: ReadonlySet<string> = new Set(['dose/outside-entry', 'allergy/not-listed']);
-
 /** The bad examples of the pages of dangers, each with the code that it shows. */
 export const dangers: readonly { readonly code: string; readonly text: string }[] = catalogue
-  .filter(({ code }) => dangerFamilies.test(code) && !fromFreeWords.has(code))
+  .filter(({ code }) => dangerFamilies.test(code))
   .flatMap(({ code }) => {
     const page = readFileSync(pagePath(code), 'utf8');
     const bad = page.split(/^## /m).find((part) => part.startsWith('Bad\n')) ?? '';

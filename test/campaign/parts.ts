@@ -147,6 +147,8 @@ const oneSlip: Part = {
       [at + 1, random.of(letters)],
     ] as const);
     const slipped = text.slice(0, at) + put + text.slice(from);
+    // Another unit is another record too.
+    if (/\d ?uL\b/.test(slipped)) return undefined;
     const line = text.slice(0, at).split('\n').length - 1;
     return stillSaid(slipped, code, line)
       ? undefined

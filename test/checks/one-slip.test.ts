@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { noteIndex, readNote } from '../../src/note/read.ts';
+import { noteIndex, readNote, readPractice } from '../../src/note/read.ts';
+import { tablesOf } from '../../src/practice/tables.ts';
 import { times } from '../share.ts';
 import { flags, judge, silent } from './tester.ts';
 
@@ -85,6 +86,27 @@ describe('an unknown key', () => {
       flags('dose/cannot-judge', note, { severity: 'error' });
       const { dose } = judge(note.replace(/[⟦⟧]/g, ''));
       assert.equal(dose?.judged, false, note);
+    }
+  });
+
+  it('does so for misspelt words, in any part of a note, whatever a practice says of unknown keys', () => {
+    const practice = readPractice(
+      'wheal: 1\nseverities: {shape/unknown-key: off, dose/cannot-judge: off}\n',
+    ).value;
+    const tables = tablesOf(practice);
+    for (const note of [
+      'patient: {gadgets: pacemkaer}\n',
+      'patient: {sensitive-to: lidocane}\n',
+      'procedures:\n  - freezing: lidocane, lots of it\n',
+      'procedures:\n  - specimen: {label: A, freezing: 3 mL lidocaine}\n',
+      'events:\n  - {on: 2026-03-03, kind: bleeding, gadgets: pacemaker}\n',
+    ]) {
+      const { dose, findings } = judge(note, { tables });
+      assert.equal(dose?.judged, false, note);
+      assert.ok(
+        findings.some(({ code, severity }) => code === 'dose/cannot-judge' && severity === 'error'),
+        note,
+      );
     }
   });
 

@@ -5,7 +5,7 @@ import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
 import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
-import { asMeant } from '../../note/words/as-meant.ts';
+import { asMeant, rowMeant } from '../../note/words/as-meant.ts';
 import { readMentions } from '../../note/words/mentions/read.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
 import { once } from '../../note/text/once.ts';
@@ -101,7 +101,7 @@ class Reader {
   private entry(entry: Allergy): void {
     const { to } = entry;
     if (to?.value === undefined) return;
-    const text = asMeant(to.value, this.tables.agents, this.tables.allergens);
+    const text = this.meant(to.value);
     const exact = this.exactly(text, entry);
     if (exact !== undefined) {
       if (exact.kind !== 'none' && exact.kind !== 'irrelevant')
@@ -113,6 +113,14 @@ class Reader {
     const named = mentions.filter((one) => one.to <= text.length);
     for (const { row, answer } of named.length > 0 ? named : mentions)
       if (answer !== 'denied') this.mention(entry, row, answer === 'unclear');
+  }
+
+  /** What is surely meant by an entry: its words put right, or the one thing that the whole of it is a slip of. */
+  private meant(typed: string): string {
+    const { agents, allergens } = this.tables;
+    const words = asMeant(typed, agents, allergens);
+    if (words !== typed || readMentions(words, allergyNames(this.tables)).length > 0) return words;
+    return (rowMeant(allergens, typed) ?? rowMeant(agents, typed))?.name ?? words;
   }
 
   /** The allergen that is all that an entry says of what it is to; undefined where its words have to be read. */

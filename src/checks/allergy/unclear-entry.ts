@@ -1,6 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import { nearest, type Nearest } from '../../note/text/nearest.ts';
+import { isOneSlip } from '../../note/words/mentions/slips.ts';
 import { isAllDenied, readMentions, type Mention } from '../../note/words/mentions/read.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import { within } from '../../note/tree/tree.ts';
@@ -45,10 +46,7 @@ const isIrrelevant = (row: AllergyRow): boolean =>
 /** A text that names nothing that is known: a slip of the hand, or a word of which nothing can be said. */
 function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | undefined {
   if (itemsOf(text).every(({ word }) => tables.irrelevantDrug.test(word))) return undefined;
-  const near =
-    text.length < shortestSure
-      ? undefined
-      : nearest(text, wordsLike(text, tables), (word) => meantBy(word, tables));
+  const near = nearTo(text, tables);
   if (near !== undefined && (text.length >= shortest || near.sure)) {
     const harmless = tables.allergens.find(near.word)?.kind === 'irrelevant';
     const word = writtenFor(near.word, tables);
@@ -62,6 +60,21 @@ function unknown(leaf: Leaf<string>, text: string, tables: Tables): Report | und
   const held = heldIn(text, tables);
   if (held !== undefined) return { at: leaf, form: 'together', args: { text, word: held } };
   return { at: leaf, form: 'unknown', args: { text } };
+}
+
+/** The thing that a text is probably a slip of: with its first letter, or else one slip away from all of it. */
+function nearTo(text: string, tables: Tables): Nearest | undefined {
+  if (text.length < shortestSure) return undefined;
+  const meaning = (word: string): unknown => meantBy(word, tables);
+  const near = nearest(text, wordsLike(text, tables), meaning);
+  if (near !== undefined || text.length < shortest) return near;
+  const typed = text.toLowerCase();
+  const words = [tables.allergens, tables.agents]
+    .flatMap(({ wordsRead }) => [...wordsRead])
+    .filter((word) => word.length >= shortest && isOneSlip(typed, word.toLowerCase()));
+  const whole = nearest(text, words, meaning);
+  // A word that is one itself may be anything; of several words the others say that it is not.
+  return whole?.other === true && !/[ /-]/.test(text) ? undefined : whole;
 }
 
 /** Shorter words stand by chance within others. */

@@ -1,7 +1,7 @@
 import type { Implant } from '../../note/generated/types.ts';
 import type { Leaf } from '../../note/tree/leaf.ts';
 import type { Range } from '../../note/tree/tree.ts';
-import { asMeant } from '../../note/words/as-meant.ts';
+import { asMeant, rowMeant } from '../../note/words/as-meant.ts';
 import { isAllDenied, readMentions } from '../../note/words/mentions/read.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Concern, ImplantRow } from '../../reference/implants.ts';
@@ -29,7 +29,10 @@ const atRisk: ReadonlySet<Concern> = new Set<Concern>([
 
 /** An entry as one text, so that its place may answer: `{pacemaker: removed 2019}`. */
 function entryText({ kind, where }: Implant, { implants }: Subject['tables']): string {
-  const device = asMeant(kind?.value ?? '', implants);
+  const typed = kind?.value ?? '';
+  const words = asMeant(typed, implants);
+  const isRead = phrasesOf(implants).mentionsIn(words).length > 0;
+  const device = (isRead ? undefined : rowMeant(implants, typed)?.name) ?? words;
   return where?.value === undefined ? device : `${device}: ${where.value}`;
 }
 

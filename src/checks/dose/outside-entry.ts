@@ -5,6 +5,7 @@ import type { Leaf } from '../../note/tree/leaf.ts';
 import { within } from '../../note/tree/tree.ts';
 import { asMeant } from '../../note/words/as-meant.ts';
 import { readInjectionLine } from '../../note/words/dictated.ts';
+import { isOneSlip } from '../../note/words/mentions/slips.ts';
 import { phrasesOf } from '../../note/words/phrases.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { AgentRow } from '../../reference/agents.ts';
@@ -48,15 +49,25 @@ function* textsOfEvent(part: Event): Generator<Told> {
 
 const amount =
   /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten) ?(?:(?:more|extra|additional) )?(ml|cc|g|grams?)s?\b/gi;
+/** A number with what may be a unit that is one slip from mL or cc, or run into the next word. */
+const slippedAmount = /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2})[ -]{0,2}([a-z]{1,3}|ml[a-z]{2,12})\b/gi;
+/** What only a volume can come before: "2 m more of 1% lidocaine". */
+const moreOf = /^,? ?(?:more|extra|additional) (?:of\b|\d|[a-z]*caine)/i;
+/** Units of other things, and words, that are one slip from mL or cc. */
+const otherUnits = /^(?:m[aegimoxy]|cm|al|ac|[du]l)$/i;
+const isMilliliters = (unit: string): boolean =>
+  unit.length > 3 ||
+  ['ml', 'cc'].some((one) => one === unit.toLowerCase() || isOneSlip(unit.toLowerCase(), one));
 /** Most texts measure nothing so. */
-const worthALook = /(?:ml|cc|g|gram)s?\b/i;
+const worthALook = /(?:ml|cc|g|gram)s?\b|\d[ -]{0,2}(?:[a-z]{1,3}|ml[a-z]+)\b/i;
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** Words that mean a local anesthetic without naming one. */
 const unnamed =
   /\b(?:local|numb\w*|an(?:a)?esthe(?:tic|tics|tized|tised|sia)|re-?inject\w*|(?:nerve|field|ring) block|topped up)\b/i;
 /** What else is measured so, straight after the amount. */
-const other = /^(?: of)?(?: [a-z]+){0,2} (?:saline|water|blood|fluid|pus|bicarb\w*|triamcinolone|steroid)\b/i;
+const other =
+  /^(?: of)?(?: [a-z]+){0,2} (?:saline|water|oxygen|o2|blood|fluid|pus|bicarb\w*|triamcinolone|steroid)\b/i;
 const notGiven = /\b(?:wasted?|discarded?|thrown away|left ?over|unused|not (?:given|used|injected))\b/i;
 /** What says that it came on top of what is written. */
 const further =
@@ -90,7 +101,7 @@ const entriesOf = ({ anesthetic = [], procedures = [], events = [] }: Note): rea
   ...[...procedures, ...events].flatMap((one) => one.anesthetic ?? []),
 ];
 
-/** The stretch between stops that holds a place: a decimal point is none. */
+/** The stretch between stops that holds a place: a decimal point is none, nor one within a word. */
 function sentenceAt(text: string, from: number, to: number): readonly [number, number] {
   let start = from;
   while (start > 0 && !isStop(text, start - 1)) start -= 1;
@@ -100,18 +111,35 @@ function sentenceAt(text: string, from: number, to: number): readonly [number, n
 }
 
 const isStop = (text: string, at: number): boolean =>
-  /[;\n]/.test(text[at]!) || (text[at] === '.' && !/\d/.test(text[at + 1] ?? ' '));
+  /[;\n]/.test(text[at]!) || (text[at] === '.' && !/[\da-z]/.test(text[at + 1] ?? ' '));
 
 /** The first amount of a local anesthetic that a free text tells of, and the words about it. */
-function anestheticIn(text: string, known: Amounts, tables: Tables): readonly [number, number] | undefined {
-  for (const match of text.matchAll(amount)) {
+const anestheticIn = (text: string, known: Amounts, tables: Tables): readonly [number, number] | undefined =>
+  amountIn(text, amount, known, tables) ?? amountIn(text, slippedAmount, known, tables);
+
+/** The same, of amounts that are written in one way. */
+function amountIn(
+  text: string,
+  written: RegExp,
+  known: Amounts,
+  tables: Tables,
+): readonly [number, number] | undefined {
+  for (const match of text.matchAll(written)) {
     const [from, to] = [match.index, match.index + match[0].length];
     const [start, end] = sentenceAt(text, from, to);
     const sentence = text.slice(start, end);
     const comma = text.indexOf(',', to);
     const near = text.slice(text.lastIndexOf(',', from) + 1, comma < 0 ? end : Math.min(comma, end));
     if (other.test(text.slice(to)) || notGiven.test(sentence)) continue;
-    if (!isAnesthetic(sentence, near, /^g/i.test(match[2]!), tables)) continue;
+    // A unit that may be another is believed only beside the name of an anesthetic.
+    const unit = match[2]!;
+    const after = text.slice(to, to + 30);
+    const isOne =
+      written === slippedAmount
+        ? isMilliliters(unit) &&
+          isNamed(moreOf.test(after) ? sentence : otherUnits.test(unit) ? '' : near, tables)
+        : isAnesthetic(sentence, near, /^g/i.test(unit), tables);
+    if (!isOne) continue;
     const typed = match[1]!.toLowerCase();
     const told = numbers.includes(typed) ? numbers.indexOf(typed) + 1 : Number(typed);
     if (!isEntered(told, sentence, known)) return [start, end];
@@ -119,10 +147,19 @@ function anestheticIn(text: string, known: Amounts, tables: Tables): readonly [n
   return undefined;
 }
 
-function isAnesthetic(sentence: string, near: string, isGrams: boolean, { agents }: Tables): boolean {
-  const named = phrasesOf(agents).mentionsIn(asMeant(sentence, agents));
-  if (isGrams) return named.length > 0 && /\b(?:cream|gel|ointment|topical)\b/i.test(sentence);
-  return named.some(({ row }) => row.class !== 'none') || unnamed.test(near);
+/** How their names end, also one that is in no table or misspelt. */
+const endsAsCaine = /[a-z]caines?\b/i;
+
+const isNamed = (text: string, { agents }: Tables): boolean =>
+  endsAsCaine.test(text) ||
+  phrasesOf(agents)
+    .mentionsIn(asMeant(text, agents))
+    .some(({ row }) => row.class !== 'none');
+
+function isAnesthetic(sentence: string, near: string, isGrams: boolean, tables: Tables): boolean {
+  if (!isGrams) return isNamed(sentence, tables) || unnamed.test(near);
+  const named = phrasesOf(tables.agents).mentionsIn(asMeant(sentence, tables.agents));
+  return named.length > 0 && /\b(?:cream|gel|ointment|topical)\b/i.test(sentence);
 }
 
 /** The words of a sentence that the reader of dictated lines takes for an injection; undefined where it does not. */
