@@ -1,8 +1,10 @@
 import type { Check } from '../checks/check.ts';
 import { citation } from '../reference/sources/index.ts';
+import type { Mark } from '../reference/types.ts';
 import { caution } from './caution.ts';
 
-const marks: Readonly<Record<string, string>> = {
+/** How sure a row or a check is of its source, in words. */
+export const markText: Readonly<Record<Mark, string>> = {
   Q: 'read in this source',
   Q2: 'read in a secondary page that names this source',
   M: 'from memory, not verified',
@@ -30,7 +32,7 @@ function differenceText({ sourcesDiffer }: Check): readonly string[] {
  * @param place where the check is written, for those who change it
  */
 export function checkHead(check: Check, place?: string): string {
-  const sources = check.sources.map(({ source, mark }) => `- ${citation(source)} (${marks[mark] ?? mark})`);
+  const sources = check.sources.map(({ source, mark }) => `- ${citation(source)} (${markText[mark]})`);
   return [
     `# ${check.code}`,
     '',

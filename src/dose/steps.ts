@@ -30,6 +30,7 @@ export function stepsOf(dose: DoseJudgement, tables: Tables): readonly Step[] {
     ...unlimited.map(({ agent }) => ({
       text: `${agent.name}: no dose limit of this kind`,
       source: agent.source,
+      mark: agent.mark,
     })),
     ...otherSteps(dose),
     ...agents.flatMap((one) => agentSteps(one, dose.facts, tables)),
@@ -96,10 +97,12 @@ function givenSteps(one: Given, tables: Tables): readonly Step[] {
       ? {
           text: `Epinephrine ${epinephrineText(one.drawnMicrogramsPerMl)} is weaker than ${epinephrineText(unlocksFrom.microgramsPerMl)}: the plain limit counts`,
           source: unlocksFrom.source,
+          mark: unlocksFrom.mark,
         }
       : {
           text: `Buffered more than ${bufferedDays.days} days ago: the plain limit counts`,
           source: bufferedDays.source,
+          mark: bufferedDays.mark,
         };
   return [drawn, why];
 }
@@ -144,6 +147,7 @@ export function limitSteps(
   const main: Step = {
     text: `Limit of ${name}, ${authorityText(limit, 'cap', chosen)}, ${limit.population.text}: ${[...byWeight, ...cap].join(', ')}${printed}${binds}`,
     source: limit.source,
+    mark: limit.mark,
   };
   return limit.mgPerKgFrom === undefined
     ? [main]
@@ -152,6 +156,7 @@ export function limitSteps(
         {
           text: `${limit.authority} has only the cap; the mg/kg are from a reference table`,
           source: limit.mgPerKgFrom,
+          mark: 'Q',
         },
       ];
 }
@@ -162,6 +167,7 @@ function sumSteps({ agents, atLeast, facts }: DoseJudgement): readonly Step[] {
     {
       text: `Sum of the shares: ${agents.map(({ fraction }) => `${percentText(fraction)}%`).join(' + ')} = ${percentText(atLeast)}%`,
       source: 'additive-toxicity',
+      mark: 'Q',
     },
   ];
 }
@@ -173,6 +179,7 @@ function epinephrineSteps(micrograms: number, tables: Tables): readonly Step[] {
     {
       text: `Epinephrine: ${microgramsText(micrograms)}; ${microgramsText(healthy.micrograms)} is a maximum for healthy adults in dental teaching`,
       source: healthy.source,
+      mark: healthy.mark,
     },
   ];
 }
@@ -195,5 +202,6 @@ export function creamStep({ agent, grams, cm2, minutes, row, allowedGrams }: Cre
   return {
     text: `${agent.name}, beside the sum: ${parts}; ${row.population.text}: ${kind} ${most}`,
     source: row.source,
+    mark: row.mark,
   };
 }

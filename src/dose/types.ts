@@ -1,6 +1,7 @@
 import type { Injection } from '../note/generated/types.ts';
 import type { IsoDate } from '../note/values/values.ts';
 import type { LimitRow } from '../reference/limits.ts';
+import type { Mark } from '../reference/types.ts';
 import type { CreamDose } from './creams.ts';
 import type { Given, Unlimited, Unread } from './injections.ts';
 import type { Facts } from '../limits/ceilings.ts';
@@ -53,8 +54,9 @@ export interface Left {
 /** One step of the sum, in the words that a hover or a summary shows. */
 export interface Step {
   readonly text: string;
-  /** Key of the table of sources. */
+  /** Key of the table of sources, and how sure the step is of it. */
   readonly source?: string;
+  readonly mark?: Mark;
 }
 
 /** A published limit below the ceiling that this dose passes. */

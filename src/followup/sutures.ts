@@ -15,8 +15,9 @@ import type { ClosureRow } from '../reference/closures.ts';
 /** One line of how a window came about. */
 export interface WindowStep {
   readonly text: string;
-  /** Key of the table of sources. */
+  /** Key of the table of sources, and how sure the line is of it. */
   readonly source?: string;
+  readonly mark?: Mark;
 }
 
 /** Days from the procedure, both ends included. */
@@ -238,11 +239,11 @@ interface Working {
 function stepsOf(
   site: SiteRow,
   usual: DaySpan,
-  { source }: Sourced,
+  origin: Sourced,
   { factors, lengthens, days, published, own }: Working,
 ): readonly WindowStep[] {
   const whose = own ? ', the practice’s own window' : '';
-  const base = { text: `${site.name}: stitches out ${span(usual)} after the procedure${whose}`, source };
+  const base = { text: `${site.name}: stitches out ${span(usual)} after the procedure${whose}`, ...origin };
   const others = published.filter(({ from, to }) => from !== usual.from || to !== usual.to);
   const told = factors.map((factor) => ({
     text: own
@@ -251,12 +252,23 @@ function stepsOf(
         ? `${factor.name} makes the wound heal late`
         : `${factor.name} does not lengthen a window of the face, where late removal leaves tracks`,
     source: factor.source,
+    mark: factor.mark,
   }));
   const result =
     lengthens && factors.length > 0
-      ? [{ text: `so lengthened to ${span(days)} after the procedure`, source: 'suture-handbook' }]
+      ? [
+          {
+            text: `so lengthened to ${span(days)} after the procedure`,
+            source: 'suture-handbook',
+            mark: 'Q' as const,
+          },
+        ]
       : [];
-  const differing = others.map((other) => ({ text: `another source: ${span(other)}`, source: other.source }));
+  const differing = others.map((other) => ({
+    text: `another source: ${span(other)}`,
+    source: other.source,
+    mark: other.mark,
+  }));
   return [base, ...told, ...result, ...differing];
 }
 

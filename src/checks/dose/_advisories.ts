@@ -32,6 +32,7 @@ export function reportOf(
   return {
     at: at.at,
     form: limit.notRecommended === true ? 'not-recommended' : 'main',
+    rests: limit,
     args: {
       day: dayText(day, visit),
       product: kindText(limit.agent, limit.epinephrine),

@@ -58,6 +58,7 @@ export function report(
   return {
     at: at.at,
     form: ml > 0 ? 'main' : 'nothing-left',
+    rests: day.agents.find(({ given }) => given.includes(at))?.limit,
     args: {
       day: dayText(day, visit),
       percent: percentText(day.atLeast),

@@ -237,6 +237,9 @@ export function findingOf(check: Check, report: Report): Finding {
     args: report.args ?? {},
     related: report.related ?? [],
     ...(report.data === undefined ? {} : { data: report.data }),
+    ...(report.rests === undefined
+      ? {}
+      : { rests: { source: report.rests.source, mark: report.rests.mark } }),
   };
 }
 

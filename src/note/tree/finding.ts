@@ -44,6 +44,8 @@ export interface Finding extends Range {
   readonly form: string;
   readonly args: Args;
   readonly related: readonly Related[];
+  /** The row of the tables that it rests on, where the check named it. */
+  readonly rests?: Sourced;
   /** What the fix needs, so that it need not analyse again. */
   readonly data?: unknown;
   /** The part of the note that something is missing from: while it is being written nobody is asked for the rest. */

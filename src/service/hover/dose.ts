@@ -25,7 +25,13 @@ function stepsFor(dose: DoseJudgement, injection: Injection, tables: Tables): re
   if (cream !== undefined) return [creamStep(cream)];
   const unlimited = dose.unlimited.find((one) => one.injection === injection);
   if (unlimited !== undefined)
-    return [{ text: `${unlimited.agent.name}: no dose limit of this kind`, source: unlimited.agent.source }];
+    return [
+      {
+        text: `${unlimited.agent.name}: no dose limit of this kind`,
+        source: unlimited.agent.source,
+        mark: unlimited.agent.mark,
+      },
+    ];
   const unread = dose.unread.find((one) => one.injection === injection);
   return [{ text: `Not counted: the ${unread?.what ?? 'entry'} is missing, or can’t be read` }];
 }

@@ -9,6 +9,7 @@ import type { Range } from '../../note/tree/tree.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import { daySection } from './days.ts';
 import { doseSection } from './dose.ts';
+import { findingSections } from './findings.ts';
 import { injectedSection } from './injected.ts';
 import { forAllSections, takenOver } from './for-all.ts';
 import { markdownOf, someOf, type Row, type Section } from './section.ts';
@@ -42,12 +43,13 @@ export function hoverAt(analysis: Analysis, offset: number): Hover | undefined {
   if (entry === undefined || key === undefined) return undefined;
   const help = helpSection(key, analysis);
   const shared = forAllSections(analysis.note, place.path);
-  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([...shared, help]) };
+  const rests = findingSections(analysis, offset);
+  if (onKey) return { start: entry.start, end: entry.end, markdown: markdownOf([...shared, ...rests, help]) };
   if (node?.kind !== 'text') return undefined;
   const own = valueKey(key, analysis);
   const sections = node.text.trim() === '??' ? [] : valueSections({ text: node.text, offset, analysis }, own);
   const caution = sections.length > 0 && canHurt.has(own.key);
-  const markdown = markdownOf([...shared, ...sections], { caution, help });
+  const markdown = markdownOf([...shared, ...sections, ...rests], { caution, help });
   return { start: node.start, end: node.end, markdown };
 }
 
@@ -134,7 +136,7 @@ function stitchesDue(said: Said): readonly Section[] {
   const window = windowOf(note, procedure, reading, context.tables);
   const due = dayRows(procedure?.suturesDue?.value, note);
   if (window === undefined) return due;
-  const dates = { text: `so from ${window.from} to ${window.to}`, source: window.source };
+  const dates = { text: `so from ${window.from} to ${window.to}`, source: window.source, mark: window.mark };
   return [...due, { title: 'When the stitches come out', rows: [...window.steps, dates] }];
 }
 

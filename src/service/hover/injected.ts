@@ -34,16 +34,17 @@ function limitRows(dose: InjectedDose, doses: readonly InjectedDose[]): readonly
   return [
     ...(session === undefined || whole === undefined
       ? []
-      : [{ text: leftText(session.mg, whole.mg, mgPerMl), source: whole.source }]),
+      : [{ text: leftText(session.mg, whole.mg, mgPerMl), source: whole.source, mark: whole.mark }]),
     ...(mg === undefined || cm2 === undefined || perArea === undefined
       ? []
       : [
           {
             text: `${mgText(mg / cm2)} mg on each cm²; trials had at most ${mgText(perArea.mg)}`,
             source: perArea.source,
+            mark: perArea.mark,
           },
         ]),
-    { text: 'The 40 mg/mL product is labeled for muscle and joints', source: row.source },
+    { text: 'The 40 mg/mL product is labeled for muscle and joints', source: row.source, mark: row.mark },
   ];
 }
 

@@ -1,11 +1,14 @@
 import { caution } from '../../documents/caution.ts';
 import { escaped } from '../../documents/summary/markdown.ts';
+import { markText } from '../../documents/check-page.ts';
 import { citation } from '../../reference/sources/index.ts';
+import type { Mark } from '../../reference/types.ts';
 
-/** One row of a hover, with the key of its source. */
+/** One row of a hover, with the key of its source and how sure it is of it. */
 export interface Row {
   readonly text: string;
   readonly source?: string | undefined;
+  readonly mark?: Mark | undefined;
 }
 
 /** A heading with rows below. */
@@ -41,17 +44,19 @@ export function markdownOf(
 
 const blockOf = ({ title, rows }: Section): string => `**${plain(title)}**\n${rows.map(rowOf).join('')}`;
 
-const rowOf = ({ text, source }: Row): string =>
-  `\n- ${plain(text)}${source === undefined ? '' : cited(source)}`;
+const rowOf = ({ text, source, mark }: Row): string =>
+  `\n- ${plain(text)}${source === undefined ? '' : cited(source, mark)}`;
 
 const citations = new Map<string, string>();
 
-/** A source as it stands behind a row; each is put into words once. */
-function cited(source: string): string {
-  let words = citations.get(source);
+/** A source after a row, and how sure the row is of it; each is put into words once. */
+function cited(source: string, mark: Mark | undefined): string {
+  const key = `${mark ?? ''} ${source}`;
+  let words = citations.get(key);
   if (words === undefined) {
-    words = ` _(${plain(citation(source))})_`;
-    citations.set(source, words);
+    const sure = mark === undefined ? '' : `; ${markText[mark]}`;
+    words = ` _(${plain(citation(source) + sure)})_`;
+    citations.set(key, words);
   }
   return words;
 }

@@ -3,6 +3,7 @@ import type { Note, Procedure } from '../../note/generated/types.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRow } from '../../reference/sites.ts';
+import type { Sourced } from '../../reference/types.ts';
 import type { Row, Section } from './section.ts';
 
 const dressable: Readonly<Record<SiteRow['dressable'], string | undefined>> = {
@@ -17,18 +18,23 @@ const traits: readonly ((site: SiteRow) => Row | undefined)[] = [
   ({ dressable: how }) => row(dressable[how]),
   ({ friction }) => row(friction === undefined ? undefined : `Rubbed by: ${friction}.`),
   ({ slowHealing }) =>
+    row(slowHealing ? 'Below the knee: heals slowly, and stitches stay longer.' : undefined, {
+      source: 'clinical-handbook',
+      mark: 'Q',
+    }),
+  // The source does not name the jawline, which is from memory.
+  ({ keloidProne, region }) =>
     row(
-      slowHealing ? 'Below the knee: heals slowly, and stitches stay longer.' : undefined,
-      'clinical-handbook',
+      keloidProne ? 'Raised scars are common here.' : undefined,
+      region === 'face' ? {} : { source: 'keloid-sites', mark: 'Q' },
     ),
-  ({ keloidProne }) => row(keloidProne ? 'Raised scars are common here.' : undefined, 'keloid-sites'),
-  ({ danger }) => row(danger && `Close under the skin: ${danger.structure}.`, danger?.source),
+  ({ danger }) => row(danger && `Close under the skin: ${danger.structure}.`, danger),
   ({ nearEye }) => row(nearEye ? 'Near the eye: a chemical can run into it.' : undefined),
   ({ vague }) => row(vague ? 'A large area: say more, so that the place is found again.' : undefined),
 ];
 
-const row = (text: string | undefined, source?: string): Row | undefined =>
-  text === undefined ? undefined : { text, source };
+const row = (text: string | undefined, { source, mark }: Partial<Sourced> = {}): Row | undefined =>
+  text === undefined ? undefined : { text, source, mark };
 
 /** What follows from the words of a site; undefined where no base site is known in them. */
 export function siteSections(
@@ -60,7 +66,10 @@ function stitches(
   const own = windowOf(note, procedure, reading, tables);
   const window = own ?? sutureWindow('2000-01-01', reading.base, [], tables);
   if (window === undefined) return [];
-  const dates = own === undefined ? [] : [{ text: `here from ${own.from} to ${own.to}`, source: own.source }];
+  const dates =
+    own === undefined
+      ? []
+      : [{ text: `here from ${own.from} to ${own.to}`, source: own.source, mark: own.mark }];
   return [{ title: 'Stitches', rows: [...window.steps, ...dates] }];
 }
 

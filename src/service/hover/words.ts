@@ -62,9 +62,9 @@ const concerns: Readonly<Record<Concern, string>> = {
 
 /** What electrosurgical current means for an implant. */
 export function implantSections(text: string, { implants }: Tables): readonly Section[] {
-  return named(implants, text).map(({ name, concern, source }) => ({
+  return named(implants, text).map(({ name, concern, source, mark }) => ({
     title: name,
-    rows: [{ text: concerns[concern], source }],
+    rows: [{ text: concerns[concern], source, mark }],
   }));
 }
 

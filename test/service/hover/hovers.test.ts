@@ -36,6 +36,44 @@ describe('a hover', () => {
     assert.match(text, /local protocol and the current label decide\..*\n\n\*\*volume\*\*/);
   });
 
+  it('says of each number how sure it is of its source', () => {
+    const dose = hover(injection('{agent: lidocaine, concentration: 1%, volume: 1.5| mL}'));
+    assert.match(dose, /maximum recommended dosages .*; read in this source\)_/);
+    assert.match(
+      hover(injection('{agent: lidocaine-prilocaine cream, amount: 1| g}')),
+      /read in this source|secondary/,
+    );
+    const eyelid = hover(note('  age: 40 years', 'site: left upper| eyelid'));
+    assert.match(eyelid, /read in this source/);
+    // Nothing is cited without it.
+    for (const text of [dose, eyelid, hover(note('  medications: [warf|arin]', 'site: left cheek'))])
+      for (const [, cited] of text.matchAll(/_\((.*?)\)_$/gm))
+        assert.match(cited!, /; (?:read in|from memory|not verified|a rule of)/);
+  });
+
+  it('on a finding is what it rests on, and how sure that is', () => {
+    const over = hover(injection('{agent: lidocaine, concentration: 1%, volume: 4|0 mL}'));
+    assert.match(
+      over,
+      /What dose\/over-limit rests on\*\*\n\n- US prescribing information, .*; read in this source/,
+    );
+    const child = hover(
+      note(
+        '  age: 8 years\n  weight: 25 kg',
+        'site: left cheek\n    anesthetic:\n      - {agent: bupivacaine, concentration: 0.25%, volume: 1| mL}',
+      ),
+    );
+    assert.match(child, /What dose\/advisory-passed rests on\*\*\n\n- .*; read in a secondary page/);
+    assert.match(
+      hover(note('  age: 40 years\n  allergies: [latex]', 'site: left cheek\n    dressing: [elastic wr|ap]')),
+      /What allergy\/dressing rests on\*\*\n\n- Premier/,
+    );
+    assert.doesNotMatch(
+      hover(injection('{agent: lidocaine, concentration: 1%, volume: 1|.5 mL}')),
+      /rests on/,
+    );
+  });
+
   it('on an injected drug follows its sum, and says what is left of a session, never rounded up', () => {
     const injected = (volume: string): string =>
       hover(
