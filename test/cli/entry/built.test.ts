@@ -15,10 +15,8 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build, type BuildOptions } from 'esbuild';
-import { buildCoreFile } from '../../../src/build/bundling/core-file.ts';
-import { coreFile } from '../../../src/cli/entry/load-core.ts';
 import { inLimit, overLimit } from '../run.ts';
+import { buildProgram } from './program.ts';
 
 /** The command as a process of its own, bundled for this test, since dist/ may be old or missing. */
 describe('the wheal command as a process', () => {
@@ -31,23 +29,7 @@ describe('the wheal command as a process', () => {
   });
 
   before(async () => {
-    const options: BuildOptions = {
-      bundle: true,
-      platform: 'neutral',
-      mainFields: ['module', 'main'],
-      external: ['node:*'],
-      format: 'cjs',
-      logLevel: 'warning',
-    };
-    await build({ ...options, entryPoints: ['src/cli/entry/wheal.ts'], outfile: program });
-    await build({
-      ...options,
-      entryPoints: ['src/cli/entry/worker.ts'],
-      outfile: join(root, 'wheal-worker.cjs'),
-    });
-    await buildCoreFile(options, 'src/cli/entry/main-core.ts', join(root, coreFile('wheal-core')));
-    await buildCoreFile(options, 'src/cli/entry/main-check.ts', join(root, coreFile('wheal-check')));
-    await buildCoreFile(options, 'src/cli/entry/main-fix.ts', join(root, coreFile('wheal-fix')));
+    await buildProgram(root);
     cpSync('samples', many, { recursive: true });
     cpSync('test/fixtures/lean', join(many, 'lean'), { recursive: true });
     for (let at = 0; at < 100; at++)
