@@ -47,7 +47,7 @@ export const sign: Command = {
         `it has ${errors === 1 ? 'an error' : `${errors} errors`}; wheal check shows ${errors === 1 ? 'it' : 'them'}, and --${despite} signs anyway`,
       );
     await replaceWhole(path, source.text, applyEdits(source.text, [edit]), console);
-    console.write(`${plain(path)}: signed by ${by}. This shows later change, not who signed.\n`);
+    console.write(`${plain(path)}: signed by ${by}; this shows later change, not who signed.\n`);
     return 0;
   },
 };

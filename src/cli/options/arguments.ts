@@ -49,11 +49,18 @@ function inOurWords(said: string, table: readonly Option[]): string {
   const unknown = /^Unknown option '(-[^']*)'/.exec(said)?.[1];
   if (unknown !== undefined) {
     const names = table.map(({ name }) => `--${name}`);
-    return `there is no option ${unknown}${didYouMean(unknown, names)}`;
+    return `there is no option ${unknown}${letterMeant(unknown, names) ?? didYouMean(unknown, names)}`;
   }
   return said
     .replace(/^Option '(?:-\w, )?(--[\w-]+).*' argument .*/, '$1 needs a value')
     .replace(/^Option '(?:-\w, )?(--[\w-]+)' does not take an argument/, '$1 takes no value');
+}
+
+/** Names the one option that begins with a letter, where somebody wrote that letter alone. */
+function letterMeant(unknown: string, names: readonly string[]): string | undefined {
+  if (!/^-[a-z]$/.test(unknown)) return undefined;
+  const [only, other] = names.filter((name) => name.startsWith(`-${unknown}`));
+  return only === undefined || other !== undefined ? '' : `; did you mean ${only}?`;
 }
 
 /** Names the known word nearest to one that is not known; empty where none is near. */

@@ -25,6 +25,40 @@ describe('wheal completions', () => {
     assert.deepEqual(await bash(['wheal', 'check', 'a']), []);
   });
 
+  /** What a shell prints that was told to run something after its completions; undefined, with the reason, where it is not there. */
+  async function inShell(shell: string, ...argv: readonly string[]): Promise<string | undefined> {
+    const cwd = folder({});
+    await wheal(['completions', shell, '--out', 'completions'], { cwd });
+    const { error, status, stdout, stderr } = spawnSync(shell, argv, { cwd, encoding: 'utf8' });
+    if (error !== undefined) {
+      console.log(`      ${shell} is not installed (Debian: apt-get install ${shell})`);
+      return undefined;
+    }
+    assert.deepEqual([status, stderr], [0, ''], shell);
+    return stdout;
+  }
+
+  it('completes commands, options and their values in fish, where it is installed', async () => {
+    for (const [typed, words] of Object.entries({
+      'wheal su': ['summary'],
+      'wheal check --as': ['--as-of'],
+      'wheal check --format nd': ['ndjson'],
+      'wheal handout --language ': ['en', 'es'],
+    })) {
+      const out = await inShell('fish', '--no-config', '-c', `source completions; complete -C "${typed}"`);
+      const found = out
+        ?.trimEnd()
+        .split('\n')
+        .map((line) => line.split('\t')[0]);
+      if (found !== undefined) assert.deepEqual(found, words, typed);
+    }
+  });
+
+  it('is a file that zsh can read, where it is installed', async () => {
+    const out = await inShell('zsh', '-f', '-n', 'completions');
+    if (out !== undefined) assert.equal(out, '');
+  });
+
   for (const shell of ['bash', 'zsh', 'fish'])
     it(`names every command and every option for ${shell}`, async () => {
       const { code, out } = await wheal(['completions', shell]);

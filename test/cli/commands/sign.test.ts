@@ -12,7 +12,7 @@ describe('wheal sign', () => {
     const cwd = folder({ 'a.wheal.yaml': clean });
     const { code, out } = await wheal(args, { cwd });
     assert.equal(code, 0);
-    assert.match(out, /^a\.wheal\.yaml: signed by K\.O\./);
+    assert.match(out, /^a\.wheal\.yaml: signed by K\.O\.; this shows later change, not who signed\.\n$/);
     const text = readFileSync(join(cwd, 'a.wheal.yaml'), 'utf8');
     assert.ok(text.startsWith(`${clean}signed:\n  format: 2\n  by: "K.O."\n`));
     assert.deepEqual(readdirSync(cwd).sort(), ['.git', 'a.wheal.yaml']);

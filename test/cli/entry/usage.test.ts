@@ -32,6 +32,8 @@ describe('how the command line is asked', () => {
     ['check --asof 2026-03-02', /no option --asof; did you mean --as-of\?/],
     ['check -x', /no option -x/],
     ['check --color', /no option --color\n/],
+    ['check a -q', /no option -q; did you mean --quiet\?/],
+    ['check a -f json', /no option -f$/m],
     ['check a --format jsn', /"jsn" is none of them; did you mean json\?/],
     ['check --format', /--format needs a value/],
     ['sign a --by K.O. --despite-errors=yes', /--despite-errors takes no value/],
