@@ -88,14 +88,13 @@ function outcomeItem(
   later: Later,
   { followUp, closedDays }: Tables,
 ): Planned | Undated | undefined {
-  const days = kind === undefined ? undefined : followUp.eventTerms.get(kind);
-  if (kind === undefined || days === undefined) return undefined;
+  const term = kind === undefined ? undefined : followUp.eventTerms.get(kind);
+  if (kind === undefined || term === undefined) return undefined;
   const own = hasOutcome(event);
   if (on === undefined)
     return own
       ? undefined
       : { ...place, kind: 'event outcome', why: `no day is known of: ${kind}`, at: event.head };
-  const term = { count: days, unit: 'working days' } as const;
   const to = endOf(on, term, closedDays);
   const elsewhere = concerns === '' ? later.anyEnded : (later.ended.get(concerns) ?? later.ended.get(''));
   return planned(place, {

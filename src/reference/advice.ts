@@ -19,7 +19,7 @@ export const thinnerAdvice: readonly ThinnerAdvice[] = [
     of: [...vitaminK, 'aspirin'],
     text: 'Goes on for minor skin procedures (grade 1C).',
     source: 'accp-minor-skin',
-    mark: 'Q',
+    mark: 'Q2',
   },
   {
     of: vitaminK,

@@ -593,11 +593,22 @@ export const cautions: readonly CautionRow[] = [
 /** Numbers in free words that are a condition by themselves, by the name of its row. */
 export const readings = {
   /** From either of these pressures on, in mmHg, surgery that can wait does not go ahead. */
-  pressure: { name: 'uncontrolled hypertension', systolic: 180, diastolic: 110 },
-  /** Up to this percentage an ejection fraction is reduced: the usual line of heart failure, from memory. */
-  ejection: { name: 'heart failure', percent: 40 },
+  pressure: {
+    name: 'uncontrolled hypertension',
+    systolic: 180,
+    diastolic: 110,
+    source: 'blood-pressure-before-surgery',
+    mark: 'Q',
+  },
+  /** Up to this percentage an ejection fraction is reduced: the line that guidelines draw. */
+  ejection: { name: 'heart failure', percent: 40, source: 'ccs-heart-failure-2017', mark: 'Q' },
   /** Below so many months an infarction or a bypass is recent, by a Swiss label. */
-  infarction: { name: 'unstable heart disease', months: 6 },
+  infarction: {
+    name: 'unstable heart disease',
+    months: 6,
+    source: 'swiss-label-articaine-epinephrine',
+    mark: 'Q',
+  },
 } as const;
 
 /**

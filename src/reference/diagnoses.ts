@@ -1,9 +1,9 @@
-import type { WordRow } from './types.ts';
+import type { Sourced, WordRow } from './types.ts';
 
 /** What a suspected disease asks of the sample. */
 export type SampleNeed = 'whole lesion' | 'hair' | 'fat' | 'beside the blister' | 'a fresh lesion';
 
-export interface DiagnosisRow extends WordRow {
+export interface DiagnosisRow extends WordRow, Sourced {
   readonly needs: SampleNeed;
 }
 
@@ -26,6 +26,8 @@ export const diagnoses: readonly DiagnosisRow[] = [
       'Hutchinson melanotic freckle',
     ],
     needs: 'whole lesion',
+    source: 'melanoma-aad',
+    mark: 'Q',
   },
   {
     name: 'alopecia',
@@ -45,6 +47,8 @@ export const diagnoses: readonly DiagnosisRow[] = [
       'CCCA',
     ],
     needs: 'hair',
+    source: 'hair-ijwd-2022',
+    mark: 'Q',
   },
   {
     name: 'panniculitis',
@@ -61,6 +65,8 @@ export const diagnoses: readonly DiagnosisRow[] = [
       'eosinophilic fasciitis',
     ],
     needs: 'fat',
+    source: 'dermatology-chapter-146',
+    mark: 'Q',
   },
   {
     name: 'blistering disease',
@@ -80,11 +86,15 @@ export const diagnoses: readonly DiagnosisRow[] = [
       'epidermolysis bullosa acquisita',
     ],
     needs: 'beside the blister',
+    source: 'immunofluorescence-manuals',
+    mark: 'Q',
   },
   {
     name: 'vasculitis',
     synonyms: ['leukocytoclastic vasculitis', 'LCV', 'urticarial vasculitis', 'small vessel vasculitis'],
     needs: 'a fresh lesion',
+    source: 'lesion-choice',
+    mark: 'Q',
   },
   {
     name: 'inflammatory dermatosis',
@@ -108,5 +118,7 @@ export const diagnoses: readonly DiagnosisRow[] = [
       'dermatitis herpetiformis',
     ],
     needs: 'a fresh lesion',
+    source: 'lesion-choice',
+    mark: 'Q',
   },
 ];

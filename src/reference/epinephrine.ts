@@ -1,3 +1,4 @@
+import { meaning } from './marked.ts';
 /** What epinephrine in a local anesthetic does and does not: maxima of a visit in µg, strengths in µg/mL. */
 export const epinephrine = {
   /** Dental teaching; no such limit stands in the medical labels. */
@@ -31,9 +32,10 @@ export const epinephrine = {
   bufferedDays: { days: 14, source: 'buffered-stability', mark: 'Q', asOf: '1991' },
 } as const;
 
-/** Conditions with which the lower maximum of epinephrine counts. */
+/** Conditions with which the lower maximum of epinephrine counts: what is a disease of the heart is the meaning of the words. */
 export const cardiacConditions = [
   {
+    ...meaning,
     name: 'cardiac disease',
     synonyms: [
       'heart disease',

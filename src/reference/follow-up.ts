@@ -339,18 +339,20 @@ export const terms = {
   return: term(2, 'working days', 'format', 'format'),
 } as const;
 
-/** Events that want to be followed to their end, and how long the note may stay without it, in working days. */
-export const eventTerms: ReadonlyMap<string, number> = new Map([
-  ['bleeding', 1],
-  ['hematoma', 3],
-  ['dehiscence', 3],
-  ['infection', 3],
-  ['allergic reaction', 1],
-  ['anesthetic toxicity', 1],
-  ['faint', 1],
-  ['numbness', 10],
-  ['contact rash', 5],
-]);
+/** Events that want to be followed to their end, and how long the note may stay without it: Wheal's own choice. */
+export const eventTerms: ReadonlyMap<string, Term> = new Map(
+  Object.entries({
+    bleeding: 1,
+    hematoma: 3,
+    dehiscence: 3,
+    infection: 3,
+    'allergic reaction': 1,
+    'anesthetic toxicity': 1,
+    faint: 1,
+    numbness: 10,
+    'contact rash': 5,
+  }).map(([kind, days]) => [kind, term(days, 'working days', 'format', 'format')]),
+);
 
 /** Days after the visit between which a scar is looked at where keloids are feared. */
 export const scarCheck = { from: 60, to: 120, source: 'scar-checks', mark: 'common' } as const;

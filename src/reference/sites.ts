@@ -1,3 +1,4 @@
+import { common, meaning } from './marked.ts';
 import type { Sourced, WordRow } from './types.ts';
 import type { WindowGroup } from './suture-windows.ts';
 
@@ -68,6 +69,27 @@ export interface SiteRow extends WordRow {
   /** Number of the finger or toe, from the thumb or great toe. */
   readonly digit?: number | undefined;
 }
+
+/** What a site is called, and what has a source of its own in each row, or says only how it is written. */
+type Unjudged = 'name' | 'synonyms' | 'tradeNames' | 'region' | 'group' | 'danger' | 'narrowed' | 'digit';
+
+/** Where what follows from a trait of a site is from, and how sure that is, for all rows that have it. */
+export const siteTraits: Readonly<Record<Exclude<keyof SiteRow, Unjudged>, Sourced>> = {
+  side: meaning,
+  dressable: common,
+  friction: common,
+  slowHealing: { source: 'clinical-handbook', mark: 'Q' },
+  endArtery: { source: 'us-label-end-arteries', mark: 'Q' },
+  nearEye: { source: 'procedure-text-hemostasis', mark: 'Q' },
+  earCanal: { source: 'chlorhexidine-label', mark: 'Q' },
+  hairBearing: common,
+  acral: { source: 'melanoma-aad', mark: 'Q' },
+  mucosa: meaning,
+  outOfReach: common,
+  keloidProne: { source: 'keloid-sites', mark: 'Q' },
+  vague: { source: 'site-identification', mark: 'Q' },
+  small: meaning,
+};
 
 type Traits = Partial<Omit<SiteRow, 'name' | 'synonyms'>>;
 type Entry = readonly [name: string, synonyms?: string, traits?: Traits];

@@ -73,7 +73,7 @@ export const weightsForAge: readonly WeightForAge[] = [
 ];
 
 /** Weights that a person of an age can have, in kg, from `fromMonths` on. */
-export interface WeightRange {
+export interface WeightRange extends Sourced {
   readonly fromMonths: number;
   /** Outside of these a weight is asked about: wide, since the very light and the very heavy exist. */
   readonly minKg: number;
@@ -103,10 +103,27 @@ function rangeOf(row: WeightForAge, index: number): WeightRange {
   const usual = { low: Math.min(...both(row, 0)), high: Math.max(...both(next, 4)) };
   const middle = { low: Math.min(...both(row, 1)), high: Math.max(...both(next, 3)) };
   const factor = row.months < above.fromMonths ? above.child : above.adolescent;
-  return { fromMonths: row.months, minKg: usual.low * below, maxKg: usual.high * factor, usual, middle };
+  const { source, mark } = row;
+  return {
+    source,
+    mark,
+    fromMonths: row.months,
+    minKg: usual.low * below,
+    maxKg: usual.high * factor,
+    usual,
+    middle,
+  };
 }
 
-const adults: WeightRange = { fromMonths: 216, minKg: 28, maxKg: 250, usual: { low: 28, high: 250 } };
+/** Of adults the bounds are Wheal's own numbers. */
+const adults: WeightRange = {
+  fromMonths: 216,
+  minKg: 28,
+  maxKg: 250,
+  usual: { low: 28, high: 250 },
+  source: 'format',
+  mark: 'format',
+};
 
 /** From the youngest on. */
 export const weightRanges: readonly WeightRange[] = [

@@ -74,7 +74,7 @@ describe('caseload', () => {
     const caseload = new Caseload((path) => `the note ${path}`);
     for (const path of ['a', 'b']) caseload.set(path, factsOf(readNote(note('')), referenceTables));
     const [first] = caseload.openOn('2026-03-03').filter(({ group }) => group === 'look');
-    assert.equal(first?.what, 'label A of this patient and day stands in the note b too');
+    assert.equal(first?.what, 'label A of this patient and day is in the note b too');
   });
 
   it('keeps a note that cannot be read, or not in part, on the list', () => {

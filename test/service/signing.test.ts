@@ -28,8 +28,8 @@ describe('before signing', () => {
     assert.equal(pending, 1);
     assert.ok(findings.error > 0);
     assert.equal(rows.length, 1 + findings.error + findings.warning + findings.information);
-    assert.match(rows[0]!, /^row 4: /);
-    assert.ok(rows.some((row) => row.startsWith('row 5: `consent` is not yet known')));
+    assert.match(rows[0]!, /^line 4: /);
+    assert.ok(rows.some((row) => row.startsWith('line 5: `consent` is not yet known')));
   });
 
   it('leaves out what was accepted, unless it is a danger', () => {

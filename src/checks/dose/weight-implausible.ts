@@ -59,8 +59,8 @@ function find({ note, dose, tables, problems }: Subject): readonly Report[] {
     high: formatNumber(high),
   };
   return slip === undefined
-    ? [{ at: weight, args }]
-    : [{ at: weight, form: 'unit', args: { ...args, ...slip }, data: slip }];
+    ? [{ at: weight, args, rests: range }]
+    : [{ at: weight, form: 'unit', rests: range, args: { ...args, ...slip }, data: slip }];
 }
 
 export const check: Check = {

@@ -62,7 +62,7 @@ export const check: Check = {
   why: 'Blood thinners go on for small skin procedures, since a clot is worse than a bleeding wound; then pressure or a dressing protects for the first hours. That is common practice; the sources read here only say that the medicine goes on.',
   sources: [
     { source: 'common', mark: 'common' },
-    { source: 'accp-minor-skin', mark: 'Q' },
+    { source: 'accp-minor-skin', mark: 'Q2' },
   ],
   messages: {
     main: 'The patient takes {name}, and the note has neither pressure nor a stitch nor a dressing. If there was one, write it; if not, consider a pressure dressing.',

@@ -112,6 +112,8 @@ export const doseSources = {
     'Swiss professional information, articaine with epinephrine, contraindications: refractory arrhythmia, unstable angina, infarction in the last 6 months, bypass in the last 3 months',
   'lidocaine-label-heart':
     'UK summary of product characteristics, lidocaine 1% with preservative, sections 4.3 and 4.4 (complete heart block ruled out, care with disturbed conduction and congestive heart failure), and US prescribing information, precautions: severe shock or heart block',
+  'ccs-heart-failure-2017':
+    'Canadian Cardiovascular Society, management of heart failure 2017, chapter 2: reduced ejection fraction is 40% or less',
   'blood-pressure-before-surgery':
     'AAGBI and British Hypertension Society, The measurement of adult blood pressure before elective surgery, 2016 (abstract): surgery goes ahead below 180 and 110 mmHg',
   'lidocaine-maximum-2021':

@@ -2,7 +2,7 @@ import { sutureRemoval, sutureWindow, type SutureWindow } from '../../followup/s
 import type { Note, Procedure } from '../../note/generated/types.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
-import type { SiteRow } from '../../reference/sites.ts';
+import { siteTraits, type SiteRow } from '../../reference/sites.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Row, Section } from './section.ts';
 
@@ -15,8 +15,8 @@ const dressable: Readonly<Record<SiteRow['dressable'], string | undefined>> = {
 
 /** What follows from a site, whoever the patient is. */
 const traits: readonly ((site: SiteRow) => Row | undefined)[] = [
-  ({ dressable: how }) => row(dressable[how]),
-  ({ friction }) => row(friction === undefined ? undefined : `Rubbed by: ${friction}.`),
+  ({ dressable: how }) => row(dressable[how], siteTraits.dressable),
+  ({ friction }) => row(friction === undefined ? undefined : `Rubbed by: ${friction}.`, siteTraits.friction),
   ({ slowHealing }) =>
     row(slowHealing ? 'Below the knee: heals slowly, and stitches stay longer.' : undefined, {
       source: 'clinical-handbook',
@@ -26,10 +26,10 @@ const traits: readonly ((site: SiteRow) => Row | undefined)[] = [
   ({ keloidProne, region }) =>
     row(
       keloidProne ? 'Raised scars are common here.' : undefined,
-      region === 'face' ? {} : { source: 'keloid-sites', mark: 'Q' },
+      region === 'face' ? {} : siteTraits.keloidProne,
     ),
   ({ danger }) => row(danger && `Close under the skin: ${danger.structure}.`, danger),
-  ({ nearEye }) => row(nearEye ? 'Near the eye: a chemical can run into it.' : undefined),
+  ({ nearEye }) => row(nearEye ? 'Near the eye: a chemical can run into it.' : undefined, siteTraits.nearEye),
   ({ vague }) => row(vague ? 'A large area: say more, so that the place is found again.' : undefined),
 ];
 
