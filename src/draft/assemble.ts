@@ -192,7 +192,8 @@ class Placed {
     const own = entry ?? -1;
     const number = known.get(own) ?? known.size;
     known.set(own, number);
-    return [...head, number, ...key.slice(place + 1)];
+    // A list inside of an entry has one entry of its own.
+    return [...head, number, ...key.slice(place + 1).map((part) => (part === '0' ? 0 : part))];
   }
 
   get result(): Assembled {

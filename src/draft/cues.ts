@@ -25,7 +25,7 @@ export type Frame =
   | 'margin';
 
 /** How words keep a statement from being one of this visit. */
-export type Hold = 'denied' | 'planned' | 'past' | 'other person';
+export type Hold = 'denied' | 'planned' | 'past' | 'other person' | 'report';
 
 export type Cue =
   | { readonly frame: Frame }
@@ -95,6 +95,16 @@ const holds: readonly (readonly [Hold, 'after' | 'sentence' | 'clause', string])
   ],
   ['planned', 'sentence', 'if|in case|should it|unless|once|whether'],
   [
+    'planned',
+    'clause',
+    'refer for|refer to|refer her|refer him|referred for|referred to|referral|referral for|referral to|referring to',
+  ],
+  [
+    'report',
+    'sentence',
+    'pathology report|path report|pathology result|pathology results|path result|path results|biopsy result|biopsy results|lab result|lab results|pathology showed|path showed|pathology shows|path shows|pathology revealed|biopsy showed|biopsy shows|specimen showed|pathology came back|path came back|biopsy came back|result came back|results came back|came back as|came back positive|came back negative|pathology returned|path returned|results show|result shows|result showed|results showed|final pathology|final path|read as|microscopic diagnosis|results reviewed|result reviewed',
+  ],
+  [
     'past',
     'clause',
     'has had|have had|had had|prior|previous|previously|last year|last month|last week|last visit|years ago|year ago|months ago|weeks ago|days ago|month ago|week ago|in the past|formerly|outside|elsewhere|used to|had been|earlier this year|already had|s/p|status post|healed|at birth|in childhood|last time|ago|remote',
@@ -121,6 +131,8 @@ function built(): Trie<readonly Cue[]> {
   for (const [frame, words] of Object.entries(frames)) add(words, { frame: frame as Frame });
   for (const [hold, reach, words] of holds) add(words, { hold, reach });
   add(cuts, { cuts: true });
+  // Who was sent here is seen here.
+  add('referred to us|referred to me|referred to our', { cuts: true });
   add(alls, { all: true });
   add(corrections, { corrects: true });
   return trie;

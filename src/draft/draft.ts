@@ -5,13 +5,17 @@ import { Gather } from './gather.ts';
 import { proceduresOf, type Procedures } from './procedures.ts';
 import { readAnesthetics } from './readers/anesthetic.ts';
 import { readClosures } from './readers/closure.ts';
-import { readAsked, readComplications, readLesions, readQuestions } from './readers/free-text.ts';
+import { readAsked, readComplications, readFaints, readLesions, readQuestions } from './readers/free-text.ts';
 import { readAllergies, readConditions, readImplants, readMedicines } from './readers/lists.ts';
 import { methodsIn } from './readers/method.ts';
-import { readAge, readId, readWeight } from './readers/patient.ts';
+import { readCodes } from './readers/codes.ts';
+import { readInjected } from './readers/injected.ts';
+import { readLandmarks } from './readers/landmarks.ts';
+import { readAge, readHeight, readId, readWeight } from './readers/patient.ts';
+import { readResults } from './readers/results.ts';
 import { sitesIn } from './readers/site.ts';
 import { readSizes } from './readers/sizes.ts';
-import { readLabels, readNotSent } from './readers/specimen.ts';
+import { readCollected, readLabels, readNotSent, readOrientation } from './readers/specimen.ts';
 import { readDepths, readTableWords } from './readers/table-words.ts';
 import { readAftercare, readConsent, readDates, readStaff, readTimeOut, readYes } from './readers/visit.ts';
 import { scanOf, type Scan } from './scan.ts';
@@ -53,18 +57,29 @@ export function draft(text: string, tables: Tables): Draft {
     procedure: procedureOf(scan, procedures, one),
     text: one.text,
   }));
-  const { note, places } = written({ text, facts: inOrder, conflicts, remarks, tables });
+  const corrected = scan.corrections.map(({ struck: [at, end], counts }) => ({
+    counts: spanOf(scan, counts, counts + 1),
+    first: spanOf(scan, at, end),
+  }));
+  const { note, places } = written({ text, facts: inOrder, conflicts, remarks, corrected, tables });
   return { note, facts: inOrder, conflicts, ...account, names: scan.names, places };
 }
+
+const spanOf = ({ words }: Scan, at: number, end: number): Span => ({
+  from: words[at]!.from,
+  to: words[end - 1]!.to,
+});
 
 function read(gather: Gather): Procedures {
   const sites = sitesIn(gather);
   readAllergies(gather);
   readImplants(gather, sites);
   readAnesthetics(gather);
+  readResults(gather);
   readDates(gather);
   readAge(gather);
   readWeight(gather);
+  readHeight(gather);
   readId(gather);
   readMedicines(gather);
   readStaff(gather);
@@ -74,9 +89,15 @@ function read(gather: Gather): Procedures {
   readYes(gather);
   readNotSent(gather);
   readLabels(gather);
+  readCollected(gather);
+  readOrientation(gather);
+  readCodes(gather);
+  readLandmarks(gather);
+  readInjected(gather, sites);
   readSizes(gather);
   readClosures(gather);
   readComplications(gather);
+  readFaints(gather);
   readQuestions(gather);
   readAsked(gather, sites);
   readConditions(gather);

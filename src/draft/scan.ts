@@ -216,6 +216,8 @@ function heldOf(
         cue.hold,
       );
     }
+  for (const at of words.keys())
+    if (isReportHead(words, at)) hold(at, sentenceEnd(clauses, clauseOf[at]!), 'report');
   for (const at of words.keys()) {
     if (!year.test(words[at]!.low) || !isSince(words, at)) continue;
     const { from, to } = clauses[clauseOf[at]!]!;
@@ -223,6 +225,20 @@ function heldOf(
   }
   return held;
 }
+
+/** "Pathology 3/9/26: …" heads what a laboratory reported. */
+const isReportHead = (words: readonly Word[], at: number): boolean =>
+  reportHeads.has(words[at]!.low) &&
+  words[at - 1]?.kind !== 'word' &&
+  words.slice(at + 1, at + 4).some(({ kind }) => kind === 'date');
+const reportHeads: ReadonlySet<string> = new Set([
+  'pathology',
+  'path',
+  'dermpath',
+  'result',
+  'results',
+  'report',
+]);
 
 const year = /^(?:19|20)\d\d$/;
 const months = /^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/;

@@ -23,6 +23,8 @@ export interface Content {
   readonly facts: readonly Fact[];
   readonly conflicts: readonly Conflict[];
   readonly remarks: readonly { readonly procedure: number | undefined; readonly text: string }[];
+  /** Words that count after a correction, and what was said first. */
+  readonly corrected: readonly { readonly counts: Span; readonly first: Span }[];
   readonly tables: Tables;
 }
 
@@ -42,7 +44,7 @@ const order = (
   'id initials born age sex weight weighed height allergies implants medications conditions skin ' +
   'site landmarks photo lesion question method size margin depth relation same-as instrument preparation dry anesthetic hemostasis closure sutures-due sutures-out specimen dressing complications codes ' +
   'procedures aftercare events ' +
-  'to reaction kind where agent concentration epinephrine volume amount buffered preservative-free route lot time how material technique count layer not-sent label medium tests orientation sent given language helper remarks'
+  'to reaction kind where dependent agent concentration epinephrine volume amount buffered preservative-free route lot time how material technique count layer not-sent label medium tests orientation collected sent results received diagnosis told on how given language helper remarks'
 ).split(' ');
 const rank: ReadonlyMap<string, number> = new Map(order.map((key, at) => [key, at]));
 
@@ -55,7 +57,7 @@ export function written(content: Content): Written {
     ['draft', own('yes')],
   ]);
   for (const { path, value, rests, ...span } of content.facts)
-    put(root, path, { text: value, path, words: [span, ...rests] });
+    put(root, path, { text: value, path, words: [span, ...rests], ...corrected(content, [span, ...rests]) });
   for (const { path, words } of content.conflicts)
     put(root, path, { text: waiting, path, words, comment: said(content.text, words) });
   fillGaps(root, content.tables);
@@ -63,6 +65,14 @@ export function written(content: Content): Written {
   const writer = new Writer();
   writer.branch(root, '');
   return { note: writer.text, places: writer.places };
+}
+
+/** A value that was said otherwise first stays marked until somebody has confirmed it. */
+function corrected({ text, corrected: all }: Content, words: readonly Span[]): { readonly comment?: string } {
+  const one = all.find(({ counts }) => words.some(({ from, to }) => from <= counts.from && to >= counts.to));
+  if (one === undefined) return {};
+  const first = quoted(text.slice(one.first.from, one.first.to).replace(/\s+/g, ' '));
+  return { comment: `corrected: the text first says ${first}` };
 }
 
 const own = (text: string): Scalar => ({ text, path: [], words: [] });
@@ -173,7 +183,9 @@ const bare = /^[A-Za-z0-9][A-Za-z0-9 .%/()+'&;:,-]*$/;
 const odd = /: |:$|^(?:yes|no|true|false|null|~)$|^[\d.]+$|^0/i;
 /** Values that are read from the characters that were typed are as right without quotes. */
 const plainKeys: ReadonlySet<string> = new Set(
-  'visit born age sutures-due count epinephrine time-out volume wheal draft photo dry label id'.split(' '),
+  'visit born age sutures-due count epinephrine time-out volume wheal draft photo dry label id dependent received on collected codes'.split(
+    ' ',
+  ),
 );
 
 class Writer {

@@ -63,11 +63,16 @@ const isEdge = (gather: Gather, at: number): boolean =>
 function isPart(gather: Gather, at: number): boolean {
   const word = gather.word(at)!;
   if (gather.isTaken(at)) return false;
-  if (word.kind === 'quantity') return amounts.has(word.unit!);
+  if (word.kind === 'quantity') return amounts.has(word.unit!) && !isGauge(gather, at);
   if (word.kind === 'ratio') return true;
   if (word.kind === 'mark') return ',()/¬'.includes(word.text);
   return word.kind === 'word' && linking.has(word.low);
 }
+
+/** "30 g needle" is a thickness and no amount. */
+const isGauge = (gather: Gather, at: number): boolean =>
+  gather.word(at)!.unit === 'g' && gather.has(needles, at + 1, at + 4);
+const needles = wordSet('needle needles gauge');
 
 /** Reads a run, cut where a second agent begins. */
 function readRun(gather: Gather, { at, end, agents }: Run): void {

@@ -2,7 +2,7 @@ import type { Frame, Hold } from '../cues.ts';
 import type { Gather } from '../gather.ts';
 import { phrases } from '../trie.ts';
 import { wordSet } from '../word-set.ts';
-import { cuesBetween, plainOf } from '../scan.ts';
+import { claimOf, cuesBetween, plainOf } from '../scan.ts';
 import type { SiteNamed } from './site.ts';
 
 const nouns = wordSet(
@@ -192,6 +192,7 @@ const notAsked = wordSet('allergies allergy patient pt time sutures consent foll
 export function readAsked(gather: Gather, sites: readonly SiteNamed[]): void {
   const { scan } = gather;
   const isOther = otherWords(gather, sites);
+  readPurpose(gather);
   for (const [at, { text, low }] of scan.words.entries()) {
     if (text === '?') readMark(gather, at, isOther);
     else if ((low === 'vs' || low === 'versus') && !gather.isTaken(at)) {
@@ -199,6 +200,19 @@ export function readAsked(gather: Gather, sites: readonly SiteNamed[]): void {
       const end = isMark(gather, to - 1) ? to - 1 : to;
       putAsked(gather, fromNoun(gather, from, at, isOther), end);
     }
+  }
+}
+
+/** "A punch to the fat for panniculitis". */
+function readPurpose(gather: Gather): void {
+  for (const term of gather.freeTerms) {
+    const { at, end } = term;
+    if (gather.low(at - 1) !== 'for' || gather.held(at) !== undefined) continue;
+    const { from } = gather.clauseAt(at);
+    const taken = cuesBetween(gather.scan.terms, from, at).some(
+      (one) => claimOf(one, 'method') !== undefined,
+    );
+    if (taken && claimOf(term, 'diagnosis') !== undefined) putAsked(gather, at, end);
   }
 }
 
@@ -321,6 +335,28 @@ function isLimited(gather: Gather, from: number, end: number): boolean {
   const sentence = gather.sentenceAt(from);
   const after = Math.min(sentence.to, end + 3);
   return gather.has(limits, sentence.from, from) || gather.has(limits, end, after);
+}
+
+const faints = wordSet(
+  'vasovagal vasovagaled vasovagalled syncope syncopal presyncope presyncopal fainted faint fainting lightheaded',
+);
+const longestEvent = 30;
+
+/** Reads that the patient fainted, in the words of its sentence. */
+export function readFaints(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    if (!faints.has(low) || gather.held(at) !== undefined || gather.isTaken(at)) continue;
+    const { from, to } = gather.sentenceAt(at);
+    const end = isMark(gather, to - 1) ? to - 1 : to;
+    if (end - from > longestEvent || gather.isTaken(from, end)) continue;
+    gather.put({
+      level: 'procedure',
+      key: ['complications'],
+      value: plainOf(gather.scan, from, end),
+      at: from,
+      end,
+    });
+  }
 }
 
 /** Reads "no complications" and its like. */

@@ -63,10 +63,11 @@ function readNone(gather: Gather, { at, end }: Term): void {
 
 function readHeadedNone(gather: Gather, key: string, heads: ReadonlySet<string>): void {
   for (const [at, { low }] of gather.scan.words.entries()) {
-    if (!heads.has(low) || gather.low(at + 1) !== ':' || !nothing.has(gather.low(at + 2))) continue;
-    const next = gather.word(at + 3);
-    if (gather.isTaken(at + 2) || (next?.kind === 'word' && next.low !== 'known')) continue;
-    put(gather, [key], 'none', at + 2, at + 3, { rests: [[at, at + 1]], several: true });
+    const place = gather.low(at + 1) === ':' ? at + 2 : gather.low(at + 1) === 'none' ? at + 1 : undefined;
+    if (place === undefined || !heads.has(low) || !nothing.has(gather.low(place))) continue;
+    const next = gather.word(place + 1);
+    if (gather.isTaken(place) || (next?.kind === 'word' && next.low !== 'known')) continue;
+    put(gather, [key], 'none', place, place + 1, { rests: [[at, at + 1]], several: true });
   }
 }
 
@@ -124,6 +125,7 @@ const inPlace = wordSet('in at on');
 
 /** Reads devices that a patient carries, and where, or that there are none. */
 export function readImplants(gather: Gather, sites: readonly SiteNamed[]): void {
+  readHeadedNone(gather, 'implants', wordSet('implants implant'));
   const { implants } = gather.scan.tables;
   for (const term of gather.freeTerms) {
     const claim = claimOf(term, 'implant');
@@ -142,11 +144,28 @@ function readDevice(gather: Gather, term: Term, name: string, sites: readonly Si
   const answer = answerOf(gather, term, implantNames(gather.scan.tables));
   if (answer !== 'said' || gather.held(at) === 'other person') return;
   put(gather, ['implants', '#', 'kind'], name, at, end, { entry: at });
+  readDependent(gather, term);
   const where = sites.find((one) => one.at >= end && one.at <= end + 3);
   const isLed =
     inPlace.has(gather.low(end)) || where?.at === end || (where?.at === end + 1 && gather.low(end) === ',');
   if (where !== undefined && isLed)
     put(gather, ['implants', '#', 'where'], where.value, where.at, where.end, { entry: at });
+}
+
+const nearDevice = 10;
+
+/** "Not dependent", "pacer dependent". */
+function readDependent(gather: Gather, { at, end }: Term): void {
+  const { to } = gather.sentenceAt(at);
+  for (let place = end; place < Math.min(to, end + nearDevice); place += 1) {
+    if (gather.low(place) !== 'dependent' || gather.isTaken(place)) continue;
+    const denial = [place - 1, place - 2].find((one) => /^(?:not|non)$/.test(gather.low(one)));
+    const from = denial ?? place;
+    put(gather, ['implants', '#', 'dependent'], denial === undefined ? 'yes' : 'no', from, place + 1, {
+      entry: at,
+    });
+    return;
+  }
 }
 
 function isDevice(gather: Gather, { at, end }: Term): boolean {

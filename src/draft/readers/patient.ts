@@ -36,9 +36,23 @@ export function readAge(gather: Gather): void {
     if (word.kind === 'quantity') readOld(gather, at);
     else if (/^\d{1,3}$/.test(word.digits ?? '')) readBareAge(gather, at);
     else if (word.low === 'age' || word.low === 'aged') readAged(gather, at);
+    else if (isLoneLetter(gather, at)) putSex(gather, at);
     else if (word.low === 'sex' || word.low === 'gender')
       putSex(gather, gather.low(at + 1) === ':' ? at + 2 : at + 1);
   }
+}
+
+/** "DOB 8/14/1988, F, 61 kg": a letter between commas after what was said of the patient. */
+function isLoneLetter(gather: Gather, at: number): boolean {
+  const { from, to } = gather.clauseAt(at);
+  const isOnly = from === at && gather.scan.words.slice(at + 1, to).every(({ kind }) => kind !== 'word');
+  return (
+    isOnly &&
+    /^[FM]$/.test(gather.word(at)!.text) &&
+    gather.low(at - 1) === ',' &&
+    gather.isTaken(at - 2) &&
+    gather.clauseAt(at - 1).sentence === gather.clauseAt(at).sentence
+  );
 }
 
 const subjects = wordSet('she he patient pt himself herself ·');
@@ -147,11 +161,24 @@ export function readWeight(gather: Gather): void {
   }
 }
 
+const tall = wordSet('height ht tall stands');
+const lengths = wordSet('cm in');
+
+/** Reads the height: "height 178 cm". */
+export function readHeight(gather: Gather): void {
+  for (const [at, { kind, unit, text }] of gather.scan.words.entries()) {
+    if (kind !== 'quantity' || !lengths.has(unit!) || gather.isTaken(at) || gather.held(at) !== undefined)
+      continue;
+    const head = [at - 1, at - 2].find((place) => tall.has(gather.low(place)));
+    if (head !== undefined) put(gather, 'height', text, at, at + 1, { rests: [[head, head + 1]] });
+  }
+}
+
 /** Whether a mass is all that is said between two marks, or follows an age and sex. */
 function standsAlone(gather: Gather, at: number): boolean {
   const { from } = gather.clauseAt(at);
   const next = gather.word(at + 1);
-  const ends = next?.kind !== 'word' || /^(?:by|per|with|on|measured|stated)$/.test(next.low);
+  const ends = next?.kind !== 'word' || /^(?:by|per|with|w\/|on|measured|stated|here)$/.test(next.low);
   return ends && (from === at || gather.isTaken(at - 1));
 }
 

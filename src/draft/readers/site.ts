@@ -107,13 +107,29 @@ function siteOf(scan: Gather['scan'], at: number, end: number): SiteNamed | unde
     readSite(plainOf(scan, from, end), tables.sites) === undefined
   )
     from += 1;
-  from = afterCount(words, from, end);
+  from = afterCount(words, afterOther(scan, from, end), end);
   const { low } = words[from]!;
   const isVague = end - from === 1 && loose.has(low);
   if (isVague && (low !== 'back' || !isBack(words[from - 1]?.low))) return undefined;
   const value = valueOf(scan, from, end);
   const reading = readSite(value, tables.sites);
   return reading === undefined ? undefined : { at: from, end, value, reading };
+}
+
+const placing: ReadonlySet<string> = new Set(['on', 'at', 'over']);
+
+/** "Border on the right upper back": what is on a site is no part of its name. */
+function afterOther({ words, tables }: Gather['scan'], from: number, end: number): number {
+  for (let at = end - 2; at > from; at -= 1) {
+    if (!placing.has(words[at]!.low)) continue;
+    const next = words[at + 1]!.low === 'the' ? at + 2 : at + 1;
+    const tail = words
+      .slice(next, end)
+      .map(({ low }) => low)
+      .join(' ');
+    if (readSite(tail, tables.sites) !== undefined) return next;
+  }
+  return from;
 }
 
 const isCount = (word: Word | undefined): boolean => /^\d+$/.test(word?.low ?? '');

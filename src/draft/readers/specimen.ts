@@ -2,6 +2,7 @@ import type { Gather } from '../gather.ts';
 import { phrases } from '../trie.ts';
 import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
+import { timeAt } from './visit.ts';
 
 const heads = wordSet(
   'specimen specimens jar bottle container vial label labels labeled labelled cup part is',
@@ -88,6 +89,67 @@ function labelAt(gather: Gather, at: number): string | undefined {
   const isLabel = word.low !== 'a' || next?.kind !== 'word' || after.has(next.low);
   const isCapital = word.text !== word.low && !gather.isCapitals;
   return isLabel || isCapital ? word.text.toUpperCase() : undefined;
+}
+
+const marking = wordSet(
+  'mark marks marked marking tag tags tagged tagging orient oriented orienting orientation',
+);
+const marks = wordSet('suture stitch silk ink inked notch nick suture:');
+const margins = wordSet(
+  "o'clock superior inferior medial lateral anterior posterior cephalad caudal tip apex",
+);
+
+/** Reads how an excised piece is oriented: "a suture marks the superior tip at 12 o'clock". */
+export function readOrientation(gather: Gather): void {
+  const { clauses } = gather.scan;
+  for (const [number, { from, to }] of clauses.entries()) {
+    const isSaid =
+      gather.has(marking, from, to) && gather.has(marks, from, to) && gather.has(margins, from, to);
+    if (!isSaid || gather.held(from) !== undefined || gather.isTaken(from, to)) continue;
+    const [first, last] = trimmed(gather, from, clauses[number]!.to);
+    if (last - first > longestMark) continue;
+    const value = plainOf(gather.scan, first, last);
+    gather.put({
+      level: 'procedure',
+      key: ['specimen', '#', 'orientation'],
+      value,
+      at: first,
+      end: last,
+      entry: 0,
+    });
+  }
+}
+
+const longestMark = 16;
+const unsaying = wordSet('a the and with');
+
+/** A clause without its mark at the end and the words that say nothing before it. */
+function trimmed(gather: Gather, from: number, to: number): readonly [number, number] {
+  let [first, last] = [from, to];
+  while (last > first && isOutside(gather, last - 1)) last -= 1;
+  while (first < last && unsaying.has(gather.low(first))) first += 1;
+  return [first, last];
+}
+
+/** Reads when the tissue was taken: "collected at 10:25". */
+export function readCollected(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    if (low !== 'collected' && low !== 'collection') continue;
+    const place = [at + 1, at + 2, at + 3].find((one) => gather.word(one)?.kind === 'time');
+    if (place === undefined || gather.held(at) !== undefined || gather.isTaken(place)) continue;
+    const time = timeAt(gather, place);
+    if (time === undefined) continue;
+    const rests = [[at, at + 1]] as const;
+    gather.put({
+      level: 'procedure',
+      key: ['specimen', '#', 'collected'],
+      value: time.value,
+      at: place,
+      end: time.end,
+      entry: 0,
+      rests,
+    });
+  }
 }
 
 const things = wordSet('specimen tissue sample pathology path histology lab');

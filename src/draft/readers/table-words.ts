@@ -118,7 +118,7 @@ const isHeld = (gather: Gather, { at, end }: Term, { row }: Claim): boolean =>
 /** What a term names where it is: by what its clause is about, or by itself where only one table has it. */
 function claimIn(gather: Gather, term: Term): Claim | undefined {
   const { scan } = gather;
-  if (gather.low(term.end).startsWith('allerg')) return undefined;
+  if (gather.low(term.end).startsWith('allerg') || isMeasured(gather, term)) return undefined;
   const wanted = tablesAt(scan, term);
   for (const table of wanted) {
     const claim = claimOf(term, table);
@@ -126,6 +126,10 @@ function claimIn(gather: Gather, term: Term): Claim | undefined {
   }
   return preferred(scan, term) ?? alone(scan, term, wanted.length > 0);
 }
+
+/** "Blood pressure" stops no bleeding. */
+const isMeasured = (gather: Gather, { at }: Term): boolean =>
+  gather.low(at) === 'pressure' && gather.low(at - 1) === 'blood';
 
 /** What a term names where only one table has it, whatever is spoken of. */
 function alone(scan: Scan, term: Term, isFramed: boolean): Claim | undefined {

@@ -7,7 +7,7 @@ import { datesIn, type DateNamed } from './dates.ts';
 const ofBirth = wordSet('dob born birth birthdate');
 const ofVisit = wordSet('visit service dos seen date today procedure encounter');
 const otherwise = wordSet(
-  'since last previous prior result results received sent due out removal return returns expires exp until',
+  'since last previous prior result results received sent due out removal return returns expires exp until pathology path report told called spoke notified informed',
 );
 const near = 5;
 
@@ -57,7 +57,11 @@ function putVisit(gather: Gather, { at, end, date }: DateNamed): void {
   put(gather, ['visit'], time === undefined ? date : `${date} ${time.value}`, at, time?.end ?? end);
 }
 
-function timeAt(gather: Gather, at: number): { readonly value: string; readonly end: number } | undefined {
+/** A clock time at a place, as a day has it; undefined where none is there. */
+export function timeAt(
+  gather: Gather,
+  at: number,
+): { readonly value: string; readonly end: number } | undefined {
   const word = gather.word(at);
   if (word?.kind !== 'time') return undefined;
   const half = /^([ap])\.?m\.?$/.exec(gather.low(at + 1))?.[1];
@@ -76,20 +80,23 @@ const sutures = wordSet('suture sutures stitches stitch');
 const out = wordSet('removal removed remove out removing s/r');
 const daysIn: Readonly<Record<string, number>> = { days: 1, weeks: 7 };
 
-/** "Sutures out in 10 days" of a visit whose day is said, or on a day. */
+/** "Sutures out in 10 days", as a day where that of the visit is said, or on a day. */
 function readDue(gather: Gather, dates: readonly DateNamed[]): void {
   const visit = gather.found.find(({ key }) => key[0] === 'visit');
   for (const [at, { kind, unit, digits }] of gather.scan.words.entries()) {
     if (kind !== 'quantity' || daysIn[unit!] === undefined || !/^\d+$/.test(digits!)) continue;
-    if (visit === undefined || gather.isTaken(at) || !isDue(gather, at)) continue;
-    const value = addDays(visit.value.slice(0, 10), Number(digits) * daysIn[unit!]!);
+    if (gather.isTaken(at) || !isDue(gather, at)) continue;
+    const value =
+      visit === undefined
+        ? `in ${digits} ${unit}`
+        : addDays(visit.value.slice(0, 10), Number(digits) * daysIn[unit!]!);
     gather.put({
       level: 'procedure',
       key: ['sutures-due'],
       value,
       at,
       end: at + 1,
-      rests: [[visit.at, visit.end]],
+      rests: visit === undefined ? [] : [[visit.at, visit.end]],
     });
   }
   for (const { at, end, date } of dates)

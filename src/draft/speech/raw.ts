@@ -4,7 +4,7 @@ import type { Kind, Word } from './word.ts';
 const forms: readonly (readonly [Kind, RegExp])[] = [
   ['date', /\d{4}-\d{2}-\d{2}(?!\d)|\d{1,2}([/-])\d{1,2}\1(?:\d{4}|\d{2})(?!\d)/y],
   ['ratio', /1\s?[:/]\s?(?:\d{1,3}(?:,\d{3})+|\d{4,7}|\d{2,3}k\b)(?!\d)/iy],
-  ['time', /\d{1,2}:[0-5]\d(?![\d,])/y],
+  ['time', /\d{1,2}:[0-5]\d(?!\d|,\d)/y],
   ['suture', /\d{1,2}\s?[-–/]\s?[0oO](?![\dA-Za-z])/y],
   ['number', /\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d])|\d+\.\d+|\d+|\.\d+|[½¼¾]/y],
   [
