@@ -93,6 +93,9 @@ const isError = ({ code, severity }: { code: string; severity: string }, wanted:
 /** Shorter words lie one letter from too many others: what is not understood of them is said, and no more. */
 const shortest = 5;
 
+/** At most so far apart that each danger is tried often enough for its share to say something. */
+const every = Math.min(step(17), 170);
+
 describe('one slip in any word that makes a danger', function () {
   this.timeout(120_000);
   for (const { what, code, rows, note } of dangers)
@@ -103,7 +106,7 @@ describe('one slip in any word that makes a danger', function () {
         if (word.replace(/[^a-z]/gi, '').length < shortest) continue;
         if (!judge(note(JSON.stringify(word))).findings.some((one) => isError(one, code))) continue;
         for (const typed of slipsOf(word)) {
-          if (at++ % step(17) !== 0) continue;
+          if (at++ % every !== 0) continue;
           const text = note(JSON.stringify(typed));
           const { findings } = judge(text);
           tried += 1;
@@ -118,10 +121,10 @@ describe('one slip in any word that makes a danger', function () {
           else if (!isSaid) silent.push(typed);
         }
       }
-      assert.ok(tried > 40, `${tried} tried`);
+      assert.ok(tried > (every > 17 ? 20 : 40), `${tried} tried`);
       assert.ok(kept / tried > 0.9, `${kept} of ${tried} kept the error`);
       // A dressing that nobody knows is information.
-      assert.ok(silent.length / tried < (what === 'a dressing' ? 0.03 : 0.01), silent.join());
+      assert.ok(silent.length <= Math.ceil(tried * (what === 'a dressing' ? 0.03 : 0.01)), silent.join());
     });
 });
 
