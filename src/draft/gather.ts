@@ -79,6 +79,12 @@ export class Gather {
     return this.scan.clauses[this.scan.clauseOf[at]!]!;
   }
 
+  /** Whether the sentence of a place is a list under a heading of allergies. */
+  isUnderAllergies(at: number): boolean {
+    const { from } = this.sentenceAt(at);
+    return /^allerg(?:y|ies)$/.test(this.low(from)) && this.low(from + 1) === ':';
+  }
+
   /** The places of the sentence around a place. */
   sentenceAt(at: number): { readonly from: number; readonly to: number } {
     const { clauses, clauseOf } = this.scan;

@@ -73,7 +73,20 @@ const rowsOf = (tables: Tables): readonly (readonly [Table, Rows])[] => [
 
 /** Words of the tables that mean something else as often, by their table. */
 const skipped: Readonly<Partial<Record<Table, ReadonlySet<string>>>> = {
-  test: new Set(['he', 'path', 'pathology', 'if', 'levels', 'kit', 'iron', 'fresh', 'biopsy']),
+  test: new Set([
+    'he',
+    'path',
+    'pathology',
+    'dermatopathology',
+    'dermpath',
+    'derm path',
+    'if',
+    'levels',
+    'kit',
+    'iron',
+    'fresh',
+    'biopsy',
+  ]),
   hemostasis: new Set(['closure', 'primary closure', 'closed', 'tie', 'ties', 'suture closure', 'sutured']),
   consent: new Set(['consent']),
   medicine: new Set(['prep']),

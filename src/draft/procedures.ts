@@ -255,6 +255,7 @@ const isOnlyAll = ({ words }: Gather['scan'], { from, to }: Clause): boolean =>
 
 /** Whether the clause of a place says that it is of each, both or all. */
 function isOfAll({ scan }: Gather, at: number): boolean {
+  if (isHeadedAll(scan, at)) return true;
   const number = scan.clauseOf[at]!;
   const own = scan.clauses[number]!;
   const next = scan.clauses[number + 1];
@@ -265,6 +266,15 @@ function isOfAll({ scan }: Gather, at: number): boolean {
   const near = { from: Math.max(own.from, at - reach.before), to: Math.min(own.to, at + reach.after) };
   return saysAll(scan, near);
 }
+
+/** "All: alcohol prep, 1% lidocaine": whether the line of a place begins so. */
+function isHeadedAll({ words }: Gather['scan'], at: number): boolean {
+  let from = at;
+  while (from > 0 && words[from - 1]!.kind !== 'line' && at - from < longestLine) from -= 1;
+  return headsAll.has(words[from]!.low) && [words[from + 1]?.text, words[from + 2]?.text].includes(':');
+}
+const headsAll = wordSet('all each both');
+const longestLine = 60;
 
 /** How many words before and after a value an "each" may be. */
 const farthestAll = { marked: { before: 10, after: 8 }, unmarked: { before: 0, after: 5 } } as const;

@@ -121,11 +121,16 @@ function withoutNames(words: readonly Word[], names: readonly Span[]): readonly 
 }
 
 const sentenceEnds: ReadonlySet<string> = new Set(['.', ';', '!', '?']);
-const clauseEnds: ReadonlySet<string> = new Set([',', ':', '(', ')', '[', ']', '/']);
+const clauseEnds: ReadonlySet<string> = new Set([',', ';', ':', '(', ')', '[', ']', '/']);
+/** After these headings a semicolon parts the entries of a list. */
+const listHeads: ReadonlySet<string> = new Set(
+  'allergies allergy medications meds medicines implants devices'.split(' '),
+);
 
 /** Cuts words at marks, at words of contrast and where a new statement opens. */
 function clausesOf(words: readonly Word[], cues: readonly CueAt[]): readonly Clause[] {
   const cutAt = new Set(cues.flatMap((one) => (one.cues.some((cue) => 'cuts' in cue) ? [one.at] : [])));
+  const isInList = listTest(words);
   const clauses: Clause[] = [];
   let from = 0;
   let sentence = 0;
@@ -133,16 +138,32 @@ function clausesOf(words: readonly Word[], cues: readonly CueAt[]): readonly Cla
     if (to > from) clauses.push({ from, to, sentence });
     from = to;
   };
-  for (let at = 0; at < words.length; at += 1) {
-    const { kind, text } = words[at]!;
-    if (kind === 'line' || (kind === 'mark' && sentenceEnds.has(text))) {
+  for (const [at, word] of words.entries()) {
+    if (endsSentence(word) && !(word.text === ';' && isInList(at))) {
       end(at + 1);
       sentence += 1;
-    } else if (kind === 'mark' && clauseEnds.has(text)) end(at + 1);
+    } else if (word.kind === 'mark' && clauseEnds.has(word.text)) end(at + 1);
     else if (cutAt.has(at) || opens(words, at, from) || opensAll(words, at, from)) end(at);
   }
   end(words.length);
   return clauses;
+}
+
+const endsSentence = ({ kind, text }: Word): boolean =>
+  kind === 'line' || (kind === 'mark' && sentenceEnds.has(text));
+
+/** Says of places in their order whether a heading of a list is before them: "Allergies: penicillin; tape". */
+function listTest(words: readonly Word[]): (at: number) => boolean {
+  let listed = false;
+  let next = 0;
+  return (at) => {
+    for (; next <= at; next += 1) {
+      const { kind, text } = words[next]!;
+      if (kind === 'line' || text === '.') listed = false;
+      else if (text === ':' && listHeads.has(words[next - 1]?.low ?? '')) listed = true;
+    }
+    return listed;
+  };
 }
 
 const determiners: ReadonlySet<string> = new Set(
@@ -227,10 +248,17 @@ function heldOf(
 }
 
 /** "Pathology 3/9/26: …" heads what a laboratory reported. */
-const isReportHead = (words: readonly Word[], at: number): boolean =>
-  reportHeads.has(words[at]!.low) &&
-  words[at - 1]?.kind !== 'word' &&
-  words.slice(at + 1, at + 4).some(({ kind }) => kind === 'date');
+function isReportHead(words: readonly Word[], at: number): boolean {
+  if (!reportHeads.has(words[at]!.low) || words[at - 1]?.kind === 'word') return false;
+  if (words.slice(at + 1, at + 4).some(({ kind }) => kind === 'date')) return true;
+  const after = words.slice(at + 1, at + farthestVerb);
+  const end = after.findIndex(({ text, kind }) => kind === 'line' || text === '.');
+  return after.slice(0, end < 0 ? undefined : end).some(({ low }) => reportVerbs.has(low));
+}
+const farthestVerb = 9;
+const reportVerbs: ReadonlySet<string> = new Set(
+  'showed shows revealed reveals demonstrated demonstrates returned came confirmed'.split(' '),
+);
 const reportHeads: ReadonlySet<string> = new Set([
   'pathology',
   'path',

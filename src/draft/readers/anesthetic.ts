@@ -138,10 +138,11 @@ function readLine(gather: Gather, from: number, end: number): void {
   const line = plainOf(gather.scan, from, end);
   const places = placesOf(gather, from, end);
   const { fields } = readInjectionLine(line);
-  const unused = gather.has(notGiven, end, end + 3) || isAddedTo(gather, end);
+  const volumes = volumesIn(gather, from, end);
+  // "0.5 mL/1 mL/1 mL": of several volumes nobody says which is of which site.
+  const unused = gather.has(notGiven, end, end + 3) || isAddedTo(gather, end) || volumes.length > 1;
   const given = fields.filter(({ key }) => key !== 'product' && !(unused && key === 'volume'));
-  const volume = fields.find(({ key }) => key === 'volume');
-  const left = unused && volume !== undefined ? places(volume.from, volume.to) : undefined;
+  const left = unused ? volumes : [];
   for (const { key, from: start, to, says } of given) {
     const [at, after] = places(start, to);
     const typed = says ?? line.slice(start, to);
@@ -152,20 +153,21 @@ function readLine(gather: Gather, from: number, end: number): void {
   }
 }
 
-/** The words of a line without those that stay words. */
-const without = (
-  left: readonly [number, number] | undefined,
-  from: number,
-  end: number,
-): readonly (readonly [number, number])[] =>
-  left === undefined
-    ? [[from, end]]
-    : (
-        [
-          [from, left[0]],
-          [left[1], end],
-        ] as const
-      ).filter(([at, to]) => to > at);
+/** The words of a line without the volumes that stay words. */
+function without(left: readonly number[], from: number, end: number): readonly (readonly [number, number])[] {
+  const edges = [from - 1, ...left, end];
+  return edges
+    .slice(1)
+    .map((to, nth) => [edges[nth]! + 1, to] as const)
+    .filter(([at, to]) => to > at);
+}
+
+/** The places of volumes in a line. */
+function volumesIn(gather: Gather, from: number, end: number): readonly number[] {
+  const places: number[] = [];
+  for (let at = from; at < end; at += 1) if (gather.word(at)!.unit === 'mL') places.push(at);
+  return places;
+}
 
 /** Whether more was given after a line: "10 mL then another five". What the words add up to is not said. */
 function isAddedTo(gather: Gather, end: number): boolean {

@@ -26,6 +26,7 @@ export function readClosures(gather: Gather): void {
 
 /** Whether a sentence has the size of a suture or a material that stitches are of. */
 function isOfStitches(gather: Gather, from: number, to: number, terms: ReadonlyMap<number, Term>): boolean {
+  if (areOut(gather, from, to)) return false;
   for (let at = from; at < to; at += 1) {
     if (gather.held(at) !== undefined || gather.isTaken(at)) continue;
     if (gather.word(at)!.kind === 'suture') return true;
@@ -35,6 +36,15 @@ function isOfStitches(gather: Gather, from: number, to: number, terms: ReadonlyM
   }
   return false;
 }
+
+/** "All 5 nylon sutures were removed today": stitches of an earlier visit. */
+const areOut = (gather: Gather, from: number, to: number): boolean =>
+  gather.has(removing, from, to) &&
+  gather.has(stitches, from, to) &&
+  !gather.has(placing, from, to) &&
+  gather.has(wordSet('were was have had'), from, to);
+const removing = wordSet('removed');
+const placing = wordSet('closed closure placed repaired approximated sutured used');
 
 function readSentence(gather: Gather, from: number, to: number, terms: ReadonlyMap<number, Term>): void {
   const groups: Piece[][] = [[]];

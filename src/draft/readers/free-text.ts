@@ -28,7 +28,7 @@ export function readLesions(gather: Gather, sites: readonly SiteNamed[]): void {
   const { scan } = gather;
   const isOther = otherWords(gather, sites);
   for (const [at, { low }] of scan.words.entries()) {
-    if (!nouns.has(low) || gather.isTaken(at) || gather.held(at) !== undefined) continue;
+    if (!nouns.has(low) || !isOpenAt(gather, at)) continue;
     if (/^tags?$/.test(low) && gather.low(at - 1) !== 'skin') continue;
     const from = describedFrom(gather, /^tags?$/.test(low) ? at - 1 : at, isOther);
     if (gather.has(notSkin, from, at)) continue;
@@ -37,6 +37,9 @@ export function readLesions(gather: Gather, sites: readonly SiteNamed[]): void {
     gather.put({ level: 'procedure', key: ['lesion'], value: plainOf(scan, from, end), at: from, end });
   }
 }
+
+const isOpenAt = (gather: Gather, at: number): boolean =>
+  !gather.isTaken(at) && gather.held(at) === undefined && !gather.isUnderAllergies(at);
 
 const adjectives = wordSet(
   'pearly pink red brown black tan blue white scaly crusted crusty irregular pigmented ulcerated bleeding hyperkeratotic erythematous violaceous flesh-colored skin-colored ' +

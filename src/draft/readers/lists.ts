@@ -97,7 +97,7 @@ function readAllergy(gather: Gather, term: Term, name: string): void {
 }
 
 const listing = wordSet(
-  ', and or to ; : ( ) with which causes gives a rash hives severe the includes are is both',
+  ', and or to ; : - – ( ) with which causes gives a rash hives severe the includes are is both',
 );
 
 /** Whether a name follows "allergic to" in a list, or "allergy" follows it. */
@@ -125,7 +125,7 @@ const inPlace = wordSet('in at on');
 
 /** Reads devices that a patient carries, and where, or that there are none. */
 export function readImplants(gather: Gather, sites: readonly SiteNamed[]): void {
-  readHeadedNone(gather, 'implants', wordSet('implants implant'));
+  readHeadedNone(gather, 'implants', wordSet('implants implant devices'));
   const { implants } = gather.scan.tables;
   for (const term of gather.freeTerms) {
     const claim = claimOf(term, 'implant');

@@ -24,6 +24,8 @@ const sexes: ReadonlyMap<string, string> = new Map([
   ['man', 'male'],
   ['boy', 'male'],
   ['gentleman', 'male'],
+  ['guy', 'male'],
+  ['gal', 'female'],
   ['m', 'male'],
 ]);
 const persons = wordSet('patient infant child toddler adult teenager pt individual veteran');

@@ -8,6 +8,9 @@ const arrived = wordSet('received resulted dated reported pathology path result 
 const nearDate = 3;
 const longestDiagnosis = 30;
 
+/** What was done with a report is no part of it. */
+const afterwards = wordSet('reviewed discussed told notified informed called');
+
 const put = (gather: Gather, key: readonly string[], value: string, at: number, end: number): void => {
   gather.put({
     level: 'procedure',
@@ -39,10 +42,15 @@ function readReport(gather: Gather, from: number, to: number, dates: readonly Da
   if (date !== undefined && !gather.isTaken(date.at, date.end))
     put(gather, ['received'], date.date, date.at, date.end);
   const lead = gather.scan.words.findIndex(({ low }, at) => at >= from && at < to && leads.has(low));
-  let [first, end] = [lead + 1, to];
+  if (lead >= 0) readDiagnosis(gather, lead + 1, to);
+}
+
+function readDiagnosis(gather: Gather, from: number, to: number): void {
+  let [first, end] = [from, to];
+  for (let at = first; at < end; at += 1) if (afterwards.has(gather.low(at))) end = at;
   while (end > first && gather.word(end - 1)!.kind !== 'word') end -= 1;
   while (first < end && (gather.word(first)!.kind === 'mark' || gather.low(first) === 'a')) first += 1;
-  if (lead < 0 || end <= first || end - first > longestDiagnosis || gather.isTaken(first, end)) return;
+  if (end <= first || end - first > longestDiagnosis || gather.isTaken(first, end)) return;
   put(gather, ['diagnosis'], plainOf(gather.scan, first, end), first, end);
 }
 

@@ -36,7 +36,7 @@ export function readTableWords(gather: Gather): void {
   const specimenAt = specimensIn(gather);
   for (const term of gather.freeTerms) {
     const claim = claimIn(gather, term);
-    if (claim === undefined || isHeld(gather, term, claim)) continue;
+    if (claim === undefined || isHeld(gather, term, claim) || gather.isUnderAllergies(term.at)) continue;
     const { at, end } = term;
     const { name } = claim.row;
     if (claim.table === 'closure')

@@ -104,6 +104,7 @@ function readDue(gather: Gather, dates: readonly DateNamed[]): void {
       gather.put({ level: 'procedure', key: ['sutures-due'], value: date, at, end });
 }
 
+const doneBefore = wordSet('done performed excised biopsied placed taken excision biopsy surgery');
 const after = wordSet('in at on for after out removed removal due');
 
 function isDue(gather: Gather, at: number): boolean {
@@ -111,6 +112,8 @@ function isDue(gather: Gather, at: number): boolean {
   if (!after.has(gather.low(at - 1)) && gather.low(at - 1) !== ':') return false;
   if (gather.held(at) === 'past' || gather.held(at) === 'denied' || gather.held(at) === 'other person')
     return false;
+  // "For suture removal of the excision done on February 16": the day is that of the excision.
+  if (gather.has(doneBefore, at - 3, at)) return false;
   for (let place = from; place < to; place += 1)
     if (sutures.has(gather.low(place)) && gather.has(out, place - 4, place + 6)) return true;
   return false;
@@ -130,7 +133,10 @@ export function readConsent(gather: Gather): void {
       (term) => term.at >= from && term.end <= to && claimOf(term, 'consent') !== undefined,
     );
     const free = terms.filter(
-      (term) => gather.held(term.at) === undefined || gather.held(term.at) === 'planned',
+      (term) =>
+        gather.held(term.at) === undefined ||
+        gather.held(term.at) === 'planned' ||
+        (gather.held(term.at) === 'other person' && claimOf(term, 'consent')!.row.name === 'guardian'),
     );
     const named = free.map((term) => ({ term, name: claimOf(term, 'consent')!.row.name }));
     const best =
