@@ -35,7 +35,7 @@ describe('what YAML can do and notes do not', () => {
     const text = 'visit: 2026-03-02\npatient:\n⟦\t⟧id: C-1\n';
     only(text, 'yaml/tab');
     assert.equal(
-      fixed('yaml/tab', text.replace(/[⟦⟧]/g, ''), 'blanks'),
+      fixed('yaml/tab', text.replace(/[⟦⟧]/g, ''), 'spaces'),
       'visit: 2026-03-02\npatient:\n  id: C-1\n',
     );
   });
