@@ -4,21 +4,12 @@ import { plain } from '../../documents/one-line.ts';
 import { analyse, fixAll } from '../../service/index.ts';
 import type { Fixer } from './fix-notes.ts';
 
-/** Fixes often show more to fix; no note needs as many rounds. */
-const mostRounds = 10;
-
 /** Fixes what is surely misspelt in a note, by the same rules as the editor. */
 export const fixer: Fixer = {
   fixed(text, context) {
-    let now = text;
-    for (let round = 0; round < mostRounds; round++) {
-      const analysis = analyse(now, context);
-      if (analysis.note?.keys.has('signed') === true) return 'signed';
-      const edits = fixAll(analysis);
-      if (edits.length === 0) break;
-      now = applyEdits(now, edits);
-    }
-    return { text: now };
+    const analysis = analyse(text, context);
+    if (analysis.note?.keys.has('signed') === true) return 'signed';
+    return { text: applyEdits(text, fixAll(analysis)) };
   },
   difference: (path, before, after) =>
     shownSafely(

@@ -2,9 +2,10 @@ import { checkOf } from '../../checks/index.ts';
 import { familyOf } from '../../checks/danger.ts';
 import type { Finding, Fix, TextEdit } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
+import { applyEdits, composed } from '../../note/tree/edit.ts';
 import type { Range } from '../../note/tree/tree.ts';
 import { acceptance } from './accept.ts';
-import type { Analysis } from '../analysis/analysis.ts';
+import { analyse, analysePractice, type Analysis } from '../analysis/analysis.ts';
 import { recordFixesOf } from './record-fixes.ts';
 import { damagedParts } from './damage.ts';
 import { fills } from './missing-keys.ts';
@@ -39,8 +40,28 @@ export function fixesAt(analysis: Analysis, start: number, end: number): readonl
   ]).filter((fix) => holds(analysis, fix));
 }
 
-/** The edits of all sure spelling fixes that do not overlap, in the order of the text; none in what is signed. */
+/** A fix often shows more to fix; no note needs as many rounds. */
+const mostRounds = 10;
+
+/**
+ * The edits of all sure spelling fixes, and of those that they show, in the order of the text: done twice they change
+ * nothing more. None in what is signed.
+ */
 export function fixAll(analysis: Analysis): readonly TextEdit[] {
+  let edits = fixOnce(analysis);
+  for (let round = 1, more = edits; more.length > 0 && round < mostRounds; round++) {
+    more = fixOnce(alike(analysis, applyEdits(analysis.text, edits)));
+    if (more.length > 0) edits = composed(analysis.text, edits, more);
+  }
+  return edits;
+}
+
+/** A text judged as another was. */
+const alike = ({ kind, context }: Analysis, text: string): Analysis =>
+  kind === 'note' ? analyse(text, context) : analysePractice(text, context);
+
+/** The edits of all sure spelling fixes that do not overlap. */
+function fixOnce(analysis: Analysis): readonly TextEdit[] {
   const damaged = damagedParts(analysis);
   const leaves = leavesSigned(analysis);
   const taken: TextEdit[] = [];

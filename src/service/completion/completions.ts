@@ -11,10 +11,18 @@ import type { Writing } from './writing.ts';
 /** What can be typed at an offset. The text may be half typed and broken; what is offered never breaks it. */
 export function completionsAt(text: string, offset: number, writing: Writing): readonly Completion[] {
   const cursor = cursorAt(text, offset, writing.shapes, writing.root);
+  if (cursor.place === 'nowhere' || cutsStructure(cursor, text)) return [];
   if (cursor.place === 'key')
     return [...injectionsFor(cursor, text, writing), ...keysFor(cursor, text, writing)];
-  if (cursor.place !== 'value') return [];
   return [...injectionsFor(cursor, text, writing), ...valuesAt(cursor, text, writing)];
+}
+
+/** Whether what would be replaced is more than one word or value, or is cut off within one: by a bracket, a quote, a key. */
+function cutsStructure({ place, start, end, flow }: Cursor, text: string): boolean {
+  const replaced = text.slice(start, end).trim();
+  if (/^(?:"[^"\\]*"|'[^']*')$/.test(replaced)) return false;
+  if (/[{}[\]]|:\s|,$/.test(replaced) || (flow && /["']/.test(replaced))) return true;
+  return place === 'key' && /^(?:#|[ \t]*[[{"'])/.test(text.slice(end, end + 20));
 }
 
 function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Completion[] {
@@ -23,7 +31,7 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
   const colon = /^[ \t]*:/.test(text.slice(end, end + 20));
   // Inside brackets a key before another needs the comma that parts them.
   const tail = cursor.flow && !colon && /^[ \t]*[^\s,}\]#]/.test(text.slice(end, end + 80)) ? ', ' : '';
-  const pad = cursor.flow || !atRowStart(text, start) ? '' : ' '.repeat(cursor.column);
+  const pad = cursor.flow || !atRowStart(text, start) ? '' : padOf(cursor, text, colon);
   const depths = depthsOf(text);
   return map.shape.keys.flatMap((key, index): Completion[] => {
     if (present.has(key.key)) return [];
@@ -48,6 +56,10 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
     ];
   });
 }
+
+/** The indentation of a key: that of the part it joins, or its own where it has its value already. */
+const padOf = ({ column, start, end }: Cursor, text: string, isKey: boolean): string =>
+  isKey ? (/^[ \t]*/.exec(text.slice(start, end))?.[0] ?? '') : ' '.repeat(column);
 
 const atRowStart = (text: string, start: number): boolean =>
   start === 0 || /[\r\n]/.test(text[start - 1] ?? '');

@@ -1,5 +1,5 @@
 import type { KeyIndex, KeyShape } from '../../note/tree/shape.ts';
-import { flowFrames, type FlowFrame } from './flow.ts';
+import { flowFrames, flowKeysIn, type FlowFrame } from './flow.ts';
 import { frameAt, type Frame } from './frames.ts';
 import { follow, keysOf, type Followed, type Shapes } from './key-path.ts';
 import { commentAt, isIdle, tokensOf, type RowToken } from './lines-above.ts';
@@ -175,6 +175,7 @@ function flowCursor(line: Line, shapes: Shapes, root: string): Cursor | undefine
   if (frames === undefined) return nowhere(line.start + line.column);
   const frame = frames.at(-1);
   if (frame === undefined) return undefined;
+  if (isInIndent(line)) return nowhere(line.start + line.column);
   const block = keysOf([...frameAt(line.rows, row, token.column).parents, token]);
   const inside = frames.flatMap(({ key }) => (key === undefined ? [] : [key]));
   const found = follow([...block, ...inside], shapes, root);
@@ -184,9 +185,14 @@ function flowCursor(line: Line, shapes: Shapes, root: string): Cursor | undefine
     : flowValue(line, word, found, shapes);
 }
 
-function flowKey(line: Line, typed: string, { keys }: FlowFrame, found: Followed): Cursor {
+/** Whether the caret is in the indentation of a row, where a word would take it away. */
+const isInIndent = ({ text, column }: Line): boolean =>
+  text.slice(0, column).trim() === '' && /^[ \t]+\S/.test(text.slice(column));
+
+function flowKey(line: Line, typed: string, { keys: before }: FlowFrame, found: Followed): Cursor {
   const caret = line.start + line.column;
   const rest = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
+  const keys = [...before, ...keysAfter(line, rest.length)];
   return {
     ...nowhere(caret),
     // A map whose keys are free has words of its own to offer.
@@ -202,9 +208,18 @@ function flowKey(line: Line, typed: string, { keys }: FlowFrame, found: Followed
   };
 }
 
+/** The keys that follow in the same map between brackets, on this row and some below it. */
+function keysAfter({ rows, row, text, column }: Line, typed: number): readonly string[] {
+  const after = [
+    `${typed === 0 ? ',' : ''}${text.slice(column + typed)}`,
+    ...rows.slice(row + 1, row + furthest),
+  ].join('\n');
+  return flowKeysIn(after.replace(/^[ \t]*:(?=\s|$)/, ''));
+}
+
 function flowValue(line: Line, typed: string, found: Followed, shapes: Shapes): Cursor {
   const caret = line.start + line.column;
-  const rest = /^[^,}\]#]*/.exec(line.text.slice(line.column))?.[0].trimEnd() ?? '';
+  const rest = restOfValue(line.text.slice(line.column)).trimEnd();
   // A list or map that stands here already would be cut in two.
   if (/[[{]/.test(rest)) return nowhere(caret);
   const key = found.inner === undefined ? found.key : bareKey(found.key, shapes);
@@ -221,20 +236,37 @@ function flowValue(line: Line, typed: string, found: Followed, shapes: Shapes): 
   };
 }
 
+/** What is left of a value between brackets: to the comma or bracket that ends it, or to the end of its quotes. */
+const restOfValue = (text: string): string =>
+  (/^[ \t]*(?:"[^"\\]*"|'[^']*')/.exec(text) ?? /^[^,}\]#]*/.exec(text))?.[0] ?? '';
+
 /** The key that a bare text stands for where a map may stand, or the key itself. */
 const bareKey = (key: KeyShape | undefined, shapes: Shapes): KeyShape | undefined =>
   (key?.text === undefined ? undefined : shapes.get(key.map ?? '')?.byName.get(key.text)) ?? key;
 
+/** A map between brackets is looked for on so many rows. */
+const furthest = 12;
+
 /** The nearest row at or above the caret whose value opens a bracket that may still be open at the caret. */
 function openingRow(line: Line): { row: number; token: RowToken } | undefined {
-  for (let row = line.row; row >= 0 && row > line.row - 12; row--) {
+  for (let row = line.row; row >= 0 && row > line.row - furthest; row--) {
     const text = line.rows[row] ?? '';
-    const token = tokensOf(text).at(-1);
-    if (token === undefined) continue;
-    const value = text.slice(token.valueColumn);
-    return /^[[{]/.test(value) && (row !== line.row || token.valueColumn < line.column)
-      ? { row, token }
-      : undefined;
+    const tokens = tokensOf(text);
+    const token = row === line.row ? tokens.findLast((one) => one.valueColumn < line.column) : tokens.at(-1);
+    if (token === undefined ? tokens.length === 0 : isPassed(line, row, token)) continue;
+    const opens = token !== undefined && /^[[{]/.test(text.slice(token.valueColumn));
+    if (opens) return { row, token };
+    if (!goesOn(line.rows[row - 1])) return undefined;
   }
   return undefined;
 }
+
+/** Whether what a row opens is closed again before the caret, where the row goes on from the one above it. */
+function isPassed(line: Line, row: number, { valueColumn }: RowToken): boolean {
+  if (row === line.row || !goesOn(line.rows[row - 1])) return false;
+  const rows = [...line.rows.slice(row, line.row), line.text.slice(0, line.column)];
+  return flowFrames(rows.join('\n').slice(valueColumn))?.length === 0;
+}
+
+/** Whether the row after this one may be a part of what is between its brackets. */
+const goesOn = (text = ''): boolean => /[,{[]\s*$/.test(text);

@@ -57,3 +57,16 @@ function step(stack: Open[], text: string, at: number, letter: string): void {
 
 const endsKey = ({ kind, key }: Open, next = ' '): boolean =>
   kind === 'map' && key === undefined && /\s/.test(next);
+
+/** The keys that follow in a map between brackets, up to its end, in a text that begins within it. */
+export function flowKeysIn(text: string): readonly string[] {
+  let depth = 0;
+  const keys: string[] = [];
+  for (const [part, before = ''] of text.matchAll(/"[^"\n]*"|'[^'\n]*'|[{}[\]]|(?<=,\s*)([\w-]+):(?=\s)/g)) {
+    if (part === '{' || part === '[') depth += 1;
+    else if (part === '}' || part === ']') depth -= 1;
+    else if (depth === 0 && before !== '') keys.push(before);
+    if (depth < 0) break;
+  }
+  return keys;
+}

@@ -3,10 +3,16 @@ import fc from 'fast-check';
 import { familyOf } from '../../../src/checks/danger.ts';
 import { applyEdits } from '../../../src/note/tree/edit.ts';
 import { fixAll, fixesAt, type Analysis } from '../../../src/service/index.ts';
+import { completionsAt } from '../../../src/service/index.ts';
+import { noteIndex } from '../../../src/note/read.ts';
+import { dangers } from '../../campaign/notes.ts';
 import { times } from '../../share.ts';
-import { analysed, samples } from '../notes.ts';
+import { analysed, samples, sampleTables, today } from '../notes.ts';
 
+/** Right notes, and notes of a danger each. */
 const right = samples.filter(({ name }) => /^(?:ok|right)\//.test(name));
+
+const writing = { tables: sampleTables, today, shapes: noteIndex, root: 'note' };
 
 interface Damage {
   readonly text: string;
@@ -16,7 +22,7 @@ interface Damage {
 }
 
 const damages: fc.Arbitrary<Damage> = fc.record({
-  text: fc.constantFrom(...right.map(({ text }) => text)),
+  text: fc.constantFrom(...right.map(({ text }) => text), ...dangers.map(({ text }) => text)),
   at: fc.nat(),
   put: fc.constantFrom(
     '',
@@ -70,6 +76,21 @@ const doseOf = ({ judgement: { dose } }: Analysis): string | undefined =>
     ? JSON.stringify([dose, ...dose.later].map(({ given }) => given.map(({ mg }) => mg)))
     : undefined;
 
+/** What a completion of a text does to it. */
+function assertHarmless(text: string, place: number, besides: RegExp): void {
+  const before = analysed(text);
+  const were = yamlOf(before);
+  const offset = place % (text.length + 1);
+  const all = completionsAt(text, offset, writing);
+  for (const { start, end, insert, label } of [...all.slice(0, 6), ...all.slice(-2)]) {
+    const after = analysed(applyEdits(text, [{ start, end, text: insert }]));
+    const what = `${label} at ${offset}\n${after.text}`;
+    assert.ok(before.root === null || after.root !== null, `can't be read: ${what}`);
+    for (const [code, count] of yamlOf(after))
+      if (!besides.test(code)) assert.ok(count <= (were.get(code) ?? 0), `${code} is new: ${what}`);
+  }
+}
+
 describe('on a text with one slip', function () {
   this.timeout(120_000);
 
@@ -106,10 +127,32 @@ describe('on a text with one slip', function () {
         assert.deepEqual(gone, [], after.text);
         const dose = doseOf(before);
         if (dose !== undefined) assert.equal(doseOf(after), dose, after.text);
-        // What a fault of YAML hid can be put right only when it is seen.
-        if (yamlOf(before).size === 0) assert.deepEqual(fixAll(after), [], after.text);
+        assert.deepEqual(fixAll(after), [], after.text);
       }),
       { numRuns: times(500) },
+    );
+  });
+
+  it('each completion leaves a note that can be read, and damages nothing', () => {
+    // Beside damage a key may be written that is there already, further on.
+    fc.assert(
+      fc.property(damages, fc.nat(), (damage, place) => {
+        assertHarmless(damaged(damage), place, /^yaml\/(?:duplicate-key|needs-quotes)$/);
+      }),
+      { numRuns: times(400), seed: 20260302 },
+    );
+  });
+});
+
+describe('on a whole text', function () {
+  this.timeout(120_000);
+  it('each completion leaves a note that can be read, and damages nothing', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...right), fc.nat(), ({ text }, place) => {
+        // A note that is one map between brackets may have the key many lines further on.
+        assertHarmless(text, place, text.includes('\n{') ? /^yaml\/duplicate-key$/ : /^$/);
+      }),
+      { numRuns: times(400), seed: 20260302 },
     );
   });
 });
