@@ -114,6 +114,7 @@ function placeInProcedure(
     return;
   }
   const target = wholes.has(wholeOf(one)) ? 'all' : procedures.targetOf(one);
+  if (target === undefined && one.ofAll === true) placed.addFound([], one);
   if (target === 'all' && count > 1 && placeForAll(placed, one)) return;
   for (const number of numbersOf(target, count))
     placed.addFound(['procedures', number], count > 1 ? inOne(one) : one);

@@ -157,15 +157,19 @@ function made(
   methods: readonly MethodNamed[],
   pointers: readonly Pointer[],
 ): Procedures {
+  const placed = sites.flatMap((site) => {
+    const target = targetOf(site);
+    return typeof target === 'number' && gather.clauseAt(site.at).from <= site.at
+      ? [[target, site] as const]
+      : [];
+  });
+  // "L thigh: (1) … (2) …": one site of them all.
+  const all = Array.from({ length: count }, (_, number) => number);
+  const isOne = placed.length === 0 && kindsOf(sites).length === 1;
   return {
     count,
     targetOf,
-    sites: sites.flatMap((site) => {
-      const target = targetOf(site);
-      return typeof target === 'number' && gather.clauseAt(site.at).from <= site.at
-        ? [[target, site] as const]
-        : [];
-    }),
+    sites: isOne ? all.flatMap((number) => sites.map((site) => [number, site] as const)) : placed,
     methods: methods.map((method) => [targetOf(method), method] as const),
     marks: pointers.map(({ at, end }) => [at, end] as const),
   };
@@ -322,7 +326,7 @@ function targets(gather: Gather, pointers: readonly Pointer[], goesOn: boolean):
     carried.push(last);
     const own = bySentence.get(sentence);
     if (own !== undefined)
-      last = goesOn || new Set(own.map(({ number }) => number)).size === 1 ? own.at(-1)!.number : undefined;
+      last = new Set(own.map(({ number }) => number)).size === 1 ? own.at(-1)!.number : undefined;
   }
   return ({ at }) => {
     if (isOfAll(gather, at)) return 'all';

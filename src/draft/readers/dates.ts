@@ -7,6 +7,8 @@ export interface DateNamed {
   readonly end: number;
   /** YYYY-MM-DD. */
   readonly date: string;
+  /** Whether the century was not typed, and is taken for this one. */
+  readonly isShort?: true;
 }
 
 const months: readonly string[] =
@@ -39,7 +41,10 @@ function dateAt(gather: Gather, at: number): DateNamed | undefined {
 function ofFigures(text: string, at: number): DateNamed | undefined {
   const parts = text.split(/[-/]/);
   const [year, month, day] = parts[0]!.length === 4 ? parts : [fullYear(parts[2]!), parts[0], parts[1]];
-  return madeOf(Number(year), Number(month), Number(day), at, at + 1);
+  const one = madeOf(Number(year), Number(month), Number(day), at, at + 1);
+  return one !== undefined && parts[2]!.length === 2 && parts[0]!.length < 4
+    ? { ...one, isShort: true }
+    : one;
 }
 
 const fullYear = (typed: string): string => (typed.length === 2 ? `20${typed}` : typed);

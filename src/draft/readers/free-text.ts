@@ -31,7 +31,8 @@ export function readLesions(gather: Gather, sites: readonly SiteNamed[]): void {
     if (!nouns.has(low) || !isOpenAt(gather, at)) continue;
     if (/^tags?$/.test(low) && gather.low(at - 1) !== 'skin') continue;
     const from = describedFrom(gather, /^tags?$/.test(low) ? at - 1 : at, isOther);
-    if (gather.has(notSkin, from, at)) continue;
+    // "1 cm from the blister" and "edge of the blister" say where, and not what.
+    if (gather.has(notSkin, from, at) || gather.has(placing, from - 3, from)) continue;
     const end = describedTo(gather, at + 1);
     if (bare.has(low) && !gather.has(adjectives, from, at) && !hasSize(gather, from, end)) continue;
     gather.put({ level: 'procedure', key: ['lesion'], value: plainOf(scan, from, end), at: from, end });
@@ -41,6 +42,7 @@ export function readLesions(gather: Gather, sites: readonly SiteNamed[]): void {
 const isOpenAt = (gather: Gather, at: number): boolean =>
   !gather.isTaken(at) && gather.held(at) === undefined && !gather.isUnderAllergies(at);
 
+const placing = wordSet('from edge beside adjacent');
 const adjectives = wordSet(
   'pearly pink red brown black tan blue white scaly crusted crusty irregular pigmented ulcerated bleeding hyperkeratotic erythematous violaceous flesh-colored skin-colored ' +
     'translucent shiny smooth rough waxy dome-shaped raised flat pedunculated verrucous keratotic tender friable indurated asymmetric asymmetrical dark changing variegated nodular atrophic annular umbilicated tense grouped purple purpuric yellow stuck-on stuck warty',
@@ -282,7 +284,11 @@ function questionEnd(gather: Gather, from: number): number {
 function endsQuestion(gather: Gather, at: number, from: number): boolean {
   const word = gather.word(at);
   if (word === undefined || word.kind === 'line' || (at > from && endsAsked(gather, at))) return true;
-  if (word.kind === 'mark') return word.text !== '/' && !(word.text === ',' && isListed(gather, at + 1));
+  if (word.kind === 'mark')
+    return (
+      word.text !== '/' &&
+      !(word.text === ',' && isListed(gather, at + 1) && !persons.has(gather.low(at + 1)))
+    );
   const { clauseOf } = gather.scan;
   return clauseOf[at] !== clauseOf[from] && gather.word(at - 1)?.kind !== 'mark';
 }
@@ -301,6 +307,7 @@ function endsAsked(gather: Gather, at: number): boolean {
   );
 }
 
+const persons = wordSet('he she they we i patient pt the it');
 const longClause = 25;
 const notAskedOf: ReadonlySet<Frame> = new Set<Frame>([
   'preparation',

@@ -193,7 +193,7 @@ export function readMedicines(gather: Gather): void {
     if (
       !gather.has(onMedicine, from, at) ||
       gather.has(ended, clause.from, clause.to) ||
-      gather.has(ofAllergy, from, at)
+      isInAllergies(gather, from, at)
     )
       continue;
     const answers = [
@@ -206,6 +206,18 @@ export function readMedicines(gather: Gather): void {
   readDeniedAll(gather, 'medications', ofMedicines);
   readHeadedNone(gather, 'medications', wordSet('medications meds medication'));
 }
+
+/** Whether a name is in a list of allergies: nothing after the last word of them says that it is taken. */
+function isInAllergies(gather: Gather, from: number, at: number): boolean {
+  for (let place = at - 1; place >= from; place -= 1) {
+    if (ofAllergy.has(gather.low(place))) return true;
+    if (isTaking.has(gather.low(place))) return false;
+  }
+  return false;
+}
+const isTaking = wordSet(
+  'takes taking on meds medications medication medicines uses anticoagulated continues',
+);
 
 const ofMedicines = wordSet('medications medicines meds medication drugs');
 const ofProblems = wordSet('problems conditions illnesses history');
@@ -244,8 +256,18 @@ export function readConditions(gather: Gather): void {
     if (isCondition(gather, term) && isOfPatient(gather, term))
       put(gather, ['conditions'], plainOf(gather.scan, at, end), at, end, { several: true });
   }
+  readPregnancy(gather);
   readDeniedAll(gather, 'conditions', ofProblems);
   readHeadedNone(gather, 'conditions', wordSet('conditions pmh'));
+}
+
+/** "Currently 22 weeks pregnant". */
+function readPregnancy(gather: Gather): void {
+  for (const [at, { low }] of gather.scan.words.entries()) {
+    if (low !== 'pregnant' || gather.held(at) !== undefined || gather.isTaken(at)) continue;
+    const from = gather.word(at - 1)?.unit === 'weeks' && !gather.isTaken(at - 1) ? at - 1 : at;
+    put(gather, ['conditions'], plainOf(gather.scan, from, at + 1), from, at + 1, { several: true });
+  }
 }
 
 /** Whether a term is a condition, and not what a sample is taken for. */

@@ -72,16 +72,19 @@ function readBareAge(gather: Gather, at: number): void {
   if (hasSex) putSex(gather, at + 1);
 }
 
-/** Whether a letter or a word behind an age is the sex. */
+/** Whether a letter or a word after an age is the sex; "66M" is nothing else. */
 const isSex = (gather: Gather, at: number): boolean =>
-  gather.low(at).length > 1 || isEnd(gather, at + 1) || gather.word(at + 1)?.kind !== 'word';
+  gather.low(at).length > 1 ||
+  (/^[FM]$/.test(gather.word(at)!.text) && gather.word(at)!.from === gather.word(at - 1)!.to) ||
+  isEnd(gather, at + 1) ||
+  gather.word(at + 1)?.kind !== 'word';
 
 function readOld(gather: Gather, at: number): void {
   const word = gather.word(at)!;
   if (!ageUnits.has(word.unit!)) return;
   const typed = gather.scan.text.slice(word.from, word.to);
   const old = gather.low(at + 1) === 'old' ? at + 2 : at + 1;
-  if (old === at + 1 && !/(?:y\/?o|y)$/i.test(typed)) return;
+  if (old === at + 1 && !/(?:y[/.]?o\.?|y)$/i.test(typed)) return;
   const place = sexAt(gather, old);
   const isPerson = place !== undefined || persons.has(gather.low(old)) || isEnd(gather, old);
   if (!isPerson) return;

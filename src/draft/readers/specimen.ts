@@ -92,7 +92,7 @@ function labelAt(gather: Gather, at: number): string | undefined {
 }
 
 const marking = wordSet(
-  'mark marks marked marking tag tags tagged tagging orient oriented orienting orientation',
+  'mark marks marked marking tag tags tagged tagging orient oriented orienting orientation short long',
 );
 const marks = wordSet('suture stitch silk ink inked notch nick suture:');
 const margins = wordSet(
@@ -106,7 +106,7 @@ export function readOrientation(gather: Gather): void {
     const isSaid =
       gather.has(marking, from, to) && gather.has(marks, from, to) && gather.has(margins, from, to);
     if (!isSaid || gather.held(from) !== undefined || gather.isTaken(from, to)) continue;
-    const [first, last] = trimmed(gather, from, clauses[number]!.to);
+    const [first, last] = trimmed(gather, from, lastMark(gather, number));
     if (last - first > longestMark) continue;
     const value = plainOf(gather.scan, first, last);
     gather.put({
@@ -118,6 +118,18 @@ export function readOrientation(gather: Gather): void {
       entry: 0,
     });
   }
+}
+
+/** "Short stitch superior, long stitch lateral": the end of the marks that follow each other. */
+function lastMark(gather: Gather, number: number): number {
+  const { clauses } = gather.scan;
+  let last = number;
+  while (clauses[last + 1]?.sentence === clauses[number]!.sentence) {
+    const { from, to } = clauses[last + 1]!;
+    if (!gather.has(marks, from, to) || !gather.has(margins, from, to)) break;
+    last += 1;
+  }
+  return clauses[last]!.to;
 }
 
 const longestMark = 16;

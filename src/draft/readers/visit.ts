@@ -25,20 +25,42 @@ const put = (
 /** Reads the day of the visit and the day of birth, and from them when sutures are due. */
 export function readDates(gather: Gather): void {
   const dates = datesIn(gather);
+  const births: DateNamed[] = [];
   for (const one of dates) {
     if (gather.held(one.at) !== undefined) continue;
     const { from } = gather.sentenceAt(one.at);
     const first = Math.max(from, one.at - near);
     if (gather.has(ofVisit, one.at - 1, one.at)) putVisit(gather, one);
-    else if (gather.has(ofBirth, first, one.at)) put(gather, ['patient', 'born'], one.date, one.at, one.end);
+    else if (gather.has(ofBirth, first, one.at)) births.push(one);
     else if (gather.has(otherwise, first, one.at)) continue;
     else if (gather.has(ofVisit, first, one.at) || (one.at <= first + 1 && from === 0)) putVisit(gather, one);
   }
-  const rest = dates.filter((one) => isOpen(gather, one));
+  const rest = dates.filter((one) => isOpen(gather, one) && !births.includes(one));
   const isSaid = gather.found.some(({ key }) => key[0] === 'visit');
   if (!isSaid && rest.length === 1) putVisit(gather, rest[0]!);
+  for (const one of births) putBirth(gather, one);
   readDue(gather, dates);
 }
+
+/**
+ * A birth of which the century was not typed: the one that leaves the patient between birth and the oldest age. Without
+ * the day of the visit, or where both do, nobody can tell.
+ */
+function putBirth(gather: Gather, { at, end, date, isShort }: DateNamed): void {
+  const visit = gather.found.find(({ key }) => key[0] === 'visit')?.value.slice(0, 10);
+  const centuries = isShort === true ? [date, date.replace(/^20/, '19')] : [date];
+  const possible =
+    isShort === true
+      ? centuries.filter(
+          (one) =>
+            visit !== undefined &&
+            one <= visit &&
+            Number(visit.slice(0, 4)) - Number(one.slice(0, 4)) < oldest,
+        )
+      : centuries;
+  if (possible.length === 1) put(gather, ['patient', 'born'], possible[0]!, at, end);
+}
+const oldest = 105;
 
 /** Whether a date is nothing else than that of the visit. */
 function isOpen(gather: Gather, { at, end }: DateNamed): boolean {

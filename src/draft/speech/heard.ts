@@ -40,7 +40,7 @@ const unitNames: Readonly<Record<string, string>> = {
   mcg: 'mcg microgram micrograms',
   kg: 'kg kgs kilo kilos kilogram kilograms',
   lb: 'lb lbs pound pounds',
-  years: 'year years yr yrs yo y/o y',
+  years: 'year years yr yrs yo y/o y.o. y',
   months: 'month months mo mos',
   weeks: 'week weeks wk wks w',
   days: 'day days d',
