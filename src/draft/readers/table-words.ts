@@ -104,7 +104,7 @@ const isAlone = (gather: Gather, at: number, end: number, from: number, to: numb
 
 const isRelated = (gather: Gather, { at, end }: Term): boolean =>
   /^(?:peri|adjacent|uninvolved)/.test(gather.low(at)) ||
-  (gather.low(at) === 'edge' && gather.low(end) === 'of') ||
+  (gather.low(at) === 'edge' && (end - at > 1 || gather.low(end) === 'of')) ||
   ((end - at > 1 || gather.low(at) === 'edge') &&
     ofPlace.has(gather.low(at - 1)) &&
     gather.low(at) !== 'lesion') ||
