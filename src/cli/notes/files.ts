@@ -1,6 +1,6 @@
 import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
-import { isSkipped, largest, noteEnding, practiceName } from '../../note/text/files.ts';
+import { isNoteName, isSkipped, largest, noteEnding, practiceName } from '../../note/text/files.ts';
 import { UsageError } from '../options/arguments.ts';
 import type { Console } from '../terminal/console.ts';
 
@@ -43,7 +43,7 @@ export function filesOf(
   for (const path of paths) {
     const full = resolve(cwd, path);
     if (isInput(path, console)) found.set(path === standardInput ? path : full, path);
-    else if (kindOf(full, path) === 'file' || path.endsWith(noteEnding)) {
+    else if (kindOf(full, path) === 'file' || isNoteName(path)) {
       found.set(full, path);
       named.add(path);
     } else
@@ -63,7 +63,7 @@ export function filesOf(
 export function needNote(path: string, console: Pick<Console, 'cwd' | 'inputName'>): void {
   const { cwd } = console;
   if (isInput(path, console)) return;
-  if (kindOf(resolve(cwd, path), path) === 'folder' && !path.endsWith(noteEnding))
+  if (kindOf(resolve(cwd, path), path) === 'folder' && !isNoteName(path))
     throw new UsageError(`${path} is a folder; name one note`);
   if (isPractice(path)) throw new UsageError(`${path} is a practice file, not a note`);
 }
@@ -88,13 +88,24 @@ function below(folder: string, cwd: string, entered: Set<string>): readonly stri
   for (const name of names.sort()) {
     const path = `${prefix}${name}`;
     if (isSkipped(name)) continue;
-    if (name.endsWith(noteEnding)) found.push(path);
-    else if (isFolder(resolve(cwd, path))) found.push(...below(path, cwd, entered));
+    if (isNoteName(name)) found.push(path);
+    else if (mayBeFolder(resolve(cwd, path), name)) found.push(...below(path, cwd, entered));
   }
   return found;
 }
 
-const isFolder = (full: string): boolean => attempt(() => statSync(full).isDirectory()) === true;
+/**
+ * Whether a name is a folder, or may be one that can't be reached: a link that leads nowhere, a path that is too long. That
+ * is said, and not passed over.
+ */
+function mayBeFolder(full: string, name: string): boolean {
+  try {
+    return statSync(full).isDirectory();
+  } catch (error) {
+    const isLong = error instanceof Error && 'code' in error && error.code === 'ENAMETOOLONG';
+    return isLong || !/\.\w{1,5}$/.test(name);
+  }
+}
 
 /** Whether a name is taken, be it by what can't be read, or by a link that leads nowhere. */
 export function isThere(full: string): boolean {
@@ -161,6 +172,7 @@ const reasons: ReadonlyMap<string | undefined, string> = new Map([
   ['EPERM', 'you are not permitted to read it'],
   ['ENOENT', 'it is not there; a link may lead nowhere'],
   ['ELOOP', 'its links lead in a circle'],
+  ['ENAMETOOLONG', 'its path is too long for this system'],
   ['EISDIR', 'this is a folder, not a file'],
 ]);
 

@@ -10,7 +10,7 @@ import {
 } from 'node:fs';
 import { lstat, realpath, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { noteEnding } from '../../note/text/files.ts';
+import { isNoteName } from '../../note/text/files.ts';
 import { UsageError, type Arguments } from '../options/arguments.ts';
 import type { Console } from '../terminal/console.ts';
 import { load } from './files.ts';
@@ -162,7 +162,7 @@ function isRunning(pid: number): boolean {
 async function placeFor(full: string, out: string, console: Console): Promise<Place> {
   const there = await lstat(full).catch(() => undefined);
   if (there === undefined) return 'new';
-  if (full.endsWith(noteEnding)) throw new UsageError(`${out} is a note, and a note is never replaced`);
+  if (isNoteName(full)) throw new UsageError(`${out} is a note, and a note is never replaced`);
   if (there.isDirectory()) throw new UsageError(`${out} is a folder; --out names a file`);
   if ((await console.ask?.(`${out} exists. Replace it?`)) === true) return 'replaced';
   throw new UsageError(`${out} exists and was left as it is; choose another name, or say --force`);

@@ -1,9 +1,10 @@
 import * as vscode from 'vscode';
-import { isSkipped, largest, noteEnding, practiceName } from '../../note/text/files.ts';
+import { isNoteName, isSkipped, largest, practiceName } from '../../note/text/files.ts';
+import { Entered } from './entered.ts';
 
 export const isPractice = ({ path }: vscode.Uri): boolean => path.endsWith(`/${practiceName}`);
 
-export const isNoteFile = (uri: vscode.Uri): boolean => uri.path.endsWith(noteEnding) && !isPractice(uri);
+export const isNoteFile = (uri: vscode.Uri): boolean => isNoteName(uri.path) && !isPractice(uri);
 
 export type Loaded = { readonly text: string } | { readonly code: string; readonly isThere: boolean };
 
@@ -21,19 +22,26 @@ export async function load(uri: vscode.Uri): Promise<Loaded> {
 const isMissing = (error: unknown): boolean =>
   error instanceof vscode.FileSystemError && /^(?:FileNotFound|FileNotADirectory)$/.test(error.code);
 
-/** Every note and practice file below a folder, in the order of names. A folder that can't be read is among them itself. */
-export async function* filesBelow(folder: vscode.Uri): AsyncGenerator<vscode.Uri> {
+/**
+ * Every note and practice file below a folder, in the order of names. A folder that can't be read is among them itself. Links
+ * to folders are followed, as the command line does, and each folder is entered once.
+ */
+export async function* filesBelow(folder: vscode.Uri, entered = new Entered()): AsyncGenerator<vscode.Uri> {
   const entries = await vscode.workspace.fs.readDirectory(folder).then(undefined, () => undefined);
   if (entries === undefined) {
     yield folder;
     return;
   }
+  const stat = await vscode.workspace.fs.stat(folder).then(undefined, () => undefined);
+  if (stat !== undefined && !entered.isNew({ ...stat, names: entries.map(([name]) => name) })) return;
   for (const [name, type] of entries.sort(([a], [b]) => (a < b ? -1 : 1))) {
     if (isSkipped(name)) continue;
     const uri = vscode.Uri.joinPath(folder, name);
-    // A link to a folder may lead back here.
-    if (type === vscode.FileType.Directory) yield* filesBelow(uri);
-    else if (name.endsWith(noteEnding)) yield uri;
+    const isLink = (type & vscode.FileType.SymbolicLink) !== 0;
+    if ((type & vscode.FileType.Directory) !== 0) yield* filesBelow(uri, isLink ? entered.linked() : entered);
+    else if (isNoteName(name)) yield uri;
+    // A link that leads nowhere may be one to a folder.
+    else if (isLink && (type & vscode.FileType.File) === 0 && !/\.\w{1,5}$/.test(name)) yield uri;
   }
 }
 

@@ -1,5 +1,7 @@
 /** How the name of every note ends. */
 export const noteEnding = '.wheal.yaml';
+/** Whether a file of that name is a note; some systems write names in capitals. */
+export const isNoteName = (name: string): boolean => /\.wheal\.yaml$/i.test(name);
 /** The name of the file in which a practice says what it has and how it works. */
 export const practiceName = `practice${noteEnding}`;
 /** Most characters of a note, and bytes of its file. 512 KiB: far above any note, far below what makes an editor stutter. */
