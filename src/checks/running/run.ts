@@ -13,7 +13,7 @@ import { bounded } from '../bounded.ts';
 import { acceptancesOf, withAcceptance } from '../acceptance.ts';
 import type { Check, Subject } from '../check.ts';
 import { oncePerValue } from '../for-all.ts';
-import { familyOf, isFixed, refusals } from '../danger.ts';
+import { familyOf, isDanger, isFixed, refusals } from '../danger.ts';
 import { withMissingParts } from './missing-part.ts';
 import { checkFailed, moreFindings } from '../record/judging.ts';
 
@@ -243,10 +243,12 @@ export function findingOf(check: Check, report: Report): Finding {
   };
 }
 
-/** The gravest findings where there are too many, and one that says how many more; as grave as the gravest left out. */
+/** Dangers and the gravest findings where there are too many, and one that says how many more; as grave as the gravest left out. */
 function capped(findings: readonly Finding[]): readonly Finding[] {
   if (findings.length <= maxFindings) return findings;
-  const gravest = [...findings].sort((a, b) => byGravity(a.severity, b.severity));
+  const gravest = [...findings].sort(
+    (a, b) => Number(isDanger(b)) - Number(isDanger(a)) || byGravity(a.severity, b.severity),
+  );
   const shown = gravest.slice(0, maxFindings).sort(inOrder);
   const more = findings.length - maxFindings;
   const severity = gravest[maxFindings]!.severity;
