@@ -112,6 +112,7 @@ function kindAt(words: readonly Word[], at: number, termAt: ReadonlyMap<number, 
   if (kind === 'sides' || kind === 'ratio' || kind === 'suture' || kind === 'date' || kind === 'time')
     return { name: kind, tables: [], value: low };
   if (sides.has(low)) return { name: 'side', tables: [], value: low };
+  if (/^[A-H]$/.test(words[at]!.text)) return { name: 'label', tables: [], value: low };
   const term = termAt.get(at);
   if (term !== undefined) {
     const rows = term.claims.map(({ row }) => row.name).join('|');
@@ -123,5 +124,5 @@ function kindAt(words: readonly Word[], at: number, termAt: ReadonlyMap<number, 
 const isSameKind = (one: KindOf, other: KindOf | undefined): boolean =>
   other !== undefined &&
   one.value !== other.value &&
-  one.name === other.name &&
+  (one.name === other.name || (one.name.startsWith('of ') && other.name === 'number')) &&
   (one.name !== 'term' || one.tables.some((table) => other.tables.includes(table)));

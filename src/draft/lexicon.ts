@@ -89,6 +89,7 @@ const skipped: Readonly<Partial<Record<Table, ReadonlySet<string>>>> = {
   ]),
   hemostasis: new Set(['closure', 'primary closure', 'closed', 'tie', 'ties', 'suture closure', 'sutured']),
   consent: new Set(['consent']),
+  medium: new Set(['freeze', 'freezing', 'frozen']),
   medicine: new Set(['prep']),
   allergen: new Set(['prep']),
   technique: new Set(['one layer', 'single layer', 'layered', 'two layer', 'single layer closure']),

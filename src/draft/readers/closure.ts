@@ -1,6 +1,7 @@
 import type { Gather } from '../gather.ts';
 import { wordSet } from '../word-set.ts';
 import { claimOf, type Term } from '../scan.ts';
+import type { Word } from '../speech/word.ts';
 
 const joints = wordSet('and then , ; plus followed by');
 const stitches = wordSet('suture sutures stitch stitches interrupted simple');
@@ -30,6 +31,7 @@ function isOfStitches(gather: Gather, from: number, to: number, terms: ReadonlyM
   for (let at = from; at < to; at += 1) {
     if (gather.held(at) !== undefined || gather.isTaken(at)) continue;
     if (gather.word(at)!.kind === 'suture') return true;
+    if (dottedSize(gather.word(at)!, terms.get(at + 1)) !== undefined) return true;
     const term = terms.get(at);
     if (term !== undefined && claimOf(term, 'material') !== undefined && gather.has(stitches, from, to))
       return true;
@@ -119,9 +121,20 @@ function pieceAt(
 ): Piece | undefined {
   const word = gather.word(at)!;
   if (word.kind === 'suture') return { key: 'size', value: word.text, at, end: at + 1 };
+  const dotted = dottedSize(word, terms.get(at + 1));
+  if (dotted !== undefined) return { key: 'size', value: dotted, at, end: at + 1 };
   const term = terms.get(at);
   return countAt(gather, at, from) ?? (term === undefined ? undefined : ofTerm(term));
 }
+
+/** "4.0 nylon" is 4-0. */
+const dottedSize = ({ kind, text }: Word, next: Term | undefined): string | undefined =>
+  kind === 'number' &&
+  /^[2-7]\.0$/.test(text) &&
+  next !== undefined &&
+  claimOf(next, 'material') !== undefined
+    ? text.replace('.', '-')
+    : undefined;
 
 const longestCount = 6;
 

@@ -191,7 +191,7 @@ export function readMedicines(gather: Gather): void {
     const { from } = gather.sentenceAt(at);
     const clause = gather.clauseAt(at);
     if (
-      !gather.has(onMedicine, from, at) ||
+      (!gather.has(onMedicine, from, at) && !isDosed(gather, term)) ||
       gather.has(ended, clause.from, clause.to) ||
       isInAllergies(gather, from, at)
     )
@@ -206,6 +206,19 @@ export function readMedicines(gather: Gather): void {
   readDeniedAll(gather, 'medications', ofMedicines);
   readHeadedNone(gather, 'medications', wordSet('medications meds medication'));
 }
+
+/** "Sertraline 100 mg daily": a medicine that opens a clause, with how often; not what is prescribed today. */
+function isDosed(gather: Gather, { at, end }: Term): boolean {
+  const clause = gather.clauseAt(at);
+  const sentence = gather.sentenceAt(at);
+  return (
+    clause.from === at &&
+    gather.has(often, end, Math.min(clause.to, end + 4)) &&
+    !gather.has(prescribed, sentence.from, sentence.to)
+  );
+}
+const often = wordSet('daily nightly bid tid qd qhs qam prn weekly');
+const prescribed = wordSet('prescribed rx start started given sent begin begun x7');
 
 /** Whether a name is in a list of allergies: nothing after the last word of them says that it is taken. */
 function isInAllergies(gather: Gather, from: number, at: number): boolean {

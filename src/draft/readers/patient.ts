@@ -86,7 +86,11 @@ function readOld(gather: Gather, at: number): void {
   const old = gather.low(at + 1) === 'old' ? at + 2 : at + 1;
   if (old === at + 1 && !/(?:y[/.]?o\.?|y)$/i.test(typed)) return;
   const place = sexAt(gather, old);
-  const isPerson = place !== undefined || persons.has(gather.low(old)) || isEnd(gather, old);
+  const isPerson =
+    place !== undefined ||
+    persons.has(gather.low(old)) ||
+    persons.has(gather.low(old + 1)) ||
+    isEnd(gather, old);
   if (!isPerson) return;
   put(gather, 'age', word.text, at, old);
   if (place !== undefined) putSex(gather, place);

@@ -7,7 +7,7 @@ import { timeAt } from './visit.ts';
 const heads = wordSet(
   'specimen specimens jar bottle container vial label labels labeled labelled cup part is',
 );
-const between = wordSet('as label letter number # : was is were and it with');
+const between = wordSet('as label letter number # : was is were and it with , ¬');
 const after = wordSet('was is in were to for sent and : , . ) ; formalin placed submitted from at of');
 
 /** Reads labels of specimens: "specimen A", "labeled as B", "jar 1", and lists of them. */
@@ -46,7 +46,7 @@ function labelPlace(gather: Gather, at: number): number | undefined {
   const low = gather.low(at);
   if (!heads.has(low) || (low === 'is' && !isLetter(gather, at + 1))) return undefined;
   let place = at + 1;
-  while (between.has(gather.low(place)) && place < at + 4) place += 1;
+  while (between.has(gather.low(place)) && place < at + 7) place += 1;
   return labelAt(gather, place) === undefined ? undefined : place;
 }
 
