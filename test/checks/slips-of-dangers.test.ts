@@ -3,7 +3,7 @@ import { wordsRead } from '../../src/note/words/word-table.ts';
 import { referenceTables as tables } from '../../src/practice/tables.ts';
 import type { WordRow } from '../../src/reference/types.ts';
 import { step } from '../share.ts';
-import { judge } from './tester.ts';
+import { judge, judgeBy } from './tester.ts';
 
 const letters = 'abcdefghijklmnopqrstuvwxyz';
 const isLetter = (one: string | undefined): boolean => one !== undefined && /[a-z]/i.test(one);
@@ -104,7 +104,7 @@ describe('one slip in any word that makes a danger', function () {
       const silent: string[] = [];
       for (const word of rows.flatMap(wordsRead)) {
         if (word.replace(/[^a-z]/gi, '').length < shortest) continue;
-        if (!judge(note(JSON.stringify(word))).findings.some((one) => isError(one, code))) continue;
+        if (!judgeBy(code, note(JSON.stringify(word))).some((one) => isError(one, code))) continue;
         for (const typed of slipsOf(word)) {
           if (at++ % every !== 0) continue;
           const text = note(JSON.stringify(typed));
