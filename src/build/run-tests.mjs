@@ -60,6 +60,8 @@ const bundle = (entryPoints) =>
     target: 'node20',
     packages: 'external',
     sourcemap: 'linked',
+    // Places are all that is asked of a map, and the texts are most of it.
+    sourcesContent: false,
     logLevel: 'warning',
     plugins: [places],
   });
