@@ -276,5 +276,13 @@ export const consents: readonly WordRow[] = [
     'revoked',
     'consent withdrawn',
     'no consent',
+    'declines',
+    'refuses',
+    'patient declines',
+    'patient refuses',
+    'did not consent',
+    'does not consent',
+    'did not give consent',
+    'would not consent',
   ),
 ];

@@ -60,7 +60,7 @@ export const mishaps: readonly MishapRow[] = [
   row(
     'lost',
     emptied,
-    'lost|misplaced|missing|went missing|gone missing|not found|never found|cannot be found|could not be found|cannot find|vanished|disappeared|' +
+    "lost|misplaced|missing|went missing|gone missing|not found|never found|cannot be found|could not be found|cannot find|can't find|couldn't find|cannot locate|can't locate|could not locate|unable to locate|vanished|disappeared|" +
       'lost in transit|down the sink|down the drain|never arrived|did not arrive|never received|fell out of the jar|never made it|could not find|unable to find',
     { beside: 'specimen' },
   ),
@@ -148,7 +148,11 @@ export const mishaps: readonly MishapRow[] = [
   row('burn', fire, 'fire on|flames|flame|flash|flashed|scorched|fire|burn|burned|burnt', {
     beside: 'burning',
   }),
-  row('burn', fire, 'caught fire|caught on fire|on fire|set fire to|ignited|singed'),
+  row(
+    'burn',
+    fire,
+    'caught fire|caught on fire|on fire|set fire to|ignited|singed|caught a spark|drape melted|gown melted',
+  ),
   row(
     'burn',
     { source: 'return-electrode-burns', mark: 'Q' },

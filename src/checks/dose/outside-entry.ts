@@ -53,18 +53,26 @@ const amount =
 const slippedAmount = /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2})[ -]{0,2}([a-z]{1,3}|ml[a-z]{2,12})\b/gi;
 /** What only a volume can come before: "2 m more of 1% lidocaine". */
 const moreOf = /^,? ?(?:more|extra|additional) (?:of\b|\d|[a-z]*caine)/i;
+/** "30 of the 1% later": a number before a strength in which local anesthetics are made, and nothing else is. */
+const strength = String.raw`of (?:the )?(?:0?\.(?:25|5|75)|[1-4](?:\.\d)?) ?%(?! ?(?:hydrogen|peroxide|acetic|acid|alum|tca|salicyl|iod|dextrose|saline|sodium|nacl|formalin|chlorhex|benzoyl|cream|gel))`;
+const bareAmount = new RegExp(
+  String.raw`(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?)(?: more| total)?( )(?=${strength})`,
+  'gi',
+);
 /** Units of other things, and words, that are one slip from mL or cc. */
 const otherUnits = /^(?:m[aegimoxy]|cm|al|ac|[du]l)$/i;
 const isMilliliters = (unit: string): boolean =>
   unit.length > 3 ||
   ['ml', 'cc'].some((one) => one === unit.toLowerCase() || isOneSlip(unit.toLowerCase(), one));
 /** Most texts measure nothing so. */
-const worthALook = /(?:ml|cc|g|gram)s?\b|\d[ -]{0,2}(?:[a-z]{1,3}|ml[a-z]+)\b/i;
+const worthALook = /(?:ml|cc|g|gram)s?\b|\d[ -]{0,2}(?:[a-z]{1,3}|ml[a-z]+)\b|\d (?:more |total )?of\b/i;
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** Words that mean a local anesthetic without naming one. */
-const unnamed =
-  /\b(?:local|numb\w*|an(?:a)?esthe(?:tic|tics|tized|tised|sia)|re-?inject\w*|(?:nerve|field|ring) block|topped up)\b/i;
+const unnamed = new RegExp(
+  String.raw`\b(?:${strength}|local|numb\w*|an(?:a)?esthe(?:tic|tics|tized|tised|sia)|re-?inject\w*|(?:nerve|field|ring) block|topped up)(?:\b|(?<=%))`,
+  'i',
+);
 /** What else is measured so, straight after the amount. */
 const other =
   /^(?: of)?(?: [a-z]+){0,2} (?:saline|water|oxygen|o2|blood|fluid|pus|bicarb\w*|triamcinolone|steroid)\b/i;
@@ -115,7 +123,9 @@ const isStop = (text: string, at: number): boolean =>
 
 /** The first amount of a local anesthetic that a free text tells of, and the words about it. */
 const anestheticIn = (text: string, known: Amounts, tables: Tables): readonly [number, number] | undefined =>
-  amountIn(text, amount, known, tables) ?? amountIn(text, slippedAmount, known, tables);
+  amountIn(text, amount, known, tables) ??
+  amountIn(text, slippedAmount, known, tables) ??
+  amountIn(text, bareAmount, known, tables);
 
 /** The same, of amounts that are written in one way. */
 function amountIn(

@@ -3,6 +3,9 @@ import { isDone } from '../../note/for-all.ts';
 import { rowsIn } from '../words.ts';
 import { format } from '../sources.ts';
 
+/** Words that say who was asked, and not what was answered: "declined by the patient". */
+const who: ReadonlySet<string> = new Set(['obtained', 'guardian', 'assent']);
+
 export const check: Check = {
   code: 'record/consent-declined',
   severity: 'error',
@@ -17,7 +20,8 @@ export const check: Check = {
     const { consent, procedures = [] } = note;
     const rows = rowsIn(tables.consents, consent);
     if (consent === undefined || rows.length === 0) return [];
-    if (!rows.every(({ name }) => name === 'declined')) return [];
+    const isDeclined = rows.some(({ name }) => name === 'declined');
+    if (!isDeclined || !rows.every(({ name }) => name === 'declined' || who.has(name))) return [];
     const related = procedures
       .filter(isDone)
       .map(({ head }) => ({ start: head.start, end: head.end, form: 'procedure', args: {} }));

@@ -20,6 +20,8 @@ describe(code, () => {
     '⟦numbing cream (lidocaine 4%, 5 g) put on by patient⟧',
     '⟦another 1.5 mL of lidocaine⟧',
     '⟦gave 2 ml more lidocane⟧',
+    '⟦patient got 45 ml total of the 1%⟧',
+    '⟦30 of the 1% later⟧',
   ])
     it(`finds ${text}`, () => {
       flags(code, note(`"${text}"`), { severity: 'error' });
@@ -32,6 +34,9 @@ describe(code, () => {
     'no additional local needed',
     '2 mL lidocaine wasted',
     'wound 3 mm',
+    '5 mL of 3% hydrogen peroxide to clean',
+    '2 of 3 lesions are smaller',
+    '10 of the 20 sites, 30% healed',
     'EBL < 2 cc, local worked well',
   ])
     it(`is silent on ${text}`, () => {

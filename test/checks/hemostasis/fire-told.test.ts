@@ -14,6 +14,7 @@ describe('hemostasis/fire-told', () => {
 
   it('flags a fire and a burn in any case', () => {
     flags(code, note('pressure', 'the drape ⟦caught fire⟧'), { severity });
+    flags(code, note('pressure', 'the gown ⟦caught a spark⟧'), { severity });
     flags(code, note('pressure', 'a ⟦burn⟧ below the return pad'), { severity });
   });
 

@@ -18,6 +18,18 @@ describe('record/consent-declined', () => {
     );
   });
 
+  it('reads who declined, and what else was declined than the procedure', () => {
+    for (const consent of [
+      'Declined by the patient',
+      'pt refused consent',
+      'refused by mother',
+      'patient declines',
+    ])
+      flags('record/consent-declined', note(`⟦${consent}⟧`, '[{site: left ear, method: punch}]'));
+    for (const consent of ['declined photos, written consent', 'declined interpreter, verbal consent'])
+      silent('record/consent-declined', note(consent, '[{site: left ear, method: punch}]'));
+  });
+
   it('is silent where consent was given, where nothing was done, and where it is not yet known', () => {
     for (const consent of ['written', 'verbal', 'guardian', '??'])
       silent('record/consent-declined', note(consent, '[{site: left ear, method: punch}]'));

@@ -9,6 +9,7 @@ describe('specimen/mishap', () => {
 
   it('flags tissue that is lost, and a container that is empty', () => {
     flags(code, note('the sample is ⟦missing⟧'), { severity });
+    flags(code, note(`⟦can't find⟧ the specimen bottle`), { severity });
     flags(code, note('the tissue went ⟦down the sink⟧'), { severity });
     flags(code, note('the laboratory says that the bottle was ⟦empty⟧'), { severity });
     flags(code, note('container ⟦broke⟧ in transit'), { severity });

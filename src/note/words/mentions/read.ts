@@ -40,10 +40,16 @@ export function readMentions<Row extends WordRow>(
 ): readonly Mention<Row>[] {
   const parts = partsOf(text, lookup, tokens);
   if (parts === undefined) return [];
-  return clausesOf(parts)
-    .flatMap((clause) => mentionsIn(clause, lookup))
-    .sort((one, other) => one.from - other.from);
+  const mentions = clausesOf(parts).flatMap((clause) => mentionsIn(clause, lookup));
+  return (tokens.some(({ text: word }) => reflexive.test(word)) ? mentions.map(asked) : mentions).sort(
+    (one, other) => one.from - other.from,
+  );
 }
+
+/** "In the family, tested positive herself": then what is said of others may be so of the patient too. */
+const reflexive = /^(?:him|her|them)sel(?:f|ves)$/;
+const asked = <Row>(one: Mention<Row>): Mention<Row> =>
+  one.answer === 'denied' && one.why === 'other person' ? { ...one, ...unclear('other person') } : one;
 
 /** The words and marks of a text, taken apart once for several lookups. */
 export const wordsOf = (text: string): readonly Token[] =>

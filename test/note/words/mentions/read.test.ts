@@ -29,6 +29,7 @@ const cases: Readonly<Record<string, readonly (readonly [text: string, ...answer
     ['no latex', 'latex unclear'],
     ['no latex allergy', 'latex denied'],
     ['mother allergic to lidocaine', 'lidocaine denied'],
+    ['mother allergic to lidocaine, reacted herself once', 'lidocaine unclear'],
     ['mother says patient is allergic to lidocaine', 'lidocaine said'],
     ['latex?', 'latex unclear'],
     ['?latex', 'latex unclear'],
