@@ -68,6 +68,7 @@ export const agents: readonly AgentRow[] = [
       'lignocaine',
       'lido',
       'lidocaine hydrochloride',
+      'lido HCl',
       'lidocaine HCl',
       'lignocaine hydrochloride',
       'lidocaine hydrochloride injection',
@@ -83,7 +84,7 @@ export const agents: readonly AgentRow[] = [
   {
     ...injected,
     name: 'mepivacaine',
-    synonyms: ['mepivacaine hydrochloride', 'mepivacaine HCl'],
+    synonyms: ['mepiv', 'mepivacaine hydrochloride', 'mepivacaine HCl'],
     class: 'amide',
     strengths: [10, 15, 20, 30],
     preservatives: [multidose('handbook-mepivacaine')],
@@ -141,7 +142,7 @@ export const agents: readonly AgentRow[] = [
   {
     ...injected,
     name: 'prilocaine',
-    synonyms: ['prilocaine hydrochloride', 'prilocaine HCl'],
+    synonyms: ['prilo', 'prilocaine hydrochloride', 'prilocaine HCl'],
     class: 'amide',
     strengths: [40],
     preservatives: [],
@@ -244,6 +245,8 @@ export const agents: readonly AgentRow[] = [
     synonyms: [
       'lidocaine-prilocaine',
       'lidocaine/prilocaine',
+      'lido/prilo cream',
+      'lido/prilo',
       'lidocaine/prilocaine cream',
       'lidocaine and prilocaine cream',
       'lidocaine 2.5% and prilocaine 2.5% cream',
@@ -305,6 +308,7 @@ export const agents: readonly AgentRow[] = [
     name: 'lidocaine cream',
     synonyms: [
       'topical lidocaine',
+      'topical lido',
       'lignocaine cream',
       'lidocaine gel',
       'lidocaine jelly',

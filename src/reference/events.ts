@@ -80,6 +80,7 @@ export const events: readonly WordRow[] = [
     ...[
       'rash',
       'contact dermatitis',
+      'contact derm',
       'dermatitis',
       'tape rash',
       'tape reaction',
@@ -167,6 +168,7 @@ export const events: readonly WordRow[] = [
     'wound came open',
     ...[
       'wound opened',
+      'opened up',
       'wound reopened',
       'wound open',
       'opened',

@@ -287,13 +287,19 @@ export const implants: readonly ImplantRow[] = [
   },
   {
     name: 'gastric stimulator',
-    synonyms: ['gastric pacemaker', 'gastric electrical stimulator', 'gastric neurostimulator'],
+    synonyms: [
+      'gastric stim',
+      'gastric pacemaker',
+      'gastric electrical stimulator',
+      'gastric neurostimulator',
+    ],
     ...stimulator,
   },
   {
     name: 'nerve stimulator',
     synonyms: [
       'nerve stim',
+      'neurostim',
       'implanted stim',
       'neurostimulator',
       'stimulator',

@@ -181,6 +181,7 @@ export const laboratoryTests: readonly TestRow[] = [
   row(
     'routine histology',
     'histopathological',
+    'histopath',
     'histologic',
     'histological',
     'pathologic',

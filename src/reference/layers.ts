@@ -1,7 +1,20 @@
 import type { WordRow } from './types.ts';
 
 export const layers: readonly WordRow[] = [
-  { name: 'deep', synonyms: ['dermal', 'deep dermal', 'buried', 'subcutaneous', 'subdermal', 'deep layer'] },
+  {
+    name: 'deep',
+    synonyms: [
+      'dermal',
+      'deep dermal',
+      'buried',
+      'subcutaneous',
+      'subQ',
+      'SQ',
+      'fascial',
+      'subdermal',
+      'deep layer',
+    ],
+  },
   {
     name: 'skin',
     synonyms: [

@@ -77,7 +77,16 @@ export const materials = marked<MaterialRow>(meaning, [
   {
     name: 'stainless steel',
     ...steel,
-    synonyms: ['steel', 'wire', 'steel wire', 'surgical steel', 'stainless steel wire'],
+    synonyms: [
+      'steel',
+      'steel staples',
+      'staples',
+      'metal staples',
+      'wire',
+      'steel wire',
+      'surgical steel',
+      'stainless steel wire',
+    ],
     absorbable: false,
     strand: 'monofilament',
     contains: ['nickel'],

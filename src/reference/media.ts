@@ -200,6 +200,8 @@ export const media: readonly MediumRow[] = [
     name: 'saline',
     synonyms: [
       'normal saline',
+      '0.9% NaCl',
+      '0.9% sodium chloride',
       '0.9% saline',
       'sterile saline',
       'saline gauze',
@@ -367,6 +369,8 @@ export const media: readonly MediumRow[] = [
       'absolute alcohol',
       'ethanol',
       '70% ethanol',
+      '70% EtOH',
+      'EtOH',
       'absolute ethanol',
       '95% ethanol',
       '70% alcohol',

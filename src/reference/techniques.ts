@@ -6,6 +6,7 @@ const row = (name: string, ...synonyms: readonly string[]): WordRow => ({ name, 
 export const techniques: readonly WordRow[] = [
   row(
     'simple interrupted',
+    'SI',
     'interrupted',
     'interrupted suture',
     'interrupted sutures',
@@ -89,6 +90,7 @@ export const techniques: readonly WordRow[] = [
   ),
   row(
     'vertical mattress',
+    'VM',
     'vertical mattress interrupted',
     'vertical mattress suture',
     'vertical mattress sutures',
@@ -99,6 +101,7 @@ export const techniques: readonly WordRow[] = [
   ),
   row(
     'horizontal mattress',
+    'HM',
     'mattress sutures',
     'horizontal mattress suture',
     'horizontal mattress sutures',
