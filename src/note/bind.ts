@@ -78,6 +78,7 @@ export class Binder {
     const first = keys.get(key.key);
     if (first !== undefined) {
       this.duplicate(entry, key.key, first);
+      this.again(built, entry, key, keys);
       return;
     }
     keys.set(key.key, entry);
@@ -85,6 +86,24 @@ export class Binder {
     const value = this.value(entry, key);
     if (value === undefined) this.fits = false;
     else built[key.prop] = value;
+  }
+
+  /**
+   * Of a key that is there twice all counts that a list may hold, so that no danger is hidden; of two texts or maps one that
+   * does not depend on which comes first.
+   */
+  private again(built: Built, entry: Entry, key: KeyShape, keys: Map<string, Range>): void {
+    const value = this.value(entry, key);
+    const before = built[key.prop];
+    if (Array.isArray(before) && Array.isArray(value)) {
+      for (const item of value as unknown[]) before.push(item);
+      return;
+    }
+    const first = keys.get(key.key);
+    const isFirst = before === undefined || contentOf(entry) < contentOf(first as Entry);
+    if (value === undefined || !isFirst) return;
+    built[key.prop] = value;
+    keys.set(key.key, entry);
   }
 
   private duplicate(entry: Entry, key: string, first: Range): void {
@@ -104,6 +123,9 @@ export class Binder {
       const first = seen.get(entry.key);
       if (first !== undefined) {
         this.duplicate(entry, entry.key, first);
+        const meant = this.respelled.get(first);
+        if (meant === undefined) this.unread.push(entry);
+        else this.again(built, entry, meant, keys);
         continue;
       }
       seen.set(entry.key, entry);
@@ -302,4 +324,17 @@ function headOf(node: Node): Range {
 function partOf(node: TextNode, { from, to, says }: DictatedField): TextNode {
   const inner = node.inner < 0 || says !== undefined ? -1 : node.inner + from;
   return { ...node, ...range(within(node, from, to)), text: says ?? node.text.slice(from, to), inner };
+}
+
+/** What an entry says, wherever it is. */
+function contentOf({ value }: Pick<Entry, 'value'>): string {
+  const text = (node: Node | null): unknown =>
+    node === null
+      ? ''
+      : node.kind === 'text'
+        ? node.text
+        : node.kind === 'list'
+          ? node.items.map(text)
+          : node.entries.map(({ key, value: inner }) => [key, text(inner)]);
+  return JSON.stringify(text(value));
 }

@@ -12,7 +12,7 @@ import { wordFix } from '../word-fix.ts';
 import { format } from '../sources.ts';
 
 /** How the names of local anesthetics end, also where a letter is left out, so that one in no table is not passed over. */
-const endsAsCaine = /\p{L}+ca(?:ines?|ins?|nes?)(?!\p{L})/giu;
+const endsAsCaine = /(?<!\p{L})\p{L}+ca(?:ines?|ins?|nes?)(?!\p{L})/giu;
 const otherWords = /^(?:hurricane|arcane|sugarcane)s?$/i;
 
 const namesCaine = (text: string): boolean =>

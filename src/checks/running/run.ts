@@ -4,6 +4,7 @@ import { judgeDose, unjudged, type DoseJudgement } from '../../dose/judge.ts';
 import type { Finding, Problem, Report, Severity } from '../../note/tree/finding.ts';
 import { byGravity } from '../../note/tree/severity.ts';
 import type { Note, Procedure } from '../../note/generated/types.ts';
+import type { Range } from '../../note/tree/tree.ts';
 import { noteIndex, type Source } from '../../note/read.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { IsoDate } from '../../note/values/values.ts';
@@ -70,9 +71,26 @@ export function runChecks(
   }
   for (const { check } of failures)
     findings.push(findingOf(checkFailed, { at: { start: 0, end: 0 }, args: { check } }));
-  const shown = capped(oncePerValue(findings.sort(inOrder), subject.note));
+  const whole = pairs.test(source.text) ? findings.map((one) => withWholePairs(one, source.text)) : findings;
+  const shown = capped(oncePerValue(whole.sort(inOrder), subject.note));
   const note = { root: source.root, shapes: noteIndex, kind: 'note' } as const;
   return { findings: withMissingParts(shown, askedOf(catalogue).byCode, note), dose, failures };
+}
+
+/** The first half of a character of two units. */
+const pairs = /[\ud800-\udbff]/;
+
+const splitsPair = (text: string, at: number): boolean =>
+  pairs.test(text[at - 1] ?? '') && /[\udc00-\udfff]/.test(text[at] ?? '');
+
+/** A finding whose places cut no character of two units. */
+function withWholePairs(finding: Finding, text: string): Finding {
+  const whole = <Place extends Range>(place: Place): Place => ({
+    ...place,
+    start: place.start - (splitsPair(text, place.start) ? 1 : 0),
+    end: place.end + (splitsPair(text, place.end) ? 1 : 0),
+  });
+  return { ...whole(finding), related: finding.related.map(whole) };
 }
 
 /** What a severity of the practice makes of a finding: undefined where the practice has turned it off. */

@@ -122,7 +122,7 @@ const rows: readonly Row[] = [
     title: 'The same key twice',
     why: 'Only one of two equal keys can count, and nobody can tell which was meant. Both spellings of a key are one key.',
     messages: {
-      main: '`{typed}` is here a second time; only the first counts. Keep the one that is right.',
+      main: '`{typed}` is here a second time, and nobody can tell which is right. Keep the one that is.',
       first: '`{key}` is here first',
     },
   },

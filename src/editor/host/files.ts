@@ -37,13 +37,17 @@ export async function* filesBelow(folder: vscode.Uri, entered = new Entered()): 
   for (const [name, type] of entries.sort(([a], [b]) => (a < b ? -1 : 1))) {
     if (isSkipped(name)) continue;
     const uri = vscode.Uri.joinPath(folder, name);
-    const isLink = (type & vscode.FileType.SymbolicLink) !== 0;
-    if ((type & vscode.FileType.Directory) !== 0) yield* filesBelow(uri, isLink ? entered.linked() : entered);
-    else if (isNoteName(name)) yield uri;
-    // A link that leads nowhere may be one to a folder.
-    else if (isLink && (type & vscode.FileType.File) === 0 && !/\.\w{1,5}$/.test(name)) yield uri;
+    if ((type & vscode.FileType.Directory) !== 0)
+      yield* filesBelow(uri, isLink(type) ? entered.linked() : entered);
+    else if (isNoteName(name) || mayBeFolder(name, type)) yield uri;
   }
 }
+
+const isLink = (type: vscode.FileType): boolean => (type & vscode.FileType.SymbolicLink) !== 0;
+
+/** A link that leads nowhere may be one to a folder. */
+const mayBeFolder = (name: string, type: vscode.FileType): boolean =>
+  isLink(type) && (type & vscode.FileType.File) === 0 && !/\.\w{1,5}$/.test(name);
 
 /** The notes in a folder itself. One that can't be read holds none. */
 export async function notesIn(folder: vscode.Uri): Promise<readonly vscode.Uri[]> {

@@ -78,7 +78,8 @@ class TreeBuilder {
       if (entry !== undefined) entries.push(entry);
     }
     mend();
-    return { kind: 'map', start, end, flow, entries };
+    const from = entries[0] === undefined ? start : Math.min(start, entries[0].start);
+    return { kind: 'map', start: from, end, flow, entries };
   }
 
   /** The entry of one pair; undefined where it is none that a note has. */
