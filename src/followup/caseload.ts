@@ -62,6 +62,10 @@ export const unreadFacts = (why: string): NoteFacts => ({
   undated: [],
 });
 
+/** Why a note was not looked at in full; undefined where all of it was. */
+export const unreadWhy = ({ damage }: Pick<Source<Note>, 'damage'>): string | undefined =>
+  damage.length > 0 ? 'a part of it is written so that it cannot be read' : undefined;
+
 /** The facts of a note. */
 export function factsOf(source: Pick<Source<Note>, 'text' | 'value' | 'damage'>, tables: Tables): NoteFacts {
   const note = source.value;
@@ -71,7 +75,7 @@ export function factsOf(source: Pick<Source<Note>, 'text' | 'value' | 'damage'>,
   const plan = planOf(note, tables);
   const planned = plan.planned.filter(({ atHome }) => !atHome);
   const undated = plan.undated.filter(({ kind }) => kind !== 'dressing change');
-  const unread = source.damage.length > 0 ? 'a part of it is written so that it cannot be read' : undefined;
+  const unread = unreadWhy(source);
   return {
     patient: note.patient?.id?.value,
     visit: note.visit?.value?.date,

@@ -2,7 +2,7 @@ import type { Note, Specimen } from '../note/generated/types.ts';
 import { rowsIn } from '../note/words/understood.ts';
 import { daysBetween } from '../note/values/days.ts';
 import type { IsoDate } from '../note/values/values.ts';
-import type { Overdue } from '../practice/settings.ts';
+import { usualOverdue, type Overdue } from '../practice/settings.ts';
 import type { Tables } from '../practice/tables.ts';
 import type { Term } from '../reference/follow-up.ts';
 import type { Sourced } from '../reference/types.ts';
@@ -35,11 +35,15 @@ function limitsOf(specimen: Specimen, { tests, followUp, overdue }: Tables): rea
       slow.set(key, { term, test: name, source: 'format', mark: 'format' });
     }
   }
+  // The leaflets are no source for another term that a practice chose.
+  const origin: Sourced =
+    overdue.result === usualOverdue.result
+      ? { source: 'result-leaflets', mark: 'Q' }
+      : { source: 'practice-file', mark: 'format' };
   const usual: Limit = {
     term: { count: overdue.result, unit: 'working days' },
     test: 'the result',
-    source: 'result-leaflets',
-    mark: 'Q',
+    ...origin,
   };
   const slowest = [...slow.values()].sort((a, b) => a.term.count - b.term.count);
   return ordinary || slow.size === 0 ? [usual, ...slowest] : slowest;

@@ -211,12 +211,15 @@ export function sutureWindow(
       from: Math.min(...all.map(({ from }) => from)),
       to: Math.max(...all.map(({ to }) => to)) + steps * tables.lengtheningStep,
     },
-    ...origin,
-    mark: weakest([origin, ...counted]),
+    ...originOf(origin, counted),
     reason: reasonOf(site, usual, days, factors.length > 0 && lengthens ? factors : [], own !== undefined),
     steps: stepsOf(site, usual, origin, { factors, lengthens, days, published, own: own !== undefined }),
   };
 }
+
+/** Where the days are from: those of a lengthened window are in neither source, since they are made of both. */
+const originOf = (origin: Sourced, counted: readonly Lengthening[]): Sourced =>
+  counted.length === 0 ? origin : { source: 'lengthened-window', mark: weakest([origin, ...counted]) };
 
 function lengthened({ from, to }: DaySpan, steps: number, step: number): DaySpan {
   return steps === 0 ? { from, to } : { from: to + (steps - 1) * step, to: to + steps * step };

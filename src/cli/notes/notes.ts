@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import type { NotRead } from '../../documents/not-read.ts';
 import { plain } from '../../documents/one-line.ts';
 import type { Note } from '../../note/generated/types.ts';
+import { unreadWhy } from '../../followup/caseload.ts';
 import { readNote } from '../../note/read.ts';
 import { referenceTables, type Tables } from '../../practice/tables.ts';
 import type { Console } from '../terminal/console.ts';
@@ -45,10 +46,15 @@ export async function readEach(
   for (const path of paths) {
     if (isPractice(path)) continue;
     const loaded = await loadFrom(path, console);
-    const note = 'text' in loaded ? readNote(loaded.text).value : null;
-    if ('text' in loaded && note !== null)
+    const source = 'text' in loaded ? readNote(loaded.text) : undefined;
+    const note = source?.value ?? null;
+    if ('text' in loaded && note !== null) {
       notes.push({ path, text: loaded.text, note, tables: tablesFor(path, practices) });
-    else {
+      const why = source && unreadWhy(source);
+      if (why === undefined) continue;
+      console.error(`wheal: ${plain(path)}: ${why}; the rest of it is in what follows\n`);
+      notRead.push({ path, why });
+    } else {
       const why = 'fault' in loaded ? loaded.fault.words : 'there is no note in it';
       console.error(`wheal: ${plain(path)} can't be read: ${why}; it is missing from what follows\n`);
       notRead.push({ path, why });

@@ -8,6 +8,8 @@ export const closureSources = {
   'family-practice-guide': 'family practice suture guide, table by site',
   'closure-removal-text': 'emergency medicine text, closure removal',
   'web-notes': 'web notes on wound closure, days to removal',
+  'lengthened-window':
+    'the days of a source for the site, lengthened as in a web suture handbook for at most two reasons',
   'practice-file': "the practice's own file",
   'ear-page': 'secondary page on ear wounds',
   'laceration-table':

@@ -56,6 +56,41 @@ describe('wheal schedule', () => {
     assert.match(out, /overdue +2026-03-05 to 2026-03-16.*: result, specimen A, left upper back/);
   });
 
+  it('cites no source beside days that are not in it', async () => {
+    const practice = (rest: string): string =>
+      `name: Test\nfollow-up-approved: {by: K.O., on: 2026-01-02, reason: a slow laboratory}\n${rest}`;
+    const shown = async (name: string, text: string): Promise<string> => {
+      const cwd = folder({
+        'a.wheal.yaml': text,
+        ...(name === '' ? {} : { 'practice.wheal.yaml': practice(name) }),
+      });
+      return (await wheal(['schedule', '.', ...asOf('2026-03-20')], { cwd })).out;
+    };
+    assert.match(await shown('', note('')), /10 working days after 2026-03-02\. \[practice leaflets/);
+    const slow = await shown('overdue: {result: 30}\n', note(''));
+    assert.match(slow, /30 working days after 2026-03-02\. \[the practice's own file\]/);
+    const leg = note('').replace('left upper back', 'left shin');
+    assert.match(
+      await shown('', leg),
+      /lengthened from 10 to 14 days.*\[the days of a source for the site, lengthened as in a web suture handbook/,
+    );
+    const own = await shown('suture-windows: [{site: leg, from: 12, to: 16}]\n', leg);
+    assert.match(own, /12 to 16 days.*own window\. \[the practice's own file\]/);
+  });
+
+  it('says of a note that is read in part that it was not looked at in full, as every list does', async () => {
+    const damaged = note('').replace('method: punch', 'method: [punch');
+    const cwd = folder({ 'a.wheal.yaml': note(''), 'b.wheal.yaml': damaged });
+    for (const command of ['schedule', 'specimens', 'open']) {
+      const day = command === 'specimens' ? ['--on', '2026-03-02'] : asOf('2026-03-20');
+      const { code, out } = await wheal([command, '.', ...day], { cwd });
+      assert.equal(code, 1, command);
+      assert.match(out, /Not looked at in full: 1 file\.\n +\S*b\.wheal\.yaml: a part of it/, command);
+      const json = await wheal([command, '.', '--format', 'json', ...day], { cwd });
+      assert.equal((JSON.parse(json.out) as { readonly notRead: readonly unknown[] }).notRead.length, 1);
+    }
+  });
+
   it('writes a calendar that another program reads, with an entry for each item that is not done', async () => {
     const cwd = folder({ 'a.wheal.yaml': note('') });
     const { out } = await wheal(['schedule', '.', '--format', 'ics', ...asOf('2026-03-02')], { cwd });
