@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import { together } from '../../src/checks/running/together.ts';
+import { together } from '../../src/checks/together.ts';
 import type { Finding } from '../../src/note/tree/finding.ts';
 import { readNote } from '../../src/note/read.ts';
 import { judge } from '../checks/tester.ts';

@@ -1,7 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Mark } from '../../reference/types.ts';
 import type { Check, Subject } from '../check.ts';
-import { allergiesOf, entryOf, partsOf, type Allergies, type Named } from './_allergies.ts';
+import { allergiesOf, entryOf, partsOf, type Allergies, type Named } from '../allergies.ts';
 import { givenAgents, type GivenAgent } from './_given.ts';
 
 export const eased = {

@@ -1,6 +1,6 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
-import { type Allergies } from './_allergies.ts';
+import { type Allergies } from '../allergies.ts';
 import { epinephrineAt, type GivenAgent } from './_given.ts';
 import { reportOf, withEase, ofGiven, entry, unclearEntry } from './_agent.ts';
 import { format } from '../sources.ts';

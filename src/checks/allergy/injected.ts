@@ -9,7 +9,7 @@ import type { Check, Subject } from '../check.ts';
 import { allergyNames, namesUsed } from '../lookups.ts';
 import { toldIn } from '../patient-texts.ts';
 import { rowsIn } from '../words.ts';
-import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
+import { allergiesOf, entryOf, type Allergies, type Named } from '../allergies.ts';
 import { format } from '../sources.ts';
 
 /** What a table knows of a drug: the allergens that it stands for. */

@@ -2,7 +2,7 @@ import type { Report } from '../../note/tree/finding.ts';
 import type { Check, Subject } from '../check.ts';
 import { allergyNames, type AllergyRow } from '../lookups.ts';
 import { patientTexts, toldIn, type Told } from '../patient-texts.ts';
-import { allergiesOf, namesOf, type Allergies } from './_allergies.ts';
+import { allergiesOf, namesOf, type Allergies } from '../allergies.ts';
 import { format } from '../sources.ts';
 
 /** What says in a sentence that somebody reacted to something. */

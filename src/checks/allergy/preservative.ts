@@ -1,7 +1,7 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { PreservativeFact } from '../../reference/agents.ts';
 import type { Check } from '../check.ts';
-import { type Allergies } from './_allergies.ts';
+import { type Allergies } from '../allergies.ts';
 import { type GivenAgent } from './_given.ts';
 import { reportOf, ofGiven, loudest, atMostWarning, entry } from './_agent.ts';
 

@@ -8,7 +8,7 @@ import type { Sourced, WordRow } from '../../reference/types.ts';
 import type { Check } from '../check.ts';
 import { usedIn } from '../patient-texts.ts';
 import { rowsIn } from '../words.ts';
-import { allergiesOf, entryOf, type Allergies, type Named } from './_allergies.ts';
+import { allergiesOf, entryOf, type Allergies, type Named } from '../allergies.ts';
 import { format } from '../sources.ts';
 
 /** A thing that touches the patient, with the allergens in it. */

@@ -1,6 +1,6 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
-import { partsOf, type Allergies, type Named } from './_allergies.ts';
+import { partsOf, type Allergies, type Named } from '../allergies.ts';
 import { type GivenAgent } from './_given.ts';
 import { direct, reportOf, ofGiven, namesAnesthetic, entry } from './_agent.ts';
 

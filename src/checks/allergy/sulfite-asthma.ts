@@ -3,7 +3,7 @@ import { bounded } from '../bounded.ts';
 import type { Check, Subject } from '../check.ts';
 import { cautionsOf } from '../dose/_cautions.ts';
 import { nameOf, said, saidHere } from '../dose/_caution-findings.ts';
-import { allergiesOf } from './_allergies.ts';
+import { allergiesOf } from '../allergies.ts';
 import { epinephrineAt, givenAgents } from './_given.ts';
 
 function find(subject: Subject): readonly Report[] {

@@ -1,6 +1,6 @@
 import type { Report } from '../../note/tree/finding.ts';
 import type { Check } from '../check.ts';
-import { type Allergies } from './_allergies.ts';
+import { type Allergies } from '../allergies.ts';
 import { epinephrineAt, type GivenAgent } from './_given.ts';
 import { reportOf, ofGiven, loudest, atMostWarning, entry } from './_agent.ts';
 

@@ -1,5 +1,5 @@
 import type { Report } from '../../note/tree/finding.ts';
-import { allergiesOf } from '../allergy/_allergies.ts';
+import { allergiesOf } from '../allergies.ts';
 import { bounded } from '../bounded.ts';
 import type { Check, Subject } from '../check.ts';
 import { daysOf } from './_days.ts';

@@ -1,5 +1,5 @@
 import { check, checkOf, checkPractice, messageOf, type Judgement } from '../../checks/index.ts';
-import { together } from '../../checks/running/together.ts';
+import { together } from '../../checks/together.ts';
 import type { DayDoses } from '../../dose/day-doses.ts';
 import type { DoseJudgement } from '../../dose/judge.ts';
 import type { Finding, Severity } from '../../note/tree/finding.ts';

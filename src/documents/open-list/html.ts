@@ -3,7 +3,7 @@ import { daysBetween } from '../../note/values/days.ts';
 import type { IsoDate } from '../../note/values/values.ts';
 import { escapedHtml, htmlPage, listHtml, tag } from '../html.ts';
 import { plain } from '../one-line.ts';
-import { element } from '../pictures/svg.ts';
+import { element } from '../svg.ts';
 import { openHeadings, openText, type OpenList } from './words.ts';
 
 /** The parts of the page, what is overdue first. */

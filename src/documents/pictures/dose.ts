@@ -6,7 +6,7 @@ import { plain } from '../one-line.ts';
 import { formatNumber } from '../../note/values/format.ts';
 import type { Tables } from '../../practice/tables.ts';
 import { markGroup, svgOf, type Picture, type PictureOptions } from './picture.ts';
-import { cutTo, element, hatching, paper, short, spread, widthOf, words } from './svg.ts';
+import { cutTo, element, hatching, paper, short, spread, widthOf, words } from '../svg.ts';
 
 /** All in units of the picture. */
 const width = 480;

@@ -1,6 +1,6 @@
 import { plain } from '../one-line.ts';
 import { escapedHtml, listHtml, tag } from '../html.ts';
-import { element, typeSize } from './svg.ts';
+import { element, typeSize } from '../svg.ts';
 
 /** The numbers of a picture. */
 export interface PictureTable {

@@ -4,7 +4,7 @@ import type { Point } from './body/spline.ts';
 import { drawnView, views, type View, type ViewName } from './body/views.ts';
 import { markGroup, svgOf, type MarkOf } from './picture.ts';
 import { placeWordings } from './place-words.ts';
-import { element, hatching, paper, short, spread, widthOf, words } from './svg.ts';
+import { element, hatching, paper, short, spread, widthOf, words } from '../svg.ts';
 
 /** All in units of the picture. */
 const mostWidth = 480;

@@ -5,7 +5,7 @@ import type { IsoDate } from '../../note/values/values.ts';
 import { joined } from '../from-note.ts';
 import { plain } from '../one-line.ts';
 import { markGroup, svgOf, type Picture, type PictureOptions } from './picture.ts';
-import { cutTo, element, hatching, paper, widthOf, words } from './svg.ts';
+import { cutTo, element, hatching, paper, widthOf, words } from '../svg.ts';
 
 /** All in units of the picture. */
 const width = 480;

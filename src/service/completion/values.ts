@@ -1,4 +1,4 @@
-import { allergiesIn } from '../../checks/allergy/_allergies.ts';
+import { allergiesIn } from '../../checks/allergies.ts';
 import { conflictOf, type Product } from '../../checks/allergy/products.ts';
 import { checkOf } from '../../checks/index.ts';
 import { agentOf } from '../../dose/injections.ts';

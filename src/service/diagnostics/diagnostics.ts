@@ -1,5 +1,5 @@
 import { checkOf, messageOf } from '../../checks/index.ts';
-import { together } from '../../checks/running/together.ts';
+import { together } from '../../checks/together.ts';
 import type { Finding, Severity } from '../../note/tree/finding.ts';
 import { Lines, type Position } from '../../note/text/lines.ts';
 import type { Analysis } from '../analysis/analysis.ts';

@@ -1,4 +1,4 @@
-import { widthOf } from '../../../src/documents/pictures/svg.ts';
+import { widthOf } from '../../../src/documents/svg.ts';
 
 /** The attributes of each element of a name, and a class where one is given, in the order of the picture. */
 export function attributesOf(

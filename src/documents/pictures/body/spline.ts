@@ -1,4 +1,4 @@
-import { short } from '../svg.ts';
+import { short } from '../../svg.ts';
 
 /** A place, in units of its view. */
 export type Point = readonly [x: number, y: number];

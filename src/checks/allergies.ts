@@ -1,16 +1,16 @@
-import type { Related } from '../../note/tree/finding.ts';
-import type { Allergy, Note } from '../../note/generated/types.ts';
-import type { Leaf } from '../../note/tree/leaf.ts';
-import { phrasesOf } from '../../note/words/phrases.ts';
-import type { Tables } from '../../practice/tables.ts';
-import type { AgentRow } from '../../reference/agents.ts';
-import type { AllergenRow, Crossing } from '../../reference/allergens.ts';
-import { asMeant, rowMeant } from '../../note/words/as-meant.ts';
-import { readMentions } from '../../note/words/mentions/read.ts';
-import { allergyNames, type AllergyRow } from '../lookups.ts';
-import { once } from '../../note/text/once.ts';
-import { shared } from '../shared.ts';
-import { rowsSaid } from '../words.ts';
+import type { Related } from '../note/tree/finding.ts';
+import type { Allergy, Note } from '../note/generated/types.ts';
+import type { Leaf } from '../note/tree/leaf.ts';
+import { phrasesOf } from '../note/words/phrases.ts';
+import type { Tables } from '../practice/tables.ts';
+import type { AgentRow } from '../reference/agents.ts';
+import type { AllergenRow, Crossing } from '../reference/allergens.ts';
+import { asMeant, rowMeant } from '../note/words/as-meant.ts';
+import { readMentions } from '../note/words/mentions/read.ts';
+import { allergyNames, type AllergyRow } from './lookups.ts';
+import { once } from '../note/text/once.ts';
+import { shared } from './shared.ts';
+import { rowsSaid } from './words.ts';
 
 /**
  * Why an entry is less than an allergy: what happened was no allergy, it was tolerated since, a test was negative, or

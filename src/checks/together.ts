@@ -1,8 +1,8 @@
 import type { Note } from '../../note/generated/types.ts';
-import type { Finding, Related } from '../../note/tree/finding.ts';
-import type { Range } from '../../note/tree/tree.ts';
-import { checkOf } from '../index.ts';
-import { notRecorded } from '../record/judging.ts';
+import type { Finding, Related } from '../note/tree/finding.ts';
+import type { Range } from '../note/tree/tree.ts';
+import { checkOf } from './index.ts';
+import { notRecorded } from './record/judging.ts';
 
 /** What a finding says to be missing that is asked for under more than one key. */
 const otherNames: ReadonlyMap<string, string> = new Map([['site/hard-to-find', 'landmarks or a photo']]);

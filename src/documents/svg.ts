@@ -1,5 +1,5 @@
-import { plain } from '../one-line.ts';
-import { escapedHtml } from '../html.ts';
+import { plain } from './one-line.ts';
+import { escapedHtml } from './html.ts';
 
 /** Attributes of an element; what is undefined is left out. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;

@@ -1,9 +1,9 @@
 import assert from 'node:assert/strict';
-import { messageOf } from '../../../src/checks/index.ts';
-import { together } from '../../../src/checks/running/together.ts';
-import type { Finding } from '../../../src/note/tree/finding.ts';
-import { readNote } from '../../../src/note/read.ts';
-import { judge } from '../tester.ts';
+import { messageOf } from '../../src/checks/index.ts';
+import { together } from '../../src/checks/together.ts';
+import type { Finding } from '../../src/note/tree/finding.ts';
+import { readNote } from '../../src/note/read.ts';
+import { judge } from './tester.ts';
 
 const shown = (text: string): readonly Finding[] =>
   together(judge(text).findings, readNote(text).value).filter(({ severity }) => severity === 'information');
