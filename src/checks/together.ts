@@ -1,4 +1,4 @@
-import type { Note } from '../../note/generated/types.ts';
+import type { Note } from '../note/generated/types.ts';
 import type { Finding, Related } from '../note/tree/finding.ts';
 import type { Range } from '../note/tree/tree.ts';
 import { checkOf } from './index.ts';

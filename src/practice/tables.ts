@@ -57,7 +57,7 @@ import { qualifiers, type QualifierRow } from '../reference/qualifiers.ts';
 import { relations } from '../reference/relations.ts';
 import { irrelevantDrug } from '../reference/other-allergens.ts';
 import { siteVolumes, type SiteVolumeRow } from '../reference/site-volumes.ts';
-import { sites, type SiteRow } from '../reference/sites.ts';
+import { sites, siteTraits, type SiteRow } from '../reference/sites.ts';
 import {
   lengthening,
   lengtheningStep,
@@ -106,9 +106,9 @@ export type { StockProduct };
 
 /** All that is known for judging a note: the reference tables with the practice's file laid over them. */
 export interface Tables {
-  /** Care at home as published. */
-  /** What is told beside a value, and judges nothing. */
+  /** What is shown beside a value, and judges nothing. */
   readonly advice: typeof advice;
+  /** Care at home as published. */
   readonly aftercare: typeof aftercare;
   readonly agents: WordTable<AgentRow>;
   readonly allergens: WordTable<AllergenRow>;
@@ -205,7 +205,7 @@ const followUp = {
   terms,
 };
 
-const advice = { endArtery: endArteryAdvice, thinners: thinnerAdvice };
+const advice = { endArtery: endArteryAdvice, thinners: thinnerAdvice, sites: siteTraits };
 
 /** The tables of a practice without a file of its own. */
 export const referenceTables: Tables = {

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { dirname, posix } from 'node:path';
 
 /** Folders in which each file is a row of one catalogue: a table of reference, a check of a family, or its test. */
 const isCatalogue = (folder: string): boolean =>
@@ -16,6 +16,36 @@ function codeFiles(): ReadonlyMap<string, number> {
       counts.set(folder, (counts.get(folder) ?? 0) + 1);
     }
   return counts;
+}
+
+/** A folder below a floor is one room; a file at the top of a floor stands for itself. */
+const roomOf = (file: string): string => (file.split('/').length > 3 ? dirname(file) : file);
+
+/** What each room imports, by the imports of its files that are written by hand. */
+function houseGraph(): ReadonlyMap<string, ReadonlySet<string>> {
+  const graph = new Map<string, Set<string>>();
+  for (const name of readdirSync('src', { recursive: true, encoding: 'utf8' })) {
+    if (!name.endsWith('.ts') || name.includes('generated')) continue;
+    const file = `src/${name.replaceAll('\\', '/')}`;
+    const room = roomOf(file);
+    const all = graph.get(room) ?? new Set();
+    graph.set(room, all);
+    for (const [, path = ''] of readFileSync(file, 'utf8').matchAll(/ from '(\.{1,2}\/[^']+)';$/gm)) {
+      const other = roomOf(posix.join(dirname(file), path));
+      if (other !== room) all.add(other);
+    }
+  }
+  return graph;
+}
+
+/** The rooms that are left when those are taken away, again and again, that import nothing that is left. */
+function inCircles(graph: ReadonlyMap<string, ReadonlySet<string>>): readonly string[] {
+  const left = new Map(graph);
+  for (;;) {
+    const free = [...left].filter(([, others]) => [...others].every((other) => !left.has(other)));
+    if (free.length === 0) return [...left.keys()];
+    for (const [room] of free) left.delete(room);
+  }
 }
 
 describe('the project', () => {
@@ -39,6 +69,14 @@ describe('the project', () => {
       [...counts].filter(([folder, count]) => count > 20 && !isCatalogue(folder)),
       [],
     );
+  });
+
+  it('has no rooms that import each other in a circle', () => {
+    const graph = houseGraph();
+    assert.ok(graph.size > 100);
+    assert.deepEqual(inCircles(graph), []);
+    const circle = new Map(graph).set('src/checks/check.ts', new Set(['src/checks/dose']));
+    assert.notDeepEqual(inCircles(circle), []);
   });
 
   it('runs in CI exactly what the README names for tests', () => {

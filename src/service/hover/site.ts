@@ -2,7 +2,7 @@ import { sutureRemoval, sutureWindow, type SutureWindow } from '../../followup/s
 import type { Note, Procedure } from '../../note/generated/types.ts';
 import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
-import { siteTraits, type SiteRow } from '../../reference/sites.ts';
+import type { SiteRow } from '../../reference/sites.ts';
 import type { Sourced } from '../../reference/types.ts';
 import type { Row, Section } from './section.ts';
 
@@ -14,22 +14,24 @@ const dressable: Readonly<Record<SiteRow['dressable'], string | undefined>> = {
 };
 
 /** What follows from a site, whoever the patient is. */
-const traits: readonly ((site: SiteRow) => Row | undefined)[] = [
-  ({ dressable: how }) => row(dressable[how], siteTraits.dressable),
-  ({ friction }) => row(friction === undefined ? undefined : `Rubbed by: ${friction}.`, siteTraits.friction),
+const traits: readonly ((site: SiteRow, sources: Tables['advice']['sites']) => Row | undefined)[] = [
+  ({ dressable: how }, sources) => row(dressable[how], sources.dressable),
+  ({ friction }, sources) =>
+    row(friction === undefined ? undefined : `Rubbed by: ${friction}.`, sources.friction),
   ({ slowHealing }) =>
     row(slowHealing ? 'Below the knee: heals slowly, and stitches stay longer.' : undefined, {
       source: 'clinical-handbook',
       mark: 'Q',
     }),
   // The source does not name the jawline, which is from memory.
-  ({ keloidProne, region }) =>
+  ({ keloidProne, region }, sources) =>
     row(
       keloidProne ? 'Raised scars are common here.' : undefined,
-      region === 'face' ? {} : siteTraits.keloidProne,
+      region === 'face' ? {} : sources.keloidProne,
     ),
   ({ danger }) => row(danger && `Close under the skin: ${danger.structure}.`, danger),
-  ({ nearEye }) => row(nearEye ? 'Near the eye: a chemical can run into it.' : undefined, siteTraits.nearEye),
+  ({ nearEye }, sources) =>
+    row(nearEye ? 'Near the eye: a chemical can run into it.' : undefined, sources.nearEye),
   ({ vague }) => row(vague ? 'A large area: say more, so that the place is found again.' : undefined),
 ];
 
@@ -47,7 +49,7 @@ export function siteSections(
   if (reading === undefined) return [];
   const { base, side } = reading;
   const said = side === undefined && base.side === 'needed' ? '; the side is not said' : '';
-  const rows = traits.flatMap((trait) => trait(base) ?? []);
+  const rows = traits.flatMap((trait) => trait(base, tables.advice.sites) ?? []);
   return [
     { title: `${base.name} (${base.region}${said})`, rows },
     ...(base.endArtery
