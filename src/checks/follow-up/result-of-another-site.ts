@@ -178,8 +178,13 @@ export const check: Check = {
   code: 'follow-up/result-of-another-site',
   severity: 'warning',
   title: 'A result that names another site or label than its specimen',
-  why: 'A report that was filed under the wrong specimen, or a container with the wrong label, sends the surgeon to the wrong place and leaves a tumor where it is.',
-  sources: [{ source: 'insurer-tips', mark: 'Q' }, { source: 'laterality-records', mark: 'Q' }, format],
+  why: 'A report that was filed under the wrong specimen, or a container with the wrong label, sends the surgeon to the wrong place and leaves a tumor where it is. Laboratories keep wet tissue for two weeks after the final report, and blocks for ten years: ask while both are there.',
+  sources: [
+    { source: 'insurer-tips', mark: 'Q' },
+    { source: 'laterality-records', mark: 'Q' },
+    { source: 'cap-retention', mark: 'Q' },
+    format,
+  ],
   messages: {
     main: 'The result names “{found}”, and this specimen was taken from “{site}”. Compare report, request and label before anybody acts on it.',
     label:

@@ -57,12 +57,13 @@ export const check: Check = {
   code: 'method/melanoma-sample',
   severity: 'warning',
   title: 'A sample that may not be enough for a suspected melanoma',
-  why: 'Treatment depends on the thickness of the tumor, and a cut through its base hides it. Guidelines want the whole lesion, by ellipse, punch or a shave below its plane; a partial sample is accepted on face, palms and soles, of a very large lesion, and where suspicion is low. Sources differ: one of 2005 forbids every shave, the academy and the network allow a deep one; this check follows them.',
+  why: 'Treatment depends on the thickness of the tumor, and a cut through its base hides it. Guidelines want the whole lesion, by ellipse, punch or a shave below its plane; a partial sample is accepted on face, palms and soles, of a very large lesion, and where suspicion is low. Where atypical melanocytes were sampled in part, the odds of a melanoma at excision were elevenfold. Sources differ: one of 2005 forbids every shave, the academy and the network allow a deep one; this check follows them.',
   sources: [
     { source: 'melanoma-aad', mark: 'Q' },
     { source: 'melanoma-nccn-2018', mark: 'Q' },
     { source: 'melanoma-afp-2005', mark: 'Q' },
     { source: 'biopsy-guide-afp', mark: 'Q' },
+    { source: 'partial-biopsy-aimp', mark: 'Q' },
   ],
   messages: {
     main: 'Melanoma is suspected, and a {method} may cut through its base. A deep shave, a punch or an ellipse of the whole lesion lets its thickness be measured; if it went deep enough, write `depth`.',

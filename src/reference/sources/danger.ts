@@ -143,6 +143,10 @@ export const dangerSources = {
     'PathologyOutlines, biopsies of inflammatory skin disease: typical lesions, not ruptured, scratched, infected or involuting ones',
   'immunofluorescence-sizes':
     'Collection pages of an academic immunodermatology laboratory: a punch of 4 to 5 mm, 5 mm or more where it is divided; an older laboratory entry has 3 mm',
+  'partial-biopsy-aimp':
+    'PMC6857840 (abstract): of 1127 excised atypical intraepidermal melanocytic proliferations 8.2% were melanoma; odds ratio 11.0 where the lesion was biopsied in part',
+  'cap-retention':
+    'College of American Pathologists, minimum period of retention: wet tissue 2 weeks after the final report, blocks 10 years',
   'melanoma-nccn-2018':
     'NCCN Guidelines for Patients: Melanoma 2018, p. 52: excision, deep shave or punch of the whole lesion with 1 to 3 mm, in part if it is very large or awkward',
   'melanoma-afp-2005': 'Am Fam Physician, 15 July 2005, p. 269: never shave a suspected melanoma',
