@@ -1,8 +1,9 @@
 // `npm run test:core` and `npm run test:one -- FILE`: runs tests from one bundle made by esbuild, since a translator of
 // TypeScript would take longer than the tests of one file. Prints the CPU time that this process has used.
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { SourceMap } from 'node:module';
 import { dirname, join, relative, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import Mocha from 'mocha';
 import { root } from './setup.mjs';
@@ -72,7 +73,6 @@ async function main() {
   (await import(pathToFileURL(bundled('src/build/generate.ts')).href)).generate();
   const files = isCore ? coreTests() : named;
   await bundle(files);
-  process.setSourceMapsEnabled(true);
   const mocha = new Mocha({
     ...JSON.parse(readFileSync('.mocharc.json', 'utf8')),
     reporter: isCore ? 'dot' : 'spec',
@@ -81,7 +81,23 @@ async function main() {
   await mocha.loadFilesAsync();
   return await new Promise((done) => {
     const runner = mocha.run(done);
+    runner.prependListener('fail', (_, error) => {
+      if (typeof error?.stack === 'string') error.stack = inSources(error.stack);
+    });
     if (process.env.WHEAL_TEST_COSTS !== undefined) printCosts(runner);
+  });
+}
+
+/** A stack with the places of the sources. Asked for where a test fails, since to read all maps takes a second. */
+function inSources(stack) {
+  return stack.replace(/(file:\S+?\.mjs):(\d+):(\d+)/g, (whole, url, line, column) => {
+    const file = fileURLToPath(url);
+    if (!file.startsWith(out) || !existsSync(`${file}.map`)) return whole;
+    const map = new SourceMap(JSON.parse(readFileSync(`${file}.map`, 'utf8')));
+    const { originalSource, originalLine, originalColumn } = map.findEntry(line - 1, column - 1);
+    if (originalSource === undefined) return whole;
+    const source = resolve(dirname(file), originalSource.replace(/^file:\/\//, ''));
+    return `${relative(root, source)}:${originalLine + 1}:${originalColumn + 1}`;
   });
 }
 
@@ -111,6 +127,9 @@ try {
   const failures = await main();
   console.log(`${cpu().toFixed(1)} s of CPU`);
   process.exitCode = failures > 0 ? 1 : 0;
+} catch (error) {
+  if (typeof error?.stack === 'string') error.stack = inSources(error.stack);
+  throw error;
 } finally {
   rmSync(out, { recursive: true, force: true });
 }

@@ -45,7 +45,14 @@ function* valuesOf(node: MapNode, shape: string | undefined): Generator<Node> {
   }
 }
 
-const rootOf = (text: string): readonly Entry[] => readNote(text).root?.entries ?? [];
+const roots = new Map<string, readonly Entry[]>();
+
+/** The top-level keys of a text, read once. */
+function rootOf(text: string): readonly Entry[] {
+  const root = roots.get(text) ?? readNote(text).root?.entries ?? [];
+  roots.set(text, root);
+  return root;
+}
 
 /** A text without the lines of a top-level key. */
 function without(text: string, key: string): string {
