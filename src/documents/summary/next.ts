@@ -102,11 +102,11 @@ function resultOf(result: Result, note: Note, tables: Tables): string {
   const { received, diagnosis, reviewed, attempts = [], next, done } = result;
   const back = takenBack(note);
   const told = result.told?.filter((one) => !back.has(one)) ?? [];
-  const tellings = [
-    ...(result.told ?? []).flatMap((one) => takenBackOf(one, back.get(one)) ?? []),
-    ...told.flatMap((one) => toldOf(one, tables) ?? []),
-    ...attempts.flatMap((one) => triedOf(one) ?? []),
-  ];
+  const tellings = inOrder([
+    ...(result.told ?? []).map((one) => ({ on: one.on, text: takenBackOf(one, back.get(one)) })),
+    ...told.map((one) => ({ on: one.on, text: toldOf(one, tables) })),
+    ...attempts.map((one) => ({ on: one.on, text: triedOf(one) })),
+  ]);
   const heard =
     told.some((one) => toldWay(one, tables) === 'told' && toldOf(one, tables) !== undefined) ||
     attempts.some((one) => reachedBy(one, tables));
@@ -127,6 +127,17 @@ function resultOf(result: Result, note: Note, tables: Tables): string {
     ) ?? ''
   );
 }
+
+interface Telling {
+  readonly on: Told['on'];
+  readonly text: string | undefined;
+}
+
+/** What was said and tried, by its days; what has no day comes last. */
+const inOrder = (tellings: readonly Telling[]): readonly string[] =>
+  [...tellings]
+    .sort((one, other) => (one.on?.value ?? '~').localeCompare(other.on?.value ?? '~', 'en'))
+    .flatMap(({ text }) => text ?? []);
 
 /** That somebody marked a result told by mistake, and when that was written. */
 function takenBackOf({ on }: Told, addendum: Addendum | undefined): string | undefined {

@@ -209,11 +209,18 @@ export function notSentOf({ notSent }: Specimen): string | undefined {
   return /^not sent\b/i.test(text) ? text : `not sent: ${text}`;
 }
 
+const languages: Readonly<Record<string, string>> = { en: 'English', es: 'Spanish' };
+
+function languageOf(language: Aftercare['language']): string | undefined {
+  const name = languages[language?.value?.toLowerCase() ?? ''];
+  return name === undefined ? saidAs('in language', language) : `in ${name}`;
+}
+
 function aftercareOf(aftercare: Aftercare | undefined): string | undefined {
   return joined([
     saidList(aftercare?.given),
     saidAs('to', aftercare?.to),
-    saidAs('in language', aftercare?.language),
+    languageOf(aftercare?.language),
     saidAs('helper at home', aftercare?.helper),
   ]);
 }
