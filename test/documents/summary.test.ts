@@ -102,14 +102,14 @@ describe('chart summary', () => {
         'Hemostasis: aluminum chloride and pressure. Closure: none. ' +
         'Specimen: A, in formalin, routine histology, sent 2026-03-02. ' +
         'Dressing: petrolatum, gauze and paper tape. Complications: none. ' +
-        'Aftercare: spoken and email, in language en.',
+        'Aftercare: spoken and email, in English.',
     );
   });
 
   it('says who helps at home where the note does', () => {
     const text = whole.replace('language: en}', 'language: en, helper: none}');
     const [procedure] = modelOf(text).procedures;
-    assert.match(paragraph(procedure!.facts), /Aftercare: .*, in language en, helper at home none\.$/);
+    assert.match(paragraph(procedure!.facts), /Aftercare: .*, in English, helper at home none\.$/);
   });
 
   it('begins with who, when, and what matters for safety', () => {
