@@ -128,7 +128,7 @@ function validatorText(): string {
     schemas: schemas as Record<string, unknown>[],
     code: { source: true, esm: true },
   });
-  // The package is CommonJS: through an import its function may stand one level down.
+  // The package is CommonJS: through an import its function may be one level down.
   const generate = (typeof standalone === 'function'
     ? standalone
     : (standalone as { default: typeof standalone }).default) as unknown as (
@@ -211,7 +211,7 @@ ${rows.join('')}];
 `;
 }
 
-/** The names of the handout's sentences with what each has filled in: checks stand below the handout, and may not ask it. */
+/** The names of the handout's sentences with what each has filled in: checks are below the handout, and may not ask it. */
 function sentencesText(): string {
   const rows = [...sentences.values()].map(({ id, en }) => [id, [...argumentsIn(en)]]);
   return [

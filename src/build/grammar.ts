@@ -1,4 +1,4 @@
-/** Writes the grammar of notes: that of YAML, in which the keys of the schemas and the values of the trade stand out. */
+/** Writes the grammar of notes: that of YAML, in which the keys of the schemas and the values of the trade are highlighted. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { unitRows } from '../note/values/units.ts';
@@ -39,7 +39,7 @@ const oneOf = (words: readonly string[]): string =>
     .map(escaped)
     .join('|');
 
-/** A word may stand behind a blank, a bracket, a comma or at the start of a row, and ends in the same way. */
+/** A word may be after a space, a bracket, a comma or at the start of a row, and ends in the same way. */
 const before = '(?<![^\\s\\[{,])';
 const after = '(?![^\\s\\]},])';
 const number = '\\d+(?:\\.\\d+)?';

@@ -3,7 +3,7 @@ import { copyFileSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { install, root, tsx } from './setup.mjs';
 
-/** Packs what stands in dist/ and what .vscodeignore lets through; answers the path of the .vsix. */
+/** Packs what is in dist/ and what .vscodeignore lets through; returns the path of the .vsix. */
 export async function pack(folder = join(root, 'dist')) {
   const { createVSIX } = await import('@vscode/vsce');
   const { name, version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));

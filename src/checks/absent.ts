@@ -2,7 +2,7 @@ import type { Part } from '../note/tree/leaf.ts';
 import type { Subject } from './check.ts';
 import { shared } from './shared.ts';
 
-/** Where keys stand that are probably a misspelt key, by that key; each list in the order of the text. */
+/** Where keys are that are probably a misspelled key, by that key; each list in the order of the text. */
 type Misspelt = ReadonlyMap<string, readonly number[]>;
 
 const misspeltIn = shared((subject: Subject): Misspelt => {
@@ -19,7 +19,7 @@ const misspeltIn = shared((subject: Subject): Misspelt => {
 });
 
 /**
- * Whether a part has none of these keys: not one is there, nor misspelt, which is one fault and reported as such,
+ * Whether a part has none of these keys: not one is there, nor misspelled, which is one fault and reported as such,
  * nor possibly swallowed by a syntax error in the part. A key that has other spellings is named in each of them.
  */
 export function isAbsent(subject: Subject, part: Part, ...keys: readonly string[]): boolean {
@@ -34,7 +34,7 @@ export function isAbsent(subject: Subject, part: Part, ...keys: readonly string[
   });
 }
 
-/** Whether one of these numbers, which are in order, lies in a stretch. */
+/** Whether one of these numbers, which are in order, is in a stretch. */
 function hasWithin(numbers: readonly number[], from: number, to: number): boolean {
   let low = 0;
   let high = numbers.length;

@@ -218,11 +218,11 @@ class Reader {
   }
 }
 
-/** The anesthetics that a row of agents stands for: what is in a product, or itself. */
+/** The anesthetics that a row of agents means: what is in a product, or itself. */
 export const partsOf = (row: AgentRow): readonly string[] =>
   row.contains.length > 0 ? row.contains : [row.name];
 
-/** What a name among the allergies stands for. */
+/** What a name among the allergies means. */
 export const namesOf = (row: AllergyRow): readonly string[] =>
   row.of === 'agents' ? partsOf(row.agent) : [row.name];
 

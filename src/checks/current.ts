@@ -11,7 +11,7 @@ import { rowsIn } from './words.ts';
 export interface Energy {
   readonly leaf: Leaf<string>;
   readonly stops: Extract<Stops, 'current' | 'either' | 'heat' | 'bipolar'>;
-  /** Whether it stands under hemostasis, where it can be written more exactly. */
+  /** Whether it is under hemostasis, where it can be written more exactly. */
   readonly hemostasis: boolean;
 }
 
@@ -69,7 +69,7 @@ export const currentsOf = shared(({ note, tables }): readonly Current[] => {
   return found;
 });
 
-/** The first word of free texts that tells of current that was used. */
+/** The first word of free texts that mentions current that was used. */
 function toldIn(leaves: readonly (Leaf<string> | undefined)[], { hemostasis }: Tables): Energy | undefined {
   for (const leaf of leaves)
     for (const { row, leaf: word } of leaf === undefined ? [] : usedIn(leaf, hemostasis)) {

@@ -14,18 +14,18 @@ export interface Mishap {
   readonly at: Range;
   /** As the text calls it. */
   readonly word: string;
-  /** The procedure in whose part of the note it is; undefined where it is told of the visit or of later. */
+  /** The procedure in whose part of the note it is; undefined where it is mentioned the visit or of later. */
   readonly procedure: Procedure | undefined;
 }
 
-/** A text that may tell of what happened. */
+/** A text that may mention what happened. */
 interface Telling {
   readonly procedure: Procedure | undefined;
-  /** Whether it tells of nothing else: under remarks much is said of the disease too. */
+  /** Whether it mentions nothing else: under remarks much is said of the disease too. */
   readonly ofHarm: boolean;
 }
 
-/** The texts of a note that may tell of what happened. */
+/** The texts of a note that may mention what happened. */
 export const tellingsOf = shared(({ note }): ReadonlyMap<Leaf<string>, Telling> => {
   const tellings = new Map<Leaf<string>, Telling>();
   const add = (leaf: Leaf<string> | undefined, telling: Telling): void => {

@@ -36,7 +36,7 @@ export function toldIn<Row extends WordRow>(
   );
 }
 
-/** Every text in which somebody may tell of the patient: conditions, medicines, remarks, what happened then and later. */
+/** Every text in which somebody may mention the patient: conditions, medicines, remarks, what happened then and later. */
 const textsOf = shared(({ note }): readonly Leaf<string>[] => {
   const texts: Leaf<string>[] = [];
   const add = (leaf: Leaf<string> | undefined): void => {
@@ -62,7 +62,7 @@ function* laterTexts({ events, addenda }: Note): Generator<Leaf<string> | undefi
   for (const { text } of addenda ?? []) yield text;
 }
 
-/** All texts of a note that may tell of the patient, read once for each kind of danger. */
+/** All texts of a note that may mention the patient, read once for each kind of danger. */
 class Texts {
   private readonly read = new Map<unknown, readonly Told<never>[]>();
 
@@ -85,7 +85,7 @@ class Texts {
   }
 }
 
-/** What the texts of a note tell of the patient. */
+/** What the texts of a note mention the patient. */
 export const patientTexts = shared((subject) => new Texts(textsOf(subject), slipsOf(subject.tables)));
 
 /**

@@ -13,7 +13,7 @@ function inMethod(method: Leaf<string> | undefined): number | undefined {
   return typed === undefined ? undefined : Number(typed);
 }
 
-/** The diameter of a punch in mm, under `size` or in the words for the method (`4 mm punch`), and where it stands; undefined where the method is another one. */
+/** The diameter of a punch in mm, under `size` or in the words for the method (`4 mm punch`), and where it is; undefined where the method is another one. */
 export function punchOf(
   { size, method }: Procedure,
   tables: Tables,

@@ -2,7 +2,7 @@ import type { Leaf } from '../note/tree/leaf.ts';
 import { plain } from './one-line.ts';
 import { listOfWords } from './list-of-words.ts';
 
-/** What stands for `??` in everything that leaves the house. */
+/** What means `??` in everything that leaves the house. */
 const notYetKnown = 'not yet known';
 
 /** What the note says, as typed; undefined where it says nothing. */
@@ -13,7 +13,7 @@ export function said(leaf: Pick<Leaf<unknown>, 'text' | 'pending'> | undefined):
   return leaf.pending ? notYetKnown : text;
 }
 
-/** What the note says behind a few words of ours. */
+/** What the note says after a few words of ours. */
 export function saidAs(lead: string, leaf: Leaf<unknown> | undefined): string | undefined {
   const text = said(leaf);
   return text === undefined ? undefined : `${lead} ${text}`;

@@ -55,7 +55,7 @@ footer { margin-top: 1.5em; font-size: 0.85em; }
 li, tr, svg, .alert { break-inside: avoid; } h1, h2, figcaption { break-after: avoid; }
 @media print { body { margin: 0; padding: 0; max-width: none; } svg { max-height: 220mm; } .sheet { break-after: page; } }`;
 
-/** A page that stands alone: no scripts, nothing loaded from elsewhere, fit for printing. */
+/** A page that is alone: no scripts, nothing loaded from elsewhere, fit for printing. */
 export function htmlPage(
   title: string,
   language: string,

@@ -9,7 +9,7 @@ export function isOver(amount: number, limit: number): boolean {
   return amount > limit * (1 + tolerance);
 }
 
-/** Whether an amount has come up to a bound, or lies over it. */
+/** Whether an amount has come up to a bound, or is over it. */
 export function isAtLeast(amount: number, bound: number): boolean {
   return amount >= bound * (1 - tolerance);
 }

@@ -15,7 +15,7 @@ export class DayDoses {
   /** Copies, by the path of the note whose text they have. */
   private readonly copies = new Map<string, string>();
 
-  /** Adds the visit of a note and the later days on which its events tell of more. */
+  /** Adds the visit of a note and the later days on which its events mention more. */
   add(path: string, patient: string, dose: DoseJudgement): void {
     const key = chartKey(patient);
     let days = this.byPatient.get(key);
@@ -95,7 +95,7 @@ class Day {
     string,
     { readonly given: readonly Given[]; readonly unjudged: boolean }
   >();
-  /** For each note the sums over those before it and over those behind it, so that nothing has to be taken away again. */
+  /** For each note the sums over those before it and over those after it, so that nothing has to be taken away again. */
   private around: ReadonlyMap<string, readonly [Sums, Sums]> | undefined;
   private all = nothing;
 

@@ -29,7 +29,7 @@ export interface Session {
   readonly row: InjectedDrugRow;
   readonly day: IsoDate | undefined;
   readonly doses: readonly InjectedDose[];
-  /** The sum of what can be reckoned. */
+  /** The sum of what can be counted. */
   readonly mg: number;
 }
 

@@ -32,7 +32,7 @@ export interface Given {
   /** The product of the practice that it was, where the note names one. */
   readonly product: StockProduct | undefined;
   readonly injection: Injection;
-  /** Where its volume stands. */
+  /** Where its volume is. */
   readonly at: Range;
 }
 
@@ -46,7 +46,7 @@ export interface Applied {
   readonly at: Range;
 }
 
-/** What can't be counted, and what of it stands in the way. */
+/** What can't be counted, and what of it is in the way. */
 export interface Unread {
   readonly injection: Injection;
   readonly what: 'agent' | 'product' | 'concentration' | 'epinephrine' | 'volume' | 'amount' | 'strength';

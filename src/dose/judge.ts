@@ -27,7 +27,7 @@ export type { CreamDose } from './creams.ts';
 export type * from './types.ts';
 
 /**
- * Judges the anesthetic of a whole visit, and of the later days on which its events tell of more.
+ * Judges the anesthetic of a whole visit, and of the later days on which its events mention more.
  * @param elsewhere what other notes of the patient say of a day; absent where nobody looked
  * @param hidden why part of what was typed could not be counted, where that is so: then the sum is a lower bound
  */

@@ -35,7 +35,7 @@ export function monthsBetween(from: IsoDate, to: IsoDate): number {
   return years * 12 + months - (to.slice(8) < from.slice(8) ? 1 : 0);
 }
 
-/** Whether a weight lies outside of a range; its bounds lie within. */
+/** Whether a weight is outside of a range; its bounds are within. */
 export const isOutside = (kg: number, { minKg, maxKg }: WeightRange): boolean =>
   isOver(minKg, kg) || isOver(kg, maxKg);
 

@@ -28,7 +28,7 @@ export const publishedCeiling = (
 ): Ceiling | undefined => ceilingOf(publishedRules(tables), agent, epinephrine, facts);
 
 /**
- * The limits for a patient that stand beside the ceiling of an agent: those of the country's guidelines, with the
+ * The limits for a patient that are beside the ceiling of an agent: those of the country's guidelines, with the
  * reduction for infants, or those of everyone else.
  * @param above an amount in mg: of the published limits only those below it are worked out
  */

@@ -106,6 +106,6 @@ export interface DoseJudgement {
   readonly neededKg: number | undefined;
   /** What other notes say of this patient and day, counted with it; undefined where nobody looked. */
   readonly others: OthersOn | undefined;
-  /** Of a visit, the doses of later days that its events tell of. */
+  /** Of a visit, the doses of later days that its events mention. */
   readonly later: readonly DoseJudgement[];
 }

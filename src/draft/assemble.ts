@@ -72,7 +72,7 @@ function joined({ found }: Gather): readonly Found[] {
 
 const repeats: ReadonlySet<string> = new Set(['closure']);
 
-/** Whether stitches are told of again: the same material in the same layer. */
+/** Whether stitches are mentioned again: the same material in the same layer. */
 function isRepeat(one: readonly Found[], other: readonly Found[]): boolean {
   const valueOf = (group: readonly Found[], key: string): string | undefined =>
     group.find((each) => each.key[2] === key)?.value;

@@ -25,7 +25,7 @@ const landmarks = wordSet(
 );
 const lengths = wordSet('mm cm in');
 
-/** Whether a site is named as the place of a procedure, not as what lies near or as a part of other words. */
+/** Whether a site is named as the place of a procedure, not as what is near or as a part of other words. */
 function isPlace(gather: Gather, { at, end, reading }: SiteNamed): boolean {
   if (gather.isTaken(at, end) || gather.held(at) !== undefined) return false;
   const before = gather.low(at - 1) === 'the' ? at - 2 : at - 1;
@@ -34,7 +34,7 @@ function isPlace(gather: Gather, { at, end, reading }: SiteNamed): boolean {
   return gather.word(before)!.kind !== 'word' || gather.clauseAt(at).from === at;
 }
 
-/** Whether the words that end at a place say what lies near: "2 cm below", "lateral to". */
+/** Whether the words that end at a place say what is near: "2 cm below", "lateral to". */
 function isLandmark(gather: Gather, before: number): boolean {
   const low = gather.low(before);
   if (low === 'to') return landmarks.has(gather.low(before - 1));
@@ -283,7 +283,7 @@ const longestLine = 60;
 /** How many words before and after a value an "each" may be. */
 const farthestAll = { marked: { before: 10, after: 8 }, unmarked: { before: 0, after: 5 } } as const;
 
-/** "The first and the second": nobody can tell of which one alone. */
+/** "The first and the second": nobody can mention which one alone. */
 const isJoined = (gather: Gather, all: readonly Pointer[], { at, number }: Pointer): boolean =>
   all.some((other) => other.number !== number && other.end < at && isJoint(gather, other.end, at));
 

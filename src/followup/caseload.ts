@@ -11,7 +11,7 @@ import { dayNotSaid, stateOn, type DueKind, type DueState, type Planned, type Un
 import { planOf } from './schedule.ts';
 import { inSlices, sortInSlices, type Pace } from './slices.ts';
 
-/** Where in a note something stands: offsets, and the line from 0. */
+/** Where in a note something is: offsets, and the line from 0. */
 export interface Spot extends Range {
   readonly line: number;
 }
@@ -37,7 +37,7 @@ type Kept = Pick<
 export interface NoteFacts {
   readonly patient: string | undefined;
   readonly visit: IsoDate | undefined;
-  /** The patient's date of birth, and where it stands. */
+  /** The patient's date of birth, and where it is. */
   readonly born: IsoDate | undefined;
   readonly bornAt: Spot | undefined;
   /** The day from which on nothing of it is open; undefined where that day has not come. */
@@ -256,7 +256,7 @@ class Found {
     return items;
   }
 
-  /** Notes of one chart number that give different dates of birth: one of them may lie in the chart of somebody else. */
+  /** Notes of one chart number that give different dates of birth: one of them may be in the chart of somebody else. */
   private otherBirths(): readonly OpenItem[] {
     const items: OpenItem[] = [];
     for (const last of this.byPatient.values())
@@ -279,7 +279,7 @@ function chainOf(last: Known): readonly Known[] {
   return chain.reverse();
 }
 
-/** The labels that stand in more than one of several notes of one patient and day. */
+/** The labels that are in more than one of several notes of one patient and day. */
 function sameLabelsOf(notes: readonly Known[], nameOf: (path: string) => string): readonly OpenItem[] {
   const used = new Map<string, (Known & { readonly spot: NoteFacts['labels'][number] })[]>();
   for (const note of notes)

@@ -48,7 +48,7 @@ const returning =
 const asNeeded = /\b(?:if|as needed|prn|when needed|only when|unless)\b/i;
 
 interface Later {
-  /** The next later event that tells of an outcome, by what it concerns. */
+  /** The next later event that mentions an outcome, by what it concerns. */
   readonly ended: ReadonlyMap<string, IsoDate>;
   /** The same, whatever it concerns. */
   readonly anyEnded: IsoDate | undefined;
@@ -149,7 +149,7 @@ function returnItem(
   });
 }
 
-/** The day of the first event from an index on that lies on or after a date. */
+/** The day of the first event from an index on that is on or after a date. */
 function firstFrom(happened: readonly Happened[], from: number, date: IsoDate): IsoDate | undefined {
   let [low, high] = [from, happened.length];
   while (low < high) {

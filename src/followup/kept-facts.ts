@@ -11,7 +11,7 @@ export const builtFrom: string | undefined = typeof WHEAL_BUILD === 'string' ? W
 
 type Rest = Pick<NoteFacts, 'bornAt' | 'unread' | 'labels' | 'planned' | 'undated'>;
 
-/** Characters of a date, or of the blanks that stand for none. */
+/** Characters of a date, or of the spaces that mean none. */
 const dateLength = 10;
 const settledAt = 1;
 const visitAt = settledAt + dateLength;

@@ -23,7 +23,7 @@ export interface StepDays {
   readonly came: IsoDate;
 }
 
-/** The day of a visit to look again, counted from the visit; from the result where it would lie before that. */
+/** The day of a visit to look again, counted from the visit; from the result where it would be before that. */
 function recallFrom(next: string, { visit = '', came }: StepDays): IsoDate | undefined {
   const day = visit === '' ? undefined : recallDay(next, visit);
   return day === undefined || day <= came ? recallDay(next, came) : day;

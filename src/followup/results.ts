@@ -17,7 +17,7 @@ export interface Falling {
   readonly undated: Undated[];
 }
 
-/** A day by which as many results have to be there as limits lie up to it. */
+/** A day by which as many results have to be there as limits are up to it. */
 interface Limit extends Sourced {
   readonly term: Pick<Term, 'count' | 'unit'>;
   readonly test: string;

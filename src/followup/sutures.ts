@@ -337,11 +337,11 @@ const isPartOf = (site: SiteRow, place: string): boolean =>
 export interface SutureDay {
   /** The first working day from the start of the window on. */
   readonly day: IsoDate;
-  /** Whether that day lies in the window; if not, the practice is closed on each of its days. */
+  /** Whether that day is in the window; if not, the practice is closed on each of its days. */
   readonly inside: boolean;
 }
 
-/** The first working day of a window; never before the window, and said where none lies inside. */
+/** The first working day of a window; never before the window, and said where none is inside. */
 export function sutureDay(window: Pick<SutureWindow, 'from' | 'to'>, closed: ClosedDays): SutureDay {
   const day = nextOpenDay(window.from, closed);
   return { day, inside: day <= window.to };

@@ -47,7 +47,7 @@ const nameIn = (text: string): string =>
 
 /**
  * What of a note says that a patient was told and was taken back by an addendum. An entry that is dated after the addendum
- * stands; of entries of its own day the first gives way, unless one of an earlier day does.
+ * is; of entries of its own day the first gives way, unless one of an earlier day does.
  */
 export const takenBack = once((note: Note): ReadonlyMap<Told, Addendum> => {
   const back = new Map<Told, Addendum>();

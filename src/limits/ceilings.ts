@@ -20,7 +20,7 @@ export interface LimitBook {
   readonly authority: string;
 }
 
-/** Rows of one rank, with the practice's stricter ones that stand beside them. */
+/** Rows of one rank, with the practice's stricter ones that are beside them. */
 interface Rung {
   readonly rows: readonly LimitRow[];
   readonly stricter: readonly LimitRow[];
@@ -127,7 +127,7 @@ const rungs = (ranks: readonly (readonly LimitRow[])[], stricter: readonly Limit
 
 const keyOf = (agent: string, epinephrine: boolean): string => (epinephrine ? `${agent}+` : agent);
 
-/** A limit as it stands for one patient. */
+/** A limit as it means one patient. */
 export interface Ceiling {
   readonly limit: LimitRow;
   /** Without a weight the cap alone, Infinity where the row has none. */

@@ -23,7 +23,7 @@ type Built = Record<string, unknown>;
 export interface WordLeaf {
   readonly leaf: Leaf<unknown>;
   readonly table: string;
-  /** Whether a list may stand where this text stands. */
+  /** Whether a list may be where this text is. */
   readonly list: boolean;
 }
 
@@ -32,7 +32,7 @@ const mostCompared = 100;
 
 /**
  * Lays a schema's shapes over a tree: leaves are read, lists and bare texts take their full form. A key that is
- * surely a misspelt one is read as that one, so that the danger in its value is seen and it does not count as
+ * surely a misspelled one is read as that one, so that the danger in its value is seen and it does not count as
  * missing; the schema step reports it.
  */
 export class Binder {
@@ -40,7 +40,7 @@ export class Binder {
   readonly words: WordLeaf[] = [];
   /** Misspelt keys that were read as the keys that they are meant to be. */
   readonly respelled = new Map<Entry, KeyShape>();
-  /** The keys under which something else than `none` is written, wherever they stand. */
+  /** The keys under which something else than `none` is written, wherever they are. */
   readonly said = new Set<string>();
   /**
    * Whether the tree surely has the form that the shapes want, and nothing in it waits, so that neither has to be looked
@@ -208,7 +208,7 @@ export class Binder {
     return key.text === undefined ? undefined : this.bareText(node, key);
   }
 
-  /** A bare text where a map may stand is that map with one key. */
+  /** A bare text where a map may be is that map with one key. */
   private bareText(node: TextNode, key: KeyShape): Built | undefined {
     if (key.text === '(dictated)') return this.dictated(node, key);
     const target = this.shapes.get(key.map ?? '')?.byName.get(key.text ?? '');
@@ -280,7 +280,7 @@ export class Binder {
   }
 }
 
-/** Whether `??` stands here: not yet known. */
+/** Whether `??` is here: not yet known. */
 const isPending = (node: TextNode): boolean => node.text === '??' && node.garbled !== true;
 
 const saysNone = (node: Node | null): boolean =>

@@ -14,7 +14,7 @@ export function chartKey(number: string): string {
 }
 
 /**
- * What may be the chart number of a note, in plain form: every word behind such a key, without reading the note, and
+ * What may be the chart number of a note, in plain form: every word after such a key, without reading the note, and
  * its patient's where it takes reading to know. More than its own may be among them, never less.
  */
 export function chartNumbersIn(text: string): readonly string[] {
@@ -32,13 +32,13 @@ function numberRead(text: string): readonly string[] {
   return patient === undefined ? [] : [chartKey(patient)];
 }
 
-/** Which of many notes may tell of one patient. */
+/** Which of many notes may mention one patient. */
 export class ByPatient {
   private readonly numbers = new Map<string, readonly string[]>();
   private readonly paths = new Map<string, Set<string>>();
 
   /**
-   * Takes in a note, or takes it in anew.
+   * Takes in a note, or takes it in again.
    * @param text undefined where there is none, or it can't be read
    * @returns the chart numbers that are concerned: those before and those now
    */

@@ -23,13 +23,13 @@ export interface Source<T> {
   readonly respelled: ReadonlyMap<Entry, KeyShape>;
   /** Unknown keys, whose values nobody reads. */
   readonly unread: readonly Entry[];
-  /** The keys under which something else than `none` is written, wherever they stand. */
+  /** The keys under which something else than `none` is written, wherever they are. */
   readonly said: ReadonlySet<string>;
   /** Whether nothing at all is wrong with its YAML. */
   readonly sound: boolean;
   /** Whether its form is surely as the schema wants it, and nothing in it waits. */
   readonly fits: boolean;
-  /** Where the parser stumbled, so that keys behind it may only seem to be missing. */
+  /** Where the parser stumbled, so that keys after it may only seem to be missing. */
   readonly damage: readonly number[];
 }
 
@@ -58,7 +58,7 @@ const ownVersion = 1;
 /** What a value of the note says only together with others of it. */
 const completed = (note: Note): Note => withForAll(withPlannedDays(note));
 
-/** Reads a note. Any text is answered: what is wrong with it stands in `problems`. */
+/** Reads a note. Any text is answered: what is wrong with it is in `problems`. */
 export function readNote(text: string): Source<Note> {
   return bound(text, parseThrough(text, noteKind.names), noteKind, completed);
 }

@@ -8,7 +8,7 @@ import type { Entry, MapNode, Node, TextNode } from './tree/tree.ts';
 /**
  * The note as `readNote` reads it after an edit. Where a plain value gives way to another in a text with which nothing is
  * wrong, its tree is the old one with the rest moved, since to parse it again is nearly all of the work.
- * @throws RangeError where the edit lies outside of the text
+ * @throws RangeError where the edit is outside of the text
  */
 export function reread(source: Source<Note>, edit: TextEdit): Source<Note> {
   const text = applyEdits(source.text, [edit]);
@@ -27,7 +27,7 @@ function treeAfter(root: MapNode | null, edit: TextEdit): MapNode | undefined {
 
 interface Place {
   readonly node: TextNode;
-  /** Whether it stands between brackets. */
+  /** Whether it is between brackets. */
   readonly flow: boolean;
 }
 
@@ -63,7 +63,7 @@ function textAfter(node: TextNode, edit: TextEdit): string | undefined {
   return inside ? node.text.slice(0, from) + edit.text + node.text.slice(to) : undefined;
 }
 
-/** Puts a value in the place of another, and moves what stands behind the edit. */
+/** Puts a value in the place of another, and moves what is after the edit. */
 class Moved {
   private readonly by: number;
 

@@ -27,7 +27,7 @@ export const closedLoop: ReadonlyMap<string, Severity> = new Map([
   ['follow-up/sutures-overdue', 'warning'],
 ]);
 
-/** A setting by which the practice follows what is open less closely than is usual, and who stands for it. */
+/** A setting by which the practice follows what is open less closely than is usual, and who means it. */
 export interface LoosenedFollowUp {
   readonly what: string;
   readonly own: string;

@@ -7,7 +7,7 @@ export const textOf = (leaf: Leaf<string> | undefined): string => leaf?.value?.t
 export const textsOf = (leaves: readonly Leaf<string>[] | undefined): readonly string[] =>
   (leaves ?? []).map(textOf).filter((text) => text !== '');
 
-/** Whether something stands there that can't be read. */
+/** Whether something is there that can't be read. */
 export const isUnread = (leaf: Leaf<unknown> | undefined): boolean =>
   leaf !== undefined && leaf.value === undefined;
 

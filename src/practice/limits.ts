@@ -14,7 +14,7 @@ import type { Faults } from './faults.ts';
 import { defined, textOf } from './leaves.ts';
 import { knownAgent } from './stock.ts';
 
-/** Who stands for a limit that is looser than the published one. */
+/** Who means a limit that is looser than the published one. */
 export interface Approval {
   readonly by: string;
   readonly on: string;

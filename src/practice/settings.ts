@@ -26,7 +26,7 @@ export interface PracticeFacts {
 /** How a practice wants its handouts. */
 export interface HandoutFacts {
   readonly largePrint: boolean;
-  /** Whether a diagnosis that the patient has been told stands in it. */
+  /** Whether a diagnosis that the patient has been told is in it. */
   readonly diagnosis: boolean;
   /** The practice's own words by the name of the sentence that they replace. */
   readonly sentences: Readonly<Record<'en' | 'es', ReadonlyMap<string, string>>>;

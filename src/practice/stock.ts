@@ -7,7 +7,7 @@ import type { Faults } from './faults.ts';
 import { defined, isUnread, textOf, textsOf } from './leaves.ts';
 import { nameDiffers } from './product-name.ts';
 
-/** A product that the practice keeps in stock, as its name stands for it in a note. */
+/** A product that the practice keeps in stock, as its name means it in a note. */
 export interface StockProduct {
   /** As the practice file writes it. */
   readonly name: string;

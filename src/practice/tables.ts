@@ -182,7 +182,7 @@ export interface Tables {
   /** What falls due after a visit, and when. */
   readonly followUp: typeof followUp;
   readonly practice: PracticeFacts;
-  /** Safety limits that the practice has loosened, with who stands for it. */
+  /** Safety limits that the practice has loosened, with who means it. */
   readonly loosened: readonly Loosened[];
   /** Settings by which the practice follows what is open less closely than is usual. */
   readonly loosenedFollowUp: readonly LoosenedFollowUp[];

@@ -2,7 +2,7 @@ import type { Sourced } from './types.ts';
 
 /** An abbreviation that has been misread, with what it was taken for. */
 export interface AbbreviationRow extends Sourced {
-  /** As a regular expression, case and all, with what may stand around it. */
+  /** As a regular expression, case and all, with what may be around it. */
   readonly pattern: string;
   readonly takenFor: string;
   /** What to write; where it is more than one word, only the writer knows which. */
@@ -11,7 +11,7 @@ export interface AbbreviationRow extends Sourced {
 
 const listed = { source: 'ismp-error-prone', mark: 'Q' } as const;
 const end = '(?!\\.?[\\p{L}\\p{N}]|-)';
-/** A word by itself, and one behind a number. */
+/** A word by itself, and one after a number. */
 const word = (pattern: string): string => `(?<![\\p{L}\\p{N}/.-])(?:${pattern})${end}`;
 const behindNumber = (pattern: string): string => `(?<=\\d ?)(?:${pattern})${end}`;
 

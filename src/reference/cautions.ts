@@ -15,7 +15,7 @@ export interface CautionRow extends WordRow {
   readonly endArtery?: Sourced & { readonly regions: ReadonlySet<SiteRegion> };
   /** Less anesthetic is borne; `grave` where the label names the disease itself as a danger. */
   readonly tolerance?: Sourced & { readonly grave?: true };
-  /** Prone to methemoglobin, which local anesthetics can cause; `everyday` medicines are too common to tell of each time. */
+  /** Prone to methemoglobin, which local anesthetics can cause; `everyday` medicines are too common to mention each time. */
   readonly methemoglobin?: Sourced & { readonly by: 'disease' | 'enzyme' | 'medicine' | 'everyday' };
   /** A medicine for the rhythm of the heart, of this class, to which lidocaine and prilocaine add. */
   readonly antiarrhythmic?: Sourced & { readonly class: 'I' | 'III' };
@@ -40,7 +40,7 @@ const avoided = { from: 'trace', source: 'us-label-epinephrine-interactions', ma
 const extremities: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail', 'ear', 'nose']);
 const endArteries: ReadonlySet<SiteRegion> = new Set([...extremities, 'genital']);
 
-/** Medicines by their generic names or class, with commas between them; behind bars other words for the same. */
+/** Medicines by their generic names or class, with commas between them; after bars other words for the same. */
 const medicines = (effect: Partial<CautionRow>, names: string): readonly CautionRow[] =>
   names.split(', ').map((one) => {
     const [name = '', ...synonyms] = one.split('|');

@@ -5,7 +5,7 @@ export type SkinLayer = 'epidermis' | 'papillary dermis' | 'mid dermis' | 'deep 
 
 export interface DepthRow extends WordRow {
   /**
-   * The deepest layer of the skin that was surely cut through or into; what lies under the skin counts as the last.
+   * The deepest layer of the skin that was surely cut through or into; what is under the skin counts as the last.
    * Absent where the word does not say (dermis) or the place has other layers (mucosa, nail).
    */
   readonly reaches?: SkinLayer;

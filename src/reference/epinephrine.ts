@@ -1,7 +1,7 @@
 import { meaning } from './marked.ts';
 /** What epinephrine in a local anesthetic does and does not: maxima of a visit in µg, strengths in µg/mL. */
 export const epinephrine = {
-  /** Dental teaching; no such limit stands in the medical labels. */
+  /** Dental teaching; no such limit is in the medical labels. */
   healthy: {
     micrograms: 200,
     population: 'healthy adults',

@@ -329,7 +329,7 @@ export const terms = {
   /** From the result until the patient knows: longer than the 24 hours of one practice, so that no weekend is scolded. */
   telling: term(3, 'working days', 'format', 'format'),
   tellingUrgent: term(1, 'working days', 'format', 'format'),
-  /** From telling until a plan stands in the note. */
+  /** From telling until a plan is in the note. */
   plan: term(3, 'working days', 'format', 'format'),
   planUrgent: term(1, 'working days', 'format', 'format'),
   /** From telling until a step without a date of its own was taken. */
@@ -360,7 +360,7 @@ export const scarCheck = { from: 60, to: 120, source: 'scar-checks', mark: 'comm
 /** Days after the visit until which a wound is washed and covered: one to two weeks in the leaflets. */
 export const homeCare = { washedTo: 14, source: 'first-dressing-leaflets', mark: 'Q' } as const;
 
-/** Tests whose result takes longer than others; their limits stand in the practice's settings. */
+/** Tests whose result takes longer than others; their limits are in the practice's settings. */
 export const slowTests: ReadonlyMap<string, 'fungalCulture' | 'mycobacterialCulture'> = new Map([
   ['fungal culture', 'fungalCulture'],
   ['mycobacterial culture', 'mycobacterialCulture'],

@@ -6,7 +6,7 @@ export type Concern =
   | 'pacemaker'
   /** It may take current for an arrhythmia, or conduct it into nerves: no current at all. */
   | 'forbidden'
-  /** It lies in the head: no monopolar current on head and neck. */
+  /** It is in the head: no monopolar current on head and neck. */
   | 'cochlear'
   /** An electronic device that a current may disturb without harm, or that comes off: ask first. */
   | 'ask'

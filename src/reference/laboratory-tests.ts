@@ -13,7 +13,7 @@ const molecular = (name: string, ...synonyms: readonly string[]): TestRow => ({
   like: 'gene rearrangement',
 });
 
-/** Rows out of lines, each a name with its other words behind bars. */
+/** Rows out of lines, each a name with its other words after bars. */
 const rowsOf = (like: string, lines: string): readonly TestRow[] =>
   lines
     .trim()

@@ -11,7 +11,7 @@ const row = (says: LesionRow['says'], name: string, ...synonyms: readonly string
   says,
 });
 
-/** Words of a lesion's description: flat ones, ones that stand up from the skin, and what was scratched or is fading, and what is open. */
+/** Words of a lesion's description: flat ones, ones that rise above the skin, and what was scratched or is fading, and what is open. */
 export const lesions: readonly LesionRow[] = [
   row('flat', 'macule', 'macular'),
   row('flat', 'patch'),

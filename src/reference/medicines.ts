@@ -1,6 +1,6 @@
 import type { WordRow } from './types.ts';
 
-/** Rows out of lines, each a name with its other words behind bars. */
+/** Rows out of lines, each a name with its other words after bars. */
 const rowsOf = (lines: string): readonly WordRow[] =>
   lines
     .trim()

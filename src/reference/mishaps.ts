@@ -22,7 +22,7 @@ export type MishapKind =
   | 'toxicity'
   | 'reaction';
 
-/** Words which only beside others tell of a mishap: "lost" of a specimen, "burn" under a pad. */
+/** Words which only beside others mention a mishap: "lost" of a specimen, "burn" under a pad. */
 export type Beside =
   'specimen' | 'container' | 'specimens' | 'test' | 'fuel' | 'burning' | 'drug' | 'lot' | 'label';
 
@@ -55,7 +55,7 @@ const sharps: Sourced = { source: 'sharps-dermatology-2016', mark: 'Q' };
 const format: Sourced = { source: 'format', mark: 'format' };
 const toxic: Sourced = { source: 'toxicity-signs', mark: 'Q2' };
 
-/** Mishaps by the words that tell of them. What is published of each is its source; the words are the clinic's own. */
+/** Mishaps by the words that mention them. What is published of each is its source; the words are the clinic's own. */
 export const mishaps: readonly MishapRow[] = [
   row(
     'lost',
@@ -220,7 +220,7 @@ export const mishaps: readonly MishapRow[] = [
   ),
 ];
 
-/** Names that hold a word of a mishap and tell of none. */
+/** Names that hold a word of a mishap and mention none. */
 export const noMishaps: readonly WordRow[] = [
   {
     name: 'lost to follow-up',

@@ -1,5 +1,5 @@
 /**
- * What stands in many lists of allergies and is in nothing that is used here, so that a word that is not understood can
+ * What is in many lists of allergies and is in nothing that is used here, so that a word that is not understood can
  * be told from one that only does not matter. Common practice, no source; that shellfish and contrast medium do not cross
  * with povidone-iodine is common knowledge. Words that could mean something used on the skin are kept out.
  */

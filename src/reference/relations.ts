@@ -1,6 +1,6 @@
 import type { WordRow } from './types.ts';
 
-/** Where a sample lies relative to the lesion. */
+/** Where a sample is relative to the lesion. */
 export const relations: readonly WordRow[] = [
   {
     name: 'lesional',

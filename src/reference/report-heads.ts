@@ -13,7 +13,7 @@ const headWords: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
-/** Parts of the body that lie side by side, so that one of them may be called by the other's name. */
+/** Parts of the body that are side by side, so that one of them may be called by the other's name. */
 const neighbors: readonly (readonly [SiteRegion, SiteRegion])[] = [
   ['scalp', 'face'],
   ['scalp', 'ear'],

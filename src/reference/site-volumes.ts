@@ -12,7 +12,7 @@ export interface SiteVolumeRow extends Sourced {
 /**
  * Sources differ: 1 to 3 mL with more for thumb and great toe, 2 to 5 mL for a finger, 4 mL for a finger and 6 mL for a
  * toe; 8 to 12 mL around an ear; 6 to 10 mL around a penis, or 10 mL and a ring of 10 mL more. The greatest of them
- * counts, so that only more than any source injects is told of; for the thumb it is that of the toe, since one source
+ * counts, so that only more than any source injects is mentioned; for the thumb it is that of the toe, since one source
  * puts the two together. For nose, lip, eyelid and vulva only the usual was found, and no most.
  */
 export const siteVolumes: readonly SiteVolumeRow[] = [

@@ -27,7 +27,7 @@ export type SiteRegion =
   /** A site of a practice that does not say where it is. */
   | 'other';
 
-/** What lies so close under the skin that a deep cut can harm it. */
+/** What is so close under the skin that a deep cut can harm it. */
 export interface Danger extends Sourced {
   readonly structure: string;
   /** Whether only a cut that goes into the fat comes near it, since the skin over it is loose. */
@@ -36,7 +36,7 @@ export interface Danger extends Sourced {
 
 export interface SiteRow extends WordRow {
   readonly region: SiteRegion;
-  /** Whether left or right must be said; `never` for what lies strictly in the midline. */
+  /** Whether left or right must be said; `never` for what is strictly in the midline. */
   readonly side: 'needed' | 'optional' | 'never';
   /** Whose suture window counts; null where no published row fits. */
   readonly group: WindowGroup | null;
@@ -62,7 +62,7 @@ export interface SiteRow extends WordRow {
   readonly danger?: Danger | undefined;
   /** Too large or too loose a word to find the place again. */
   readonly vague: boolean;
-  /** Rows that are meant where another word stands with it: a web space between toes. */
+  /** Rows that are meant where another word is with it: a web space between toes. */
   readonly narrowed?: ReadonlyMap<string, string> | undefined;
   /** So small that the word alone finds it again. */
   readonly small: boolean;
@@ -112,7 +112,7 @@ export const ordinary: Omit<SiteRow, 'name' | 'synonyms' | 'region'> = {
   small: false,
 };
 
-/** Rows that share traits. Synonyms stand in one text, with commas; word order and `of the` need no synonym of their own. */
+/** Rows that share traits. Synonyms are in one text, with commas; word order and `of the` need no synonym of their own. */
 function rows(shared: Traits & Pick<SiteRow, 'region'>, entries: readonly Entry[]): readonly SiteRow[] {
   const usual = { ...ordinary, ...shared };
   return entries.map(([name, synonyms = '', own = {}]) => ({

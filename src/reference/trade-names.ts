@@ -9,7 +9,7 @@ export interface TradeName extends Sourced {
   readonly generic: string;
 }
 
-/** Out of lines, each a generic word with its trade names behind bars. */
+/** Out of lines, each a generic word with its trade names after bars. */
 const namesOf = (source: string, mark: Sourced['mark'], lines: string): readonly TradeName[] =>
   lines
     .trim()

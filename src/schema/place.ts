@@ -4,7 +4,7 @@ import type { Entry, MapNode, Node, Range } from '../note/tree/tree.ts';
 /** Where a validator's path leads in the tree. */
 export interface Place {
   readonly node: Node;
-  /** The definition of the map that stands here. */
+  /** The definition of the map that is here. */
   readonly map: string;
   /** The map that holds the key. */
   readonly holder: MapNode;

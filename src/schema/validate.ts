@@ -111,7 +111,7 @@ class Shape {
     return [...made, ...firstOf(missing), ...firstOf(kinds)];
   }
 
-  /** Behind a syntax error, in the maps that hold it, keys may only seem to be missing or to stand wrong. */
+  /** After a syntax error, in the maps that hold it, keys may only seem to be missing or to be wrong. */
   private isDoubtful({ keyword, params }: SchemaError, place: Place): boolean {
     const { damage } = this.source;
     if (keyword === 'type' && isPendingOrGarbled(place.node)) return true;
@@ -126,7 +126,7 @@ class Shape {
     return damage.some((spot) => this.holds(holder, spot) && (at ?? Infinity) >= spot);
   }
 
-  /** Whether a spot lies in a part, or beside it with nothing between. */
+  /** Whether a spot is in a part, or beside it with nothing between. */
   private holds({ start, end }: Range, spot: number): boolean {
     const [from, to] = spot < start ? [spot, start] : [end, spot];
     return to <= from || (to < from + 200 && this.source.text.slice(from, to).trim() === '');
@@ -199,7 +199,7 @@ class Shape {
   }
 }
 
-/** The key in `volume:1.5 mL`, where the blank is missing behind the colon. */
+/** The key in `volume:1.5 mL`, where the space is missing after the colon. */
 const joinedKey = (typed: string): string => /^([\w-]+):\S/.exec(typed)?.[1] ?? '';
 
 function respelling(entry: Entry, key: KeyShape): Problem {

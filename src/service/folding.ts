@@ -2,19 +2,19 @@ import { Lines } from '../note/text/lines.ts';
 import type { Node } from '../note/tree/tree.ts';
 import { lastOffset } from '../note/tree/maps.ts';
 
-/** Rows that fold together, both ends included, counted from 0. */
+/** Lines that fold together, both ends included, counted from 0. */
 export interface Fold {
   readonly start: number;
   readonly end: number;
 }
 
-/** One fold for each key or list item whose value goes over several rows. */
+/** One fold for each key or list item whose value goes over several lines. */
 export function foldsOf(text: string, root: Node | null): readonly Fold[] {
   const lines = new Lines(text);
   const folds = new Map<number, number>();
   const add = (start: number, end: number): void => {
     const first = lines.at(start).line;
-    // A block ends behind its last line break.
+    // A block ends after its last line break.
     let last = lines.at(end).line;
     while (last > first && lines.row(last).trim() === '') last -= 1;
     if (last > first && (folds.get(first) ?? 0) < last) folds.set(first, last);

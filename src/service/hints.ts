@@ -7,7 +7,7 @@ import type { Tables } from '../practice/tables.ts';
 import type { Analysis } from './analysis/analysis.ts';
 import { weekdayName } from './analysis/days.ts';
 
-/** A few words that are shown behind a value and are not part of the text. */
+/** A few words that are shown after a value and are not part of the text. */
 export interface Hint {
   readonly offset: number;
   readonly text: string;

@@ -11,7 +11,7 @@ export interface Lens extends Range {
   readonly title: string;
   /** What pressing does, by a plain id that the editor maps to a command; undefined where the words only tell. */
   readonly command: 'summary' | 'handout' | 'dose' | 'findings' | undefined;
-  /** Which procedure it stands over, counted from 0; undefined over the visit. */
+  /** Which procedure it is over, counted from 0; undefined over the visit. */
   readonly procedure: number | undefined;
 }
 

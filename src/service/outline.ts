@@ -7,7 +7,7 @@ export interface Symbol extends Range {
   readonly name: string;
   readonly detail: string;
   readonly kind: 'visit' | 'patient' | 'procedure' | 'injection' | 'specimen' | 'event';
-  /** Where the entry's own words stand. */
+  /** Where the entry's own words are. */
   readonly selection: Range;
   readonly children: readonly Symbol[];
 }
@@ -60,7 +60,7 @@ function symbol(
   { start, end, head }: Range & { readonly head: Range },
   children: readonly Symbol[] = [],
 ): Symbol {
-  // The words to jump to must lie inside of the whole.
+  // The words to jump to must be inside of the whole.
   const whole = { start: Math.min(start, head.start), end: Math.max(end, head.end) };
   return { kind, name, detail, ...whole, selection: head, children };
 }

@@ -9,7 +9,7 @@ export interface BeforeSigning {
   readonly pending: number;
   /** Findings of each severity, those about `??` aside. */
   readonly findings: Readonly<Record<Severity, number>>;
-  /** A row of words for each, the gravest first. */
+  /** A line of words for each, the gravest first. */
   readonly rows: readonly string[];
 }
 

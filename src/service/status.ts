@@ -26,7 +26,7 @@ export interface Status {
   readonly why: string | undefined;
 }
 
-/** How the visit stands: share of the limit, open findings, version of the format. */
+/** How the visit is: share of the limit, open findings, version of the format. */
 export function statusOf(analysis: Analysis): Status {
   const { note, judgement } = analysis;
   const counts = countsOf(judgement.findings);

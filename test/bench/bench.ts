@@ -1,4 +1,4 @@
-/** Measures in one run, as ratios, so that machines and other load matter little. `--json` prints the rows alone. */
+/** Measures in one run, as ratios, so that machines and other load matter little. `--json` prints the lines alone. */
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { caseloadRows } from './caseload.ts';

@@ -21,7 +21,7 @@ const quantile = (sorted: readonly number[], part: number): number =>
 
 /**
  * Times two actions in turn, each time on a text that neither has seen, and compares their medians. In the text `@`
- * stands for a number that is another in each round. Before that both run until the engine has compiled what is hot,
+ * means a number that is another in each round. Before that both run until the engine has compiled what is hot,
  * as in an editor that has been open for a minute.
  */
 export function compare(

@@ -1,5 +1,5 @@
 /**
- * The notes that are measured: 60 rows as a scribe leaves them, the same with many faults, and one of 2,000 rows. The
+ * The notes that are measured: 60 lines as a scribe leaves them, the same with many faults, and one of 2,000 lines. The
  * bench puts another number for each `@`, so that no text of them is seen twice.
  */
 
@@ -48,7 +48,7 @@ const procedure = (number: number): string => `  - site: ${number % 2 === 0 ? 'l
     complications: none
 `;
 
-/** A note of about `rows` rows. */
+/** A note of about `rows` lines. */
 export function noteOf(rows: number): string {
   const count = Math.max(1, Math.round((rows - 16) / 25));
   return head + Array.from({ length: count }, (_, number) => procedure(number)).join('');
@@ -69,7 +69,7 @@ const faults: readonly (readonly [string, string])[] = [
   ['closure: none', 'closure: nothing'],
 ];
 
-/** A note of about 60 rows in which forty things are wrong, or as many as it has rows for. */
+/** A note of about 60 lines in which forty things are wrong, or as many as it has lines for. */
 export function faultyNote(): string {
   let text = noteOf(100);
   for (const [right, wrong] of faults) text = text.split(right).join(wrong);

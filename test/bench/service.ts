@@ -88,7 +88,7 @@ function featuresOf(service: typeof Subject.service): readonly Feature[] {
   ];
 }
 
-/** What of ours is measured, by the beginning of its row's name, and what the other service does for it. */
+/** What of ours is measured, by the beginning of its line's name, and what the other service does for it. */
 const asked: Readonly<Record<string, (service: LanguageService, document: Document) => unknown>> = {
   'whole check to parse, note of 60 rows': (service, document) => service.doValidation(document, false),
   'completion to parse: a key': (service, document) =>
@@ -103,7 +103,7 @@ const asked: Readonly<Record<string, (service: LanguageService, document: Docume
 const placeOf = (document: Document, words: string): ReturnType<Document['positionAt']> =>
   document.positionAt(document.getText().indexOf(words) + words.length);
 
-/** The rows with what yaml-language-server takes for the same on the same note. Its own parse counts, as ours does in a check. */
+/** The lines with what yaml-language-server takes for the same on the same note. Its own parse counts, as ours does in a check. */
 export async function withIncumbent(
   rows: readonly Row[],
   service: LanguageService,

@@ -13,7 +13,7 @@ import { round3, type Row } from './measure.ts';
 const samples = join(import.meta.dirname, '..', '..', 'samples');
 const names = ['punch-sutured', 'melanocytic-deep-shave', 'cream-and-injection'];
 
-/** The shares of states in which something shows: on another row than the one that is typed, and on any row. */
+/** The shares of states in which something shows: on another line than the one that is typed, and on any line. */
 export async function typingRows(service: LanguageService): Promise<readonly Row[]> {
   const [ours, theirs] = [new Noise(), new Noise()];
   for (const name of names) {
@@ -32,7 +32,7 @@ export async function typingRows(service: LanguageService): Promise<readonly Row
   ];
 }
 
-/** Types every row of a note again with our service, and answers the states for the other one. */
+/** Types every line of a note again with our service, and answers the states for the other one. */
 function typed(note: string, noise: Noise): readonly { readonly text: string; readonly row: number }[] {
   const tables = tablesOf(readPractice(readFileSync(join(samples, 'practice.wheal.yaml'), 'utf8')).value);
   const judge = (text: string): readonly Finding[] =>

@@ -18,7 +18,7 @@ function codeFiles(): ReadonlyMap<string, number> {
   return counts;
 }
 
-/** A folder below a floor is one room; a file at the top of a floor stands for itself. */
+/** A folder below a floor is one room; a file at the top of a floor means itself. */
 const roomOf = (file: string): string => (file.split('/').length > 3 ? dirname(file) : file);
 
 /** What each room imports, by the imports of its files that are written by hand. */

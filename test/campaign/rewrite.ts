@@ -24,7 +24,7 @@ interface Style {
 
 const yes = (random: Random): number => (random.chance(0.3) ? 0.4 : 0);
 
-/** A note written anew from what it says: flow or block, quotes, order of keys, comments, line ends, look-alikes. */
+/** A note written again from what it says: flow or block, quotes, order of keys, comments, line ends, look-alikes. */
 export function rewritten(text: string, random: Random): string | undefined {
   const { root, sound } = readNote(text);
   if (root === null || !sound) return undefined;

@@ -24,7 +24,7 @@ export function examplesUnder(page: string, heading: 'Bad' | 'Good'): readonly E
   });
 }
 
-/** What no page can show as it is: `yaml repeated 20001` stands for as many rows, `yaml escaped` has `\\0` for a sign. */
+/** What no page can show as it is: `yaml repeated 20001` means as many rows, `yaml escaped` has `\\0` for a sign. */
 function written(text: string, info: string): string {
   const times = /repeated (\d+)/.exec(info)?.[1];
   if (times !== undefined) return text.repeat(Number(times));

@@ -90,7 +90,7 @@ const dangers: readonly Danger[] = [
 const isError = ({ code, severity }: { code: string; severity: string }, wanted: string): boolean =>
   code === wanted && severity === 'error';
 
-/** Shorter words lie one letter from too many others: what is not understood of them is said, and no more. */
+/** Shorter words are one letter from too many others: what is not understood of them is said, and no more. */
 const shortest = 5;
 
 /** At most so far apart that each danger is tried often enough for its share to say something. */

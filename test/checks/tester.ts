@@ -19,7 +19,7 @@ export interface Marked {
   readonly ranges: readonly { readonly start: number; readonly end: number }[];
 }
 
-/** Takes the marks `⟦` and `⟧` out of a note and answers where they stood. */
+/** Takes the marks `⟦` and `⟧` out of a note and answers where they was. */
 export function unmark(marked: string): Marked {
   const ranges: { start: number; end: number }[] = [];
   let text = '';

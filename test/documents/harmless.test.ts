@@ -1,4 +1,4 @@
-/** Whatever stands in a note or a practice file stays words in everything that leaves the house. */
+/** Whatever is in a note or a practice file stays words in everything that leaves the house. */
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { check } from '../../src/checks/index.ts';
@@ -123,7 +123,7 @@ const holds: Readonly<Record<string, (text: string) => void>> = {
   markdown: (text) => {
     const bare = text.replace(/\\[^\n]/g, '');
     assert.doesNotMatch(bare, /[<[\]`@{}|]|https?:\/\//);
-    // Our own marks begin a row, or stand around a whole one.
+    // Our own marks begin a row, or are around a whole one.
     assert.doesNotMatch(bare.replace(/^(?:> \*\*[^*\n]*\*\*|_[^_\n]*_$|#{1,2} )/gm, ''), /[*_#>]/);
   },
   csv: (text) => {

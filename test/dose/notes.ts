@@ -7,7 +7,7 @@ export interface Typed {
   readonly patient?: string;
   readonly visit?: string;
   readonly tables?: Tables;
-  /** Rows behind the procedures, such as events. */
+  /** Rows after the procedures, such as events. */
   readonly rest?: string;
 }
 

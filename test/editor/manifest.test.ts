@@ -146,7 +146,7 @@ describe('the grammar', () => {
     >;
   };
   const patterns = Object.values(injections).flatMap((one) => one.patterns);
-  /** What the patterns find in a row, in turn: the first that fits at the earliest place. */
+  /** What the patterns find in a line, in turn: the first that fits at the earliest place. */
   const marked = (row: string): readonly string[] => {
     const found: string[] = [];
     for (let at = 0; at < row.length;) {
@@ -196,7 +196,7 @@ describe('the language configuration', () => {
     }[];
   };
 
-  /** What stands in the row that Enter begins behind a row: its indentation, and what a rule adds. */
+  /** What is in the line that Enter begins after a line: its indentation, and what a rule adds. */
   const next = (row: string): string => {
     const rule = onEnterRules.find(({ beforeText }) => new RegExp(beforeText).test(row));
     assert.equal(rule?.action.indent ?? 'none', 'none');

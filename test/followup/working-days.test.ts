@@ -21,7 +21,7 @@ const practice = fc
   .tuple(fc.uniqueArray(fc.integer({ min: 0, max: 6 }), { maxLength: 6 }), fc.array(date, { maxLength: 5 }))
   .map(([weekdays, dates]) => closedOn(weekdays, ...dates));
 
-/** Runs in a time zone: the platform reads TZ anew whenever it is set. */
+/** Runs in a time zone: the platform reads TZ again whenever it is set. */
 function inZone(zone: string, test: () => void): void {
   const before = process.env['TZ'];
   process.env['TZ'] = zone;

@@ -8,7 +8,7 @@ import { root } from '../../src/build/setup.mjs';
 import { Person, until } from './person/person.mjs';
 import { openWindow } from './window.mjs';
 
-/** Throws if one of its promises is not kept; answers how many there are. */
+/** Throws if one of its promises is not kept; returns how many there are. */
 export async function tryEditor() {
   const own = scratch();
   const child = spawn(process.execPath, [join(root, 'src', 'build', 'editor.mjs'), '--browser'], {

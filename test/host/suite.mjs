@@ -64,7 +64,7 @@ export function listener(say = console.log) {
   const heard = { result: undefined };
   return {
     heard,
-    /** Takes a line of the log; answers whether it was one of the suite's. */
+    /** Takes a line of the log; returns whether it was one of the suite's. */
     hear(line) {
       const [, text] = /^suite\| (.*)$/s.exec(line) ?? [];
       if (text === undefined) return false;

@@ -38,7 +38,7 @@ function whole(text: string): void {
 const signs = Array.from(':{}[]"\'#&*!|>%@-?,`\t\n \\');
 const rows = notes.flatMap(({ text }) => text.split('\n'));
 
-/** Texts grown from the rows of real notes, with signs put in and characters taken out. */
+/** Texts grown from the lines of real notes, with signs put in and characters taken out. */
 const grown = fc
   .tuple(
     fc.array(fc.constantFrom(...rows), { minLength: 1, maxLength: 12 }),

@@ -30,7 +30,7 @@ export const samples: readonly Sample[] = ['samples', 'test/fixtures'].flatMap((
 
 const example = /^```yaml(?: (practice)| as-of (\d{4}-\d{2}-\d{2}))?\n([\s\S]*?)^```/gm;
 
-/** The good and bad examples of the pages of all checks; a practice file stands before the note that it is for. */
+/** The good and bad examples of the pages of all checks; a practice file is before the note that it is for. */
 export const pageExamples: readonly Sample[] = readdirSync(join(root, 'src/checks'), {
   recursive: true,
   encoding: 'utf8',

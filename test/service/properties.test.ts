@@ -35,7 +35,7 @@ function counted({ judgement }: Analysis, loud: boolean): ReadonlyMap<string, nu
   return counts;
 }
 
-/** Rows that no edit touches stay as they are, byte for byte. */
+/** Lines that no edit touches stay as they are, byte for byte. */
 function assertRowsKept(before: string, edits: readonly TextEdit[]): void {
   const after = applyEdits(before, edits);
   let shift = 0;
@@ -76,14 +76,14 @@ function assertMends(name: string, before: Analysis, fix: OfferedFix): void {
   const after = alike(before, applyEdits(before.text, fix.edits));
   const what = `${name}: ${fix.title} (${fix.code})\n${after.text}`;
   assertRowsKept(before.text, fix.edits);
-  // What to do now mends nothing, and what is accepted stays to be seen.
+  // What to do now fixes nothing, and what is accepted stays to be seen.
   const mends = fix.does === 'mend' || fix.does === 'fill';
   if (mends) assert.ok(isGone(fix, before, after), `the finding stays: ${what}`);
   if (!hides.test(fix.code) && !clarifies.test(fix.title))
     assertNothingNew(before, after, followsOf(fix), what);
 }
 
-/** What may come of a fix: `??` itself, and what can not be known to be done any more, or is known to be due. */
+/** What may come of a fix: `??` itself, and what cannot be known to be done any more, or is known to be due. */
 function followsOf(fix: OfferedFix): RegExp {
   if (fix.kind === 'record') return /^(shape\/pending|follow-up\/.*)$/;
   return leavesGap(fix) ? /^(shape\/pending|follow-up\/specimen-not-sent)$/ : /^$/;
@@ -97,7 +97,7 @@ function assertNothingNew(before: Analysis, after: Analysis, follows: RegExp, wh
 
 const isCorrection = ({ kind, does }: OfferedFix): boolean => kind === 'record' && does === 'mend';
 
-/** What corrects the record says so, is no sure thing, comes behind spelling, and has accepting beside it if that may be. */
+/** What corrects the record says so, is no sure thing, comes after spelling, and has accepting beside it if that may be. */
 function assertCareful(fix: OfferedFix, all: readonly OfferedFix[], name: string): void {
   const what = `${name}: ${fix.title} (${fix.code})`;
   assert.match(fix.title, /^correct the record: /, what);

@@ -4,7 +4,7 @@ import { afterEdit, atRest, type Shown } from '../../src/service/index.ts';
 
 type Judge = (text: string) => readonly Finding[];
 
-/** Takes a row away and types it again, letter by letter; `seen` is asked after each. */
+/** Takes a line away and types it again, letter by letter; `seen` is asked after each. */
 export function retype(
   note: string,
   row: number,
@@ -34,13 +34,13 @@ export function retype(
   return now;
 }
 
-/** Rows on which something shows that is more than a hint. */
+/** Lines on which something shows that is more than a hint. */
 export function rowsOf({ text, findings }: Pick<Shown, 'text' | 'findings'>): number[] {
   const lines = new Lines(text);
   return findings.filter(({ severity }) => severity !== 'hint').map(({ start }) => lines.at(start).line);
 }
 
-/** In how many states of typing something shows on another row than the one that is typed, and on any row. */
+/** In how many states of typing something shows on another line than the one that is typed, and on any line. */
 export class Noise {
   states = 0;
   elsewhere = 0;

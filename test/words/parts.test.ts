@@ -49,7 +49,7 @@ describe('each part of a list in one text counts', () => {
     const code = 'follow-up/result-overdue';
     const all = 'bacterial, fungal and mycobacterial culture';
     silent(code, specimen(all, '2026-04-24').replace(/[⟦⟧]/g, ''), { today });
-    // The report of the bacteria, a little late; and histology that came with no culture behind it.
+    // The report of the bacteria, a little late; and histology that came with no culture after it.
     assert.equal(judgeBy(code, specimen(all, '2026-03-18').replace(/[⟦⟧]/g, ''), { today }).length, 1);
     flags(code, specimen('H&E and fungal culture', '2026-04-24'), { today });
   });

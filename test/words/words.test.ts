@@ -45,7 +45,7 @@ const written: ReadonlyMap<string, (word: string) => string> = new Map([
   ],
 ]);
 
-/** What offers the word that is meant has understood it: a misspelt word is reported in any case. */
+/** What offers the word that is meant has understood it: a misspelled word is reported in any case. */
 const unknowns: ReadonlySet<string> = new Set(['shape/unknown-word', 'dose/unknown-agent']);
 
 /** Tables in which the words of the other keys are looked up. */

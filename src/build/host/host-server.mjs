@@ -1,4 +1,4 @@
-// A VS Code server on the loopback address, which leaves nothing behind: no process, no file.
+// A VS Code server on the loopback address, which leaves nothing after: no process, no file.
 import { execFileSync, spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -78,7 +78,7 @@ const tables: readonly (readonly WordRow[])[] = [
   techniques,
 ];
 
-/** Shorter words are never taken for misspelt ones. */
+/** Shorter words are never taken for misspelled ones. */
 const shortest = 3;
 
 /** Each word of a key, of a table, of a unit or of a place by itself, with what it is a word of. */

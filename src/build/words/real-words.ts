@@ -1,5 +1,5 @@
 /**
- * Writes the list of words that are no slips of the hand: they lie one slip from a word of our tables, and are words
+ * Writes the list of words that are no slips of the hand: they are one slip from a word of our tables, and are words
  * themselves. English words are those of npm's `word-list` (MIT), one a line.
  */
 import { createHash } from 'node:crypto';
@@ -38,7 +38,7 @@ function rowsText(own: Own): readonly string[] {
 const digestOf = (parts: readonly string[]): string =>
   createHash('sha256').update(parts.join('\n')).digest('hex').slice(0, 16);
 
-/** English words that lie one slip from a word of the tables, and words of the tables that lie so from another row's. */
+/** English words that are one slip from a word of the tables, and words of the tables that are so from another row's. */
 export function realWords(dictionary: Iterable<string>, own: Own): readonly string[] {
   const near = new Near(own.keys());
   const found = new Set<string>();
@@ -51,7 +51,7 @@ export function realWords(dictionary: Iterable<string>, own: Own): readonly stri
   return [...found].sort();
 }
 
-/** Finds words that lie one slip away, by what both become without one letter. */
+/** Finds words that are one slip away, by what both become without one letter. */
 class Near {
   private readonly byRest = new Map<string, string[]>();
 

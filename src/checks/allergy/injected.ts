@@ -12,7 +12,7 @@ import { rowsIn } from '../words.ts';
 import { allergiesOf, entryOf, type Allergies, type Named } from '../allergies.ts';
 import { format } from '../sources.ts';
 
-/** What a table knows of a drug: the allergens that it stands for. */
+/** What a table knows of a drug: the allergens that it means. */
 const allergensIn = (text: string, { tables }: Subject): readonly string[] =>
   readMentions(text, allergyNames(tables)).flatMap(({ row, answer }) =>
     answer === 'denied' || row.of !== 'allergens' ? [] : [row.name, ...(row.allergen.covers ?? [])],
@@ -65,7 +65,7 @@ function byName(drug: Leaf<string>, { note, tables }: Subject): Report | undefin
   return undefined;
 }
 
-/** A free text that may tell of an injection. */
+/** A free text that may mention an injection. */
 const injecting = /\b(?:re-?)?inject|\bintralesional|\bIL[TK]?\b/i;
 
 /** The words around a place up to the next comma or stop. */

@@ -54,7 +54,7 @@ const matters = (told: Told<AllergyRow>): boolean => {
   return kind === 'substance' || kind === 'class';
 };
 
-/** Whether any text of a note can tell of a reaction: most have no word of one. */
+/** Whether any text of a note can mention a reaction: most have no word of one. */
 const isAnyTold = (subject: Subject): boolean =>
   [...patientTexts(subject).leaves, ...(subject.note.patient?.skin ?? [])].some(
     ({ value = '' }) => tells.test(value) || sign.test(value),

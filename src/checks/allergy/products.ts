@@ -24,7 +24,7 @@ interface Row {
   readonly sources: readonly Sourced[];
   /** Where the things of a procedure are named, and the table that knows them. */
   readonly things: (procedure: Procedure, tables: Tables) => Iterable<Thing>;
-  /** What later events may tell of. */
+  /** What later events may mention. */
   readonly later: (tables: Tables) => WordTable<Product & Sourced>;
 }
 
@@ -41,7 +41,7 @@ export interface Conflict {
   readonly named: Named;
 }
 
-/** What stands between a product and the patient's allergies, the gravest of it. */
+/** What is between a product and the patient's allergies, the gravest of it. */
 export function conflictOf(product: Product, allergies: Allergies): Conflict | undefined {
   const certain = gravest(product, product.contains, true, allergies);
   const possible = gravest(product, product.mayContain, false, allergies);

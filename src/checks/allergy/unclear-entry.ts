@@ -77,7 +77,7 @@ function nearTo(text: string, tables: Tables): Nearest | undefined {
   return whole?.other === true && !/[ /-]/.test(text) ? undefined : whole;
 }
 
-/** Shorter words stand by chance within others. */
+/** Shorter words are by chance within others. */
 const shortestHeld = 5;
 
 /** A thing with which an unknown word begins or ends, as where two answers ran into one: "bacitracinnone". */
@@ -99,7 +99,7 @@ const itemsOf = (text: string): readonly { readonly word: string; readonly from:
     return { word, from: index + item.indexOf(word) };
   });
 
-/** The first item of a list in one text that names nothing known. Longer ones tell of what happened. */
+/** The first item of a list in one text that names nothing known. Longer ones mention what happened. */
 function unknownPart(
   leaf: Leaf<string>,
   text: string,
@@ -128,7 +128,7 @@ const mayName = (word: string, tables: Tables): boolean =>
   !isAllDenied(word, allergyNames(tables)) &&
   !tables.irrelevantDrug.test(word);
 
-/** The row that a word stands for; an anesthetic is one as an allergen too. */
+/** The row that a word means; an anesthetic is one as an allergen too. */
 const meantBy = (word: string, { allergens, agents }: Tables): unknown =>
   agents.find(word) ?? allergens.find(word);
 

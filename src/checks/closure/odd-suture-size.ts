@@ -14,7 +14,7 @@ const sizeOf = (zeros: number): string => `${zeros}-0`;
 const isDeep = ({ layer }: Closure, tables: Tables): boolean =>
   rowsIn(tables.layers, layer)[0]?.name === 'deep';
 
-/** How far a size may lie from the published ones: practice differs by one step everywhere. */
+/** How far a size may be from the published ones: practice differs by one step everywhere. */
 const step = 1;
 
 /** The sizes of a procedure's stitches in the skin. */

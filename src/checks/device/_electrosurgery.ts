@@ -18,7 +18,7 @@ export interface Device {
   readonly open: boolean;
 }
 
-/** What a word may stand for that current can harm. */
+/** What a word may mean that current can harm. */
 const atRisk: ReadonlySet<Concern> = new Set<Concern>([
   'forbidden',
   'pacemaker',

@@ -2,7 +2,7 @@ import { readSite, type SiteReading } from '../../note/words/site.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { SiteRegion } from '../../reference/sites.ts';
 
-/** Where a device lies relative to the site. */
+/** Where a device is relative to the site. */
 export type Distance = 'near' | 'far' | 'unknown';
 
 interface Area {
@@ -15,7 +15,7 @@ interface Area {
   readonly nearOnSide: ReadonlySet<SiteRegion>;
 }
 
-/** Generators lie under the collarbone or in the belly, with leads to the heart. */
+/** Generators are under the collarbone or in the belly, with leads to the heart. */
 const areas: readonly Area[] = [
   {
     words: /clavic|collarbone|pector|thora|chest/i,
@@ -49,7 +49,7 @@ export function distanceTo(
 const areaOf = (where: string, place: SiteRegion | undefined): Area | undefined =>
   (place && areas.find(({ regions }) => regions.has(place))) ?? areas.find(({ words }) => words.test(where));
 
-/** Whether device and site are said to lie on different sides. */
+/** Whether device and site are said to be on different sides. */
 function otherSide(where: string, site: SiteReading): boolean {
   const side = sideOf(where);
   return side !== undefined && (site.side === 'left' || site.side === 'right') && side !== site.side;

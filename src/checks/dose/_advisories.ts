@@ -10,7 +10,7 @@ export const sourcesDiffer: SourcesDiffer = {
   settings: ['authority', 'limits', 'severities'],
 };
 
-/** For each agent the one to tell of: the surest, and of these the lowest. */
+/** For each agent the one to mention: the surest, and of these the lowest. */
 export function lowestByAgent(advisories: readonly Advisory[]): readonly Advisory[] {
   if (advisories.length < 2) return advisories;
   const marks = ['Q', 'Q2', 'M', 'common', 'format'];

@@ -11,7 +11,7 @@ export interface Caution {
   readonly at: Range;
   /** Whether the note leaves it open that the patient has it: then it is a warning at most. */
   readonly open: boolean;
-  /** As it was typed, where it is misspelt. */
+  /** As it was typed, where it is misspelled. */
   readonly typed?: string | undefined;
 }
 
@@ -50,7 +50,7 @@ const cautionIn = (told: Told<CautionRow>): Caution => ({
   typed: told.why === 'slip' ? told.leaf.value?.slice(told.from, told.to) : undefined,
 });
 
-/** What the note tells of the patient that calls for care, each thing once and what is said before what is open. */
+/** What the note mentions the patient that calls for care, each thing once and what is said before what is open. */
 export const cautionsOf = shared((subject): readonly Caution[] => {
   const { tables } = subject;
   const found = new Map<CautionRow, Caution>();

@@ -8,7 +8,7 @@ import { injectedOf } from './_injected.ts';
 /** Below this age a dose within the limits of adults is not taken for one in order. */
 const childBelowMonths = 144;
 
-/** What keeps the dose of one injection from being judged, first what the record can mend. */
+/** What keeps the dose of one injection from being judged, first what the record can fix. */
 function obstacle(dose: InjectedDose, subject: Subject): Report | undefined {
   const { entry, at, row, mg } = dose;
   const { drug } = entry;

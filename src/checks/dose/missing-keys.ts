@@ -70,7 +70,7 @@ const rows: readonly Row[] = [
   },
 ];
 
-/** Nothing but a word that stands for no product: its own finding says so, or it is not known yet. */
+/** Nothing but a word that means no product: its own finding says so, or it is not known yet. */
 const isBareName = (injection: Injection, agent: AgentRow | undefined): boolean =>
   agent === undefined &&
   injection.keys.size === 1 &&

@@ -121,7 +121,7 @@ function sentenceAt(text: string, from: number, to: number): readonly [number, n
 const isStop = (text: string, at: number): boolean =>
   /[;\n]/.test(text[at]!) || (text[at] === '.' && !/[\da-z]/.test(text[at + 1] ?? ' '));
 
-/** The first amount of a local anesthetic that a free text tells of, and the words about it. */
+/** The first amount of a local anesthetic that a free text mentions, and the words about it. */
 const anestheticIn = (text: string, known: Amounts, tables: Tables): readonly [number, number] | undefined =>
   amountIn(text, amount, known, tables) ??
   amountIn(text, slippedAmount, known, tables) ??
@@ -157,7 +157,7 @@ function amountIn(
   return undefined;
 }
 
-/** How their names end, also one that is in no table or misspelt. */
+/** How their names end, also one that is in no table or misspelled. */
 const endsAsCaine = /[a-z]caines?\b/i;
 
 const isNamed = (text: string, { agents }: Tables): boolean =>

@@ -31,7 +31,7 @@ function placeOf({ name, region, endArtery }: SiteRow): VolumePlace | undefined 
   return name.includes('thumb') ? 'thumb' : 'finger';
 }
 
-/** Two procedures at one place count together; what names no digit or no side of an ear exactly stands alone. */
+/** Two procedures at one place count together; what names no digit or no side of an ear exactly is alone. */
 function keyOf({ side, digit }: SiteReading, place: VolumePlace, index: number): string {
   const exact = place === 'penis' || (place === 'ear' ? side !== undefined : digit !== undefined);
   if (!exact) return `procedure ${index}`;

@@ -15,7 +15,7 @@ export interface Late {
 
 /**
  * What is overdue on the day of a check. Nothing where no day is known, nor where part of the note can't be read:
- * what seems open may stand there.
+ * what seems open may be there.
  */
 const lateIn = shared((subject: Subject): readonly Late[] => {
   const { note, tables, today, source, siteOf } = subject;

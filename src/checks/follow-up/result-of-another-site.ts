@@ -12,7 +12,7 @@ import { isHead, labelsIn, segmentsIn, type Segment } from './_report-heads.ts';
 
 type Area = 'head' | 'trunk' | 'arm' | 'leg';
 
-/** Parts of the body that nobody takes for each other; what lies between two belongs to both. */
+/** Parts of the body that nobody takes for each other; what is between two belongs to both. */
 const areas: ReadonlyMap<SiteRegion, readonly Area[]> = new Map<SiteRegion, readonly Area[]>([
   ['scalp', ['head']],
   ['face', ['head']],

@@ -23,7 +23,7 @@ export function lesionMm({ lesion }: Procedure): number | undefined {
   return found.length === 0 ? undefined : Math.max(...found);
 }
 
-/** What stands before or after a length that is how high something is, how far away, or how large something else. */
+/** What is before or after a length that is how high something is, how far away, or how large something else. */
 const otherBefore =
   /\b(?:raised|elevated|high|height|thick|thickness|depth|deep|within|inside|in an?|beside|margin|scar|halo|erythema|rim)\s*(?:of|by|about|approx\.?|~)?\s*$/i;
 const otherAfter =

@@ -11,23 +11,23 @@ import type { Check, Subject } from '../check.ts';
 import { diseaseNames } from '../lookups.ts';
 import { shared } from '../shared.ts';
 
-/** A disease that the question suspects, and where it stands. */
+/** A disease that the question suspects, and where it is. */
 interface Suspected {
   readonly name: string;
   readonly at: Range;
 }
 
-/** What stands behind a disease that a year dates: "melanoma of the left thigh in 2014". */
+/** What is after a disease that a year dates: "melanoma of the left thigh in 2014". */
 const dated = /^(?: (?:of|on) (?:[a-z]+ ){0,3}[a-z]+)?,? (?:in )?\(?((?:19|20)\d\d)\b/i;
 
-/** Whether a question that asks nothing gives a disease a year before the visit, and so tells of the past. */
+/** Whether a question that asks nothing gives a disease a year before the visit, and so is about the past. */
 function isPast(question: string, { to, standing }: Mention<DiagnosisRow>, { note }: Subject): boolean {
   const year = standing === 'asserted' ? dated.exec(question.slice(to))?.[1] : undefined;
   const visit = note.visit?.value?.date.slice(0, 4);
   return year !== undefined && visit !== undefined && year < visit;
 }
 
-/** "papule in an area of": what stands before hair loss that is where another lesion lies. */
+/** "papule in an area of": what is before hair loss that is where another lesion is. */
 const place = /\b(?:in|within|inside|on|amid|near|beside|next to)\s(?:[a-z-]+\s){0,5}$/i;
 const growth =
   /carcinoma|\b(?:AK|BCC|SCC|SCCIS|SK)\b|melanoma|keratosis|nevus|naevus|lymphoma|tumou?r|malignan|papule|nodule|cyst|lesion|growth/i;
@@ -49,7 +49,7 @@ interface Question {
 
 /**
  * What the questions of a note suspect, of each kind the first, read once for all checks. What a question denies,
- * thinks unlikely or tells of the past does not count.
+ * thinks unlikely or is about the past does not count.
  */
 const questionsOf = shared((subject: Subject): readonly Question[] => {
   const found: Question[] = [];
@@ -86,7 +86,7 @@ const othersIn = once((tables: Tables) =>
   }),
 );
 
-/** Whether a question tells of another person: "mother had melanoma". */
+/** Whether a question mentions another person: "mother had melanoma". */
 const isOfAnother = (text: string, { from, to }: Mention<DiagnosisRow>, { tables }: Subject): boolean =>
   othersIn(tables)(text).some((one) => one.from < to && one.to > from);
 

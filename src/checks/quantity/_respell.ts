@@ -3,7 +3,7 @@ import type { Respelling } from '../../note/values/reading.ts';
 import type { Check, FixPlace } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 
-/** Fixes that write what a remark says could stand instead, with the smallest edit. */
+/** Fixes that write what a remark says could be instead, with the smallest edit. */
 export const respell: NonNullable<Check['fix']> = ({ text }, finding) => {
   const { typed, instead, sure, adds } = (finding.data ?? noRespelling) as Respelling;
   const start = startOf(typed, text, finding);
@@ -15,7 +15,7 @@ export const respell: NonNullable<Check['fix']> = ({ text }, finding) => {
 
 const noRespelling: Respelling = { typed: '', instead: [], sure: false };
 
-/** Where the typed words stand: at the finding, or just within its quotes; undefined where they are escaped or folded. */
+/** Where the typed words are: at the finding, or just within its quotes; undefined where they are escaped or folded. */
 function startOf(typed: string, text: FixPlace['text'], { start, end }: Finding): number | undefined {
   if (text.slice(start, end) === typed) return start;
   return text.slice(start + 1, end - 1) === typed ? start + 1 : undefined;

@@ -31,7 +31,7 @@ export interface Dated {
 export class Walk {
   readonly found: Dated[] = [];
 
-  /** Adds a date; answers whichever lies later, it or what came before it. */
+  /** Adds a date; returns whichever is later, it or what came before it. */
   add(
     form: Dated['form'],
     leaf: Leaf<IsoDate> | Leaf<Moment> | Leaf<Occasion> | undefined,

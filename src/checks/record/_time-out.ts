@@ -11,10 +11,10 @@ export const isCream = ({ keys }: Injection): boolean => keys.has('amount') || k
 
 export const day = 24 * 60;
 
-/** Clock times that lie closer than this across midnight belong to one visit, in minutes. */
+/** Clock times that are closer than this across midnight belong to one visit, in minutes. */
 export const night = 6 * 60;
 
-/** How many minutes one clock time lies before another; midnight may lie between two that are near each other. */
+/** How many minutes one clock time is before another; midnight may be between two that are near each other. */
 export function minutesBefore(at: number, other: number): number {
   const before = other - at;
   return Math.abs(before) > day - night ? before - Math.sign(before) * day : before;

@@ -28,7 +28,7 @@ export const check: Check = {
     const { today } = subject;
     if (today === undefined) return [];
     const ahead = datesOf(subject).filter(({ date }) => date > today);
-    // Where the visit itself lies in the future, all that follows does too.
+    // Where the visit itself is in the future, all that follows does too.
     const shown = ahead[0]?.form === 'visit' ? ahead.slice(0, 1) : ahead;
     return shown.map((one) => ({ at: one.leaf, form: one.form, args: argsOf(one, today) }));
   },

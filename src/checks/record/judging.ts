@@ -24,7 +24,7 @@ export const moreFindings: Check = {
   },
 };
 
-/** What people are shown where several keys are missing at once; machines are told of each. */
+/** What people are shown where several keys are missing at once; machines are mentioned each. */
 export const notRecorded: Check = {
   code: 'record/not-recorded',
   severity: 'information',

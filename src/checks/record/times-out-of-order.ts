@@ -4,7 +4,7 @@ import type { Note, Procedure } from '../../note/generated/types.ts';
 import { type Clock, isCream, minutesOf, minutesBefore, injectionBefore } from './_time-out.ts';
 import { format } from '../sources.ts';
 
-/** What may lie this long before the time of the visit, which some write when they begin to type, in minutes. */
+/** What may be this long before the time of the visit, which some write when they begin to type, in minutes. */
 const grace = 30;
 
 /** The time-out, or the first injection, long before the visit began. */

@@ -226,7 +226,7 @@ class Asking implements Subject {
   readonly problems = (code: string): readonly Problem[] => this.byCode.get(code) ?? noProblems;
 }
 
-/** Problems under which a part of the note may stand that nobody counts. */
+/** Problems under which a part of the note may be that nobody counts. */
 const hiding: readonly string[] = ['yaml/duplicate-key', 'yaml/several-documents', 'quantity/not-understood'];
 
 /** Why part of what was given may not be counted: the reader could not take in all that was typed. */

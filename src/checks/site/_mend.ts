@@ -5,7 +5,7 @@ import { within } from '../../note/tree/tree.ts';
 import type { FixPlace } from '../check.ts';
 import { wordFix } from '../word-fix.ts';
 
-/** What to write instead of misspelt words of a site. */
+/** What to write instead of misspelled words of a site. */
 export interface Mended {
   readonly instead: string;
   readonly sure: boolean;
@@ -13,7 +13,7 @@ export interface Mended {
   readonly edits: readonly TextEdit[];
 }
 
-/** The edits of misspelt words; undefined where the text is escaped or folded in the note. */
+/** The edits of misspelled words; undefined where the text is escaped or folded in the note. */
 export function mended(
   { node }: Leaf<string>,
   { words, sure, other, text }: NearestSite,
@@ -23,7 +23,7 @@ export function mended(
   return { instead: text, sure, other, edits };
 }
 
-/** The spelling fix for a finding with mended words. */
+/** The spelling fix for a finding with fixed words. */
 export function mendWords(_place: FixPlace, { data }: Finding): readonly Fix[] {
   if (data === undefined) return [];
   const { instead, edits, ...how } = data as Mended;

@@ -45,7 +45,7 @@ export function otherSideIn(
   return { at: within(leaf.node, place.from, place.to), first: side, second };
 }
 
-/** Whether the words about a place deny it, or tell of the past or of another person. */
+/** Whether the words about a place deny it, or mention the past or of another person. */
 const isTakenBack = (text: string, from: number, to: number): boolean =>
   readMentions(text, placeNames([text.slice(from, to)])).some(
     (one) => one.from <= from && one.to >= to && (one.answer === 'denied' || one.why === 'in the past'),

@@ -14,7 +14,7 @@ const named = new RegExp(
   String.raw`\b(?:thumb|hallux|pinky|forefinger|pointer|${ordinal}\s+(?:(?:left|right)\s+)?(?:finger|toe|digit|ray|nail)|(?:fingers?|toes?|digits?|ray|d)\s*(?:#|no\.?|number)?\s*[1-5iv]+)\b`,
   'i',
 );
-/** In the site itself a word behind a comma is enough: "left finger, 3rd". */
+/** In the site itself a word after a comma is enough: "left finger, 3rd". */
 const namedInSite =
   /\b(?:first|second|third|fourth|fifth|1st|2nd|3rd|4th|5th|index|ring|little|great|big|all|multiple|both|several)\b|\b(?:middle|long)(?!\s+phalan)\b/i;
 

@@ -5,7 +5,7 @@ import { within } from '../../note/tree/tree.ts';
 import { ofLocated, placeOf, records, type Located } from './_side.ts';
 import { format } from '../sources.ts';
 
-/** A side of what lies in the middle itself: "3 cm left of the spine". */
+/** A side of what is in the middle itself: "3 cm left of the spine". */
 const besideMiddle =
   /\b(left|right|lt|rt)\.?\s+(?:of|from)\s+(?:the\s+)?(?:body\s+)?(?:midline|spine|spinous process|sternum|xiphoid|umbilicus|navel|linea alba|C7|[TL]\d{1,2})\b|\bmidline,?\s+(?:on|to)\s+the\s+(left|right)\b(?!\s+of\b)|(?:^|,\s*)(left|right|lt|rt)(?:\.|\s+side)?(?=\s*(?:[,;]|$))/i;
 

@@ -12,7 +12,7 @@ function unsent({ notSent, keys }: Specimen): Report | undefined {
   if (notSent === undefined || text === undefined) return undefined;
   const rest = text.replace(opening, '');
   if (rest === '') return { at: notSent, form: 'main' };
-  // A bare text stands for the reason; one that does not begin so was meant for something else.
+  // A bare text means the reason; one that does not begin so was meant for something else.
   const bare = keys.get('not-sent')?.start === notSent.start;
   return bare && rest === text ? { at: notSent, form: 'misplaced', args: { text } } : undefined;
 }

@@ -86,7 +86,7 @@ export const check: Check = {
     poor: '`{medium}` does not suit {tests}. Call the laboratory: it may still be moved, or another sample is needed{right}.',
     test: '{test} is asked for here',
   },
-  // Tissue that lies in a medium that destroys it is not saved by another word.
+  // Tissue that is in a medium that destroys it is not saved by another word.
   alternatives: { readAs: [], forms: ['poor'] },
   nextStep: {
     destroys: 'tell the laboratory, take another specimen',

@@ -4,7 +4,7 @@ import { format } from '../sources.ts';
 
 type Row = Pick<Check, 'code' | 'severity' | 'title' | 'why' | 'messages' | 'fix'>;
 
-/** Two blanks for each tab at the beginning of a row; how deep a row was meant to stand is a guess. */
+/** Two spaces for each tab at the beginning of a row; how deep a row was meant to be is a guess. */
 function withoutTabs({ text }: { readonly text: string }): readonly Fix[] {
   const edits: TextEdit[] = [...text.matchAll(/^[ ]*\t[ \t]*/gm)].map((match) => ({
     start: match.index,
@@ -32,10 +32,10 @@ function shiftedBlock({ text }: { readonly text: string }, { data }: Finding): r
   return [{ title: 'Line it up with the line above', kind: 'spelling', sure: false, edits }];
 }
 
-/** Where the next row begins; -1 behind the last. */
+/** Where the next row begins; -1 after the last. */
 const startBehind = (text: string, at: number): number => text.indexOf('\n', at) + 1 || -1;
 
-/** The blanks before a row; undefined for one of blanks alone. */
+/** The spaces before a row; undefined for one of spaces alone. */
 function indentAt(text: string, start: number): number | undefined {
   let at = start;
   while (text[at] === ' ') at += 1;

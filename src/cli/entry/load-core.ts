@@ -16,7 +16,7 @@ export const compiledFile = (bundle: Bundle): string => `${bundle}.compiled`;
 type Core = typeof import('./main-core.ts');
 type Wrapped = (exports: object, require: NodeJS.Require, module: { exports: object }) => void;
 
-/** What a bundle stands in, on disk already: put around it at each start, its text would be copied. */
+/** What a bundle is in, on disk already: put around it at each start, its text would be copied. */
 export const wrapping = { before: '(function (exports, require, module) {', after: '})' } as const;
 
 /** The bundle as a script; `compiled` spares compiling it where this Node is the one that made it. */
@@ -37,7 +37,7 @@ export function coreOf(script: Script, require: NodeJS.Require): Core {
   return module.exports as Core;
 }
 
-/** Loads what a command line needs from the folder in which it lies. */
+/** Loads what a command line needs from the folder in which it is. */
 export function loadCore(folder: string, argv: readonly string[], require: NodeJS.Require): Core {
   const bundle = bundleFor(argv);
   return coreOf(coreScript(folder, bundle, compiledIn(folder, bundle)), require);

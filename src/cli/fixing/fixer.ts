@@ -4,7 +4,7 @@ import { plain } from '../../documents/one-line.ts';
 import { analyse, fixAll } from '../../service/index.ts';
 import type { Fixer } from './fix-notes.ts';
 
-/** Fixes what is surely misspelt in a note, by the same rules as the editor. */
+/** Fixes what is surely misspelled in a note, by the same rules as the editor. */
 export const fixer: Fixer = {
   fixed(text, context) {
     const analysis = analyse(text, context);

@@ -16,11 +16,11 @@ import type { PracticeFile, Practices } from './practices.ts';
 /** What an earlier run kept: rows by a digest of all that they follow from, the code, the practice's files and the note's text. */
 interface Known {
   readonly text: string;
-  /** The number of a row by its digest. */
+  /** The number of a line by its digest. */
   readonly rows: ReadonlyMap<string, number>;
-  /** Where each row begins; the last one is where the next would. */
+  /** Where each line begins; the last one is where the next would. */
   readonly starts: Int32Array;
-  /** For each row whether a note of this run has it. */
+  /** For each line whether a note of this run has it. */
   readonly used: Uint8Array;
 }
 
@@ -131,7 +131,7 @@ export class FactsReader {
     const facts = row === undefined ? undefined : this.factsOf(row);
     if (facts !== undefined) return facts;
     const read = factsIn(decoded(this.room.subarray(digestLength, end)), tables);
-    // Where the row that is kept does not reach back to this day, it is still the row of this note.
+    // Where the line that is kept does not reach back to this day, it is still the line of this note.
     if (row === undefined) this.fresh.set(key, rowOfFacts(read));
     return read;
   }
@@ -196,7 +196,7 @@ async function stored(path: string): Promise<Known> {
   return knownIn(isWhole ? bytes.toString('utf8', head + 1) : '');
 }
 
-/** Rows that begin with their digest and end with a line break. */
+/** Lines that begin with their digest and end with a line break. */
 function knownIn(text: string): Known {
   const rows = new Map<string, number>();
   const starts = [0];

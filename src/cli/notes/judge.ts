@@ -46,7 +46,7 @@ export interface Checked {
   readonly shown: () => readonly Reported[];
   /** Null where there is no note that can be read. */
   readonly dose: DoseJudgement | null;
-  /** The row of a line, for showing it. */
+  /** The line of a line, for showing it. */
   readonly row: (line: number) => string;
 }
 
@@ -77,7 +77,7 @@ export async function openNote(
   return { source, judgement: check(source, context), tables, practice };
 }
 
-/** Checks one file, whatever it holds. Never throws for what stands in it. */
+/** Checks one file, whatever it holds. Never throws for what is in it. */
 export async function checkFile(
   path: string,
   today: IsoDate,

@@ -8,7 +8,7 @@ import { exists, isThere, load, type Loaded } from './files.ts';
 
 /** A practice file as it was found above a note. */
 export interface PracticeFile {
-  /** From the working directory where it lies below it, otherwise the whole path. */
+  /** From the working directory where it is below it, otherwise the whole path. */
   readonly path: string;
   readonly full: string;
   readonly loaded: Loaded;

@@ -2,13 +2,13 @@ import type { LineRange } from '../notes/judge.ts';
 import { plain } from '../../documents/one-line.ts';
 import { columns } from '../terminal/columns.ts';
 
-/** UTF-16 units of a long row that are shown before and after the start of a fault. */
+/** UTF-16 units of a long line that are shown before and after the start of a fault. */
 const before = 50;
 const after = 70;
 
 /**
- * The row of a fault with marks under it, each of the two behind a margin. Of a long row only the surroundings of
- * the fault are shown, with … where it is cut; of a fault over several rows the first row.
+ * The line of a fault with marks under it, each of the two after a margin. Of a long line only the surroundings of
+ * the fault are shown, with … where it is cut; of a fault over several lines the first line.
  */
 export function excerpt(row: string, { start, end }: LineRange): readonly [string, string] {
   const from = Math.min(start.character, row.length);
@@ -26,7 +26,7 @@ export function excerpt(row: string, { start, end }: LineRange): readonly [strin
 }
 
 /**
- * A tab is shown as two blanks, so that the marks stand right whatever the terminal's tab stops are. The mark of byte
+ * A tab is shown as two spaces, so that the marks are right whatever the terminal's tab stops are. The mark of byte
  * order that begins some files is not shown.
  */
 const shown = (text: string): string => plain(text.replaceAll('\t', '  ').replace(/^\ufeff/, ''));

@@ -20,7 +20,7 @@ const codes: Readonly<Record<Style, string>> = {
 
 const severities: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
 
-/** The findings of files as a person reads them, each with its row, and a count at the end. */
+/** The findings of files as a person reads them, each with its line, and a count at the end. */
 export function textReport({ color, quiet }: Look): Report {
   const paint: Paint = (style, text) => (color ? `\u001b[${codes[style]}m${text}\u001b[0m` : text);
   const count = new Count();
@@ -65,7 +65,7 @@ function entry(checked: Checked, finding: Reported, paint: Paint): string {
   ].join('\n');
 }
 
-/** The row with marks; nothing where there is no text, as in a file that can't be read. */
+/** The line with marks; nothing where there is no text, as in a file that can't be read. */
 function marked(checked: Checked, range: LineRange, paint: Paint, style: Style): readonly string[] {
   const row = checked.row(range.start.line);
   if (row === '') return [];

@@ -6,7 +6,7 @@ export function columns(text: string): number {
   return width;
 }
 
-/** The patterns stand in here, since to make them takes long and most texts need none. */
+/** The patterns are in here, since to make them takes long and most texts need none. */
 const widthOf = (char: string): number => (isNone(char) ? 0 : isWide(char) ? 2 : 1);
 
 const isNone = (char: string): boolean => /^[\p{Mn}\p{Me}]$/u.test(char);

@@ -4,7 +4,7 @@ import type { Console } from './console.ts';
 const many = 50;
 const step = 25;
 
-/** One row on standard error that says how far a long run is; only on a terminal, and gone at the end. */
+/** One line on standard error that says how far a long run is; only on a terminal, and gone at the end. */
 export class Progress {
   private shown = false;
 

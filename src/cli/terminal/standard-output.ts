@@ -49,7 +49,7 @@ function isDirect(): boolean {
 const isNull = (target: Stats): boolean =>
   target.isCharacterDevice() && target.rdev === statSync('/dev/null').rdev;
 
-/** Writes what the system takes at once; answers what it does not. */
+/** Writes what the system takes at once; returns what it does not. */
 function unwritten(bytes: Buffer, failed: (error: NodeJS.ErrnoException) => void): Buffer {
   let from = 0;
   try {

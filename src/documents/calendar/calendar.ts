@@ -163,7 +163,7 @@ const digits = 32;
 
 const escaped = (text: string): string => plain(text).replace(/[\\;,]/g, '\\$&');
 
-/** Lines have at most 75 bytes; those that go on begin with a blank (RFC 5545 section 3.1). */
+/** Lines have at most 75 bytes; those that go on begin with a space (RFC 5545 section 3.1). */
 function folded(line: string): string {
   return cut(line, byteLength, (piece) => (piece === 0 ? 75 : 74)).join('\r\n ');
 }

@@ -16,7 +16,7 @@ function placeOf({ reading, procedure }: Wound, { wording, tables }: Facts): str
   return wording.say('place-noted', { place, typed });
 }
 
-/** A sentence behind the place that it is about. */
+/** A sentence after the place that it is about. */
 export function atPlace(wound: Wound, what: string, facts: Facts): string {
   const place = placeOf(wound, facts);
   return capital(place === undefined ? what : facts.wording.say('at-place', { place, what }));

@@ -98,7 +98,7 @@ function sectionsOf(facts: Facts): readonly Section[] {
   ].filter((section) => section !== undefined);
 }
 
-/** Where the wounds are, in plain words; what may be private is not on a paper that lies about at home. */
+/** Where the wounds are, in plain words; what may be private is not on a paper that is about at home. */
 function placeOf({ note, tables, wounds, wording }: Facts): Picture | undefined {
   const { language } = wording;
   return placePicture(note, tables, {

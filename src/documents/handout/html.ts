@@ -6,7 +6,7 @@ import type { Handout } from './model.ts';
 const style =
   'section { break-inside: avoid; } h2 { margin-top: 0.7em; } @media print { body { line-height: 1.25; } svg { max-height: 60mm; } }';
 
-/** The handout as a page that stands alone. */
+/** The handout as a page that is alone. */
 export function handoutHtml(handout: Handout): string {
   const { language, title, practice, header, whose, sections, foot, largePrint } = handout;
   const picture = handout.place();

@@ -17,7 +17,7 @@ export interface Handout {
   readonly readable: true;
   readonly language: Language;
   readonly title: string;
-  /** Of a mail: read over shoulders, so neither patient nor procedure stand in it. */
+  /** Of a mail: read over shoulders, so neither patient nor procedure are in it. */
   readonly subject: string;
   /** Name of the practice; empty where it has none. */
   readonly practice: string;

@@ -21,7 +21,7 @@ export function handoutText({ title, practice, header, sections, foot }: Handout
   ].join('\n');
 }
 
-/** A text in lines, broken at blanks only. */
+/** A text in lines, broken at spaces only. */
 function wrapped(text: string, indent: string): readonly string[] {
   const lines: string[] = [];
   let line = indent;

@@ -38,7 +38,7 @@ export class Wording {
   }
 }
 
-/** A value with what stands after its gap: a noun agrees with 1, and a name that ends in a point needs no other. */
+/** A value with what is after its gap: a noun agrees with 1, and a name that ends in a point needs no other. */
 function afterwards(value: string, noun = '', point = ''): string {
   if (value === '1') return `${value}${ofOne.get(noun) ?? noun}${point}`;
   return `${value}${noun}${value.endsWith('.') ? '' : point}`;

@@ -48,7 +48,7 @@ export interface Wound {
   /** Whether the stitches of the skin are one thread, so that their count says nothing to a patient. */
   readonly running: boolean;
   readonly held: readonly Held[];
-  /** Whether dissolving stitches lie under the skin. */
+  /** Whether dissolving stitches are under the skin. */
   readonly deep: boolean;
   /** Whether something covers it when the patient leaves; what the note does not say counts as covered. */
   readonly covered: boolean;
@@ -122,7 +122,7 @@ function heldBy(closures: readonly Closure[], stitches: Wound['stitches'], table
   return [...held];
 }
 
-/** How many stitches lie in the skin; undefined where the note does not say it of each row of them. */
+/** How many stitches are in the skin; undefined where the note does not say it of each row of them. */
 export function stitchCount({ procedure: { closure = [] } }: Wound, tables: Tables): number | undefined {
   const rows = closure.filter(
     (one) =>

@@ -13,7 +13,7 @@ export interface Draft {
   readonly now: Date;
 }
 
-// It can't stand in a body: there, "=" is followed by two digits or by the end of the line.
+// It can't be in a body: there, "=" is followed by two digits or by the end of the line.
 const boundary = '=_wheal_alternative';
 
 const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
@@ -26,7 +26,7 @@ export function mailDate(now: Date): string {
   return `${day} ${[now.getUTCHours(), now.getUTCMinutes(), now.getUTCSeconds()].map(two).join(':')} +0000`;
 }
 
-/** An address that can stand in a header as it is; undefined for everything else, such as a list or a name with one. */
+/** An address that can be in a header as it is; undefined for everything else, such as a list or a name with one. */
 export function mailAddress(text: string): string | undefined {
   const typed = text.trim();
   const fits = /^[A-Za-z0-9!#$%&'*+/=?^_`{|}~.-]{1,64}@[A-Za-z0-9-]+(\.[A-Za-z0-9-]+)+$/.test(typed);

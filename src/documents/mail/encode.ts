@@ -25,7 +25,7 @@ export function quotedPrintable(text: string): string {
         () => bodyPiece,
       );
       const whole = pieces.map((piece) => Array.from(piece, inBody).join('')).join(`=${crlf}`);
-      // A blank at the end of a line may be lost on the way.
+      // A space at the end of a line may be lost on the way.
       return whole.replace(/[\t ]$/, escaped);
     })
     .join(crlf);

@@ -113,7 +113,7 @@ function requestRows(
   ];
 }
 
-/** What stands on the container itself, not on its lid: the same words as on the request. */
+/** What is on the container itself, not on its lid: the same words as on the request. */
 const labelRows = (note: Note, procedure: Procedure, specimen: Specimen): readonly RequestRow[] => [
   ...identifiers(note),
   { name: 'Specimen', text: told(specimen.label) },

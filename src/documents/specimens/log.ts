@@ -9,7 +9,7 @@ import { plain } from '../one-line.ts';
 import { joined, said, saidList } from '../from-note.ts';
 import { rowsIn } from '../../note/words/understood.ts';
 
-/** Where a specimen stands: it left, it is still here, it was not to be sent, or the note says nothing of one. */
+/** Where a specimen is: it left, it is still here, it was not to be sent, or the note says nothing of one. */
 export type SpecimenState = 'sent' | 'not sent yet' | 'not to be sent' | 'not recorded';
 
 export interface LogRow {

@@ -3,7 +3,7 @@ import { joined } from '../from-note.ts';
 import { figureHtml } from '../pictures/picture.ts';
 import { paragraph, sectionsOf, title, type SummaryModel, type SummaryPictures } from './model.ts';
 
-/** The summary as a page that stands alone. */
+/** The summary as a page that is alone. */
 export function summaryHtml(model: SummaryModel): string {
   const pictures = model.pictures();
   const figure = (name: keyof SummaryPictures | undefined): readonly string[] => {

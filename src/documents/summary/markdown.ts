@@ -20,12 +20,12 @@ const bullets = (rows: readonly string[]): readonly string[] => rows.map((row) =
 
 /**
  * Marks of Markdown, links that build themselves, and what would open a list or a quote at the start of a row. What each
- * sign needs around it stands behind the signs, since looking back is dear where no sign is.
+ * sign needs around it is after the signs, since looking back is dear where no sign is.
  */
 const marks =
   /[\\`*_{}[\]<>#|~&@:.)+=-](?:(?<=[\\`*_{}[\]<>#|~&@])|(?<=:)(?=\/\/)|(?<=www\.)|(?<=^[-+=])(?=\s|[-+=])|(?<=^\d{1,9}[.)])(?=\s|$))/gi;
 
-/** A text in which no sign is markup. It must stand on one row. */
+/** A text in which no sign is markup. It must be on one row. */
 export function escaped(text: string): string {
   return text.replace(marks, (mark) => `\\${mark}`);
 }

@@ -4,7 +4,7 @@ import type { Tables } from '../../practice/tables.ts';
 import type { Picture } from '../pictures/picture.ts';
 import { sentence } from '../from-note.ts';
 
-/** One thing that the note says, as a phrase that can stand in a paragraph: `Site: left upper back`. */
+/** One thing that the note says, as a phrase that can be in a paragraph: `Site: left upper back`. */
 export interface Fact {
   readonly topic: string;
   readonly text: string;
@@ -82,7 +82,7 @@ export interface Section {
 
 export const title = 'Procedure note';
 
-/** What comes behind the paragraphs of the procedures; sections with nothing to say are left out. */
+/** What comes after the paragraphs of the procedures; sections with nothing to say are left out. */
 export function sectionsOf(model: SummaryModel): readonly Section[] {
   const sections: readonly Section[] = [
     { heading: 'Local anesthetic of the visit', rows: model.dose, picture: 'dose' },

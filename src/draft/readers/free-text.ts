@@ -163,7 +163,7 @@ export function readQuestions(gather: Gather): void {
 
 const isOfOther: ReadonlySet<Hold | undefined> = new Set(['past', 'other person', 'denied']);
 
-/** Reads what is asked behind the words for it; returns the place after it. */
+/** Reads what is asked after the words for it; returns the place after it. */
 function readAsk(gather: Gather, at: number, ask: Ask): number {
   let from = ask.end;
   while (headed.has(gather.low(from)) || gather.low(from) === 'the') from += 1;
@@ -322,7 +322,7 @@ const notAskedOf: ReadonlySet<Frame> = new Set<Frame>([
   'due',
 ]);
 
-/** Whether a list goes on behind a comma to an "or" or "versus", within a few words. */
+/** Whether a list goes on after a comma to an "or" or "versus", within a few words. */
 function isListed(gather: Gather, at: number): boolean {
   for (let place = at; place < at + 5; place += 1) {
     const word = gather.word(place);

@@ -292,7 +292,7 @@ function isCondition(gather: Gather, term: Term): boolean {
   return claimOf(term, 'diagnosis') === undefined && isSpelled(gather, term);
 }
 
-/** Whether a condition is told of the patient: behind "history of" and its like, or all that a clause says. */
+/** Whether a condition is mentioned the patient: after "history of" and its like, or all that a clause says. */
 function isOfPatient(gather: Gather, { at, end, claims }: Term): boolean {
   const { from, to } = gather.sentenceAt(at);
   if (gather.has(ofQuestion, from, to)) return false;

@@ -22,7 +22,7 @@ const put = (gather: Gather, key: readonly string[], value: string, at: number, 
   });
 };
 
-/** Reads what a laboratory reported, when, and who was told of it on which day. */
+/** Reads what a laboratory reported, when, and who was mentioned it on which day. */
 export function readResults(gather: Gather): void {
   const dates = datesIn(gather);
   let seen = -1;

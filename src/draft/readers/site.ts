@@ -92,7 +92,7 @@ function runEnd(lows: readonly string[], at: number, isSite: (low: string) => bo
   return end;
 }
 
-/** "Cheek, left": a side behind a comma with nothing after it. */
+/** "Cheek, left": a side after a comma with nothing after it. */
 const isLastSide = (lows: readonly string[], at: number): boolean =>
   isSide(lows[at]) && /^[.,;:()\n]?$/.test(lows[at + 1]?.slice(0, 1) ?? '');
 

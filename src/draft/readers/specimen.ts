@@ -50,7 +50,7 @@ function labelPlace(gather: Gather, at: number): number | undefined {
   return labelAt(gather, place) === undefined ? undefined : place;
 }
 
-/** A capital that stands for a specimen. */
+/** A capital that means a specimen. */
 const isLetter = (gather: Gather, at: number): boolean =>
   !gather.isCapitals && /^[A-H]$/.test(gather.word(at)?.text ?? '') && gather.low(at + 1) !== '.';
 

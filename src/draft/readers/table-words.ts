@@ -65,7 +65,7 @@ const toDepth = wordSet('to into through depth level down of the : a reaching');
 const ofPlace = wordSet('from at of in on including the : biopsy :');
 const near = 4;
 
-/** Reads how deep a sample goes, and where it lies by the lesion. */
+/** Reads how deep a sample goes, and where it is by the lesion. */
 export function readDepths(gather: Gather): void {
   for (const term of gather.freeTerms) {
     const { at, end } = term;

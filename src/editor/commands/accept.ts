@@ -6,7 +6,7 @@ import { rangeIn, workspaceEdit } from '../host/convert.ts';
 import type { OpenNote } from '../notes/open-note.ts';
 import { givenUri, type Command } from './command.ts';
 
-/** Which finding is meant: its code, and where it stands. */
+/** Which finding is meant: its code, and where it is. */
 interface Meant {
   readonly code: string;
   readonly start: number;
@@ -52,7 +52,7 @@ const acceptanceOf = (note: OpenNote, { code, start }: Meant): OfferedFix | unde
     (fix) => fix.does === 'accept' && fix.code === code && fix.finding.start === start,
   );
 
-/** The one that can be accepted on the row of the caret; where there are several, the one that is chosen. */
+/** The one that can be accepted on the line of the caret; where there are several, the one that is chosen. */
 async function chosen(note: OpenNote): Promise<OfferedFix | undefined> {
   const { document } = note;
   const editor = vscode.window.visibleTextEditors.find((one) => one.document === document);

@@ -49,7 +49,7 @@ const isRow = (given: unknown): given is { readonly item: OpenItem } =>
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
 
-/** Shows the note of a row where the row stands, so that it can be seen while it is asked about. */
+/** Shows the note of a line where the line is, so that it can be seen while it is asked about. */
 async function ofRow(notes: Notes, item: OpenItem): Promise<Task | undefined> {
   const line = new vscode.Position(item.line, 0);
   const editor = await vscode.window.showTextDocument(vscode.Uri.parse(item.path, true), {

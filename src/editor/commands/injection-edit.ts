@@ -35,7 +35,7 @@ export function injectionEdit(
     : added(text, map, there, entry);
 }
 
-/** The edit that adds an entry behind those that are there already. */
+/** The edit that adds an entry after those that are there already. */
 function added(text: string, { node }: PlacedMap, there: Entry, entry: InjectionEntry): TextEdit | undefined {
   const { value } = there;
   if (value === null || (value.kind === 'text' && value.text === '??')) {

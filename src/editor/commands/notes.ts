@@ -46,7 +46,7 @@ export const openSample: Command = async () => {
 };
 
 /**
- * Mends what can be mended without a change of what is said. The edits carry the version of their text, so that a
+ * Mends what can be fixed without a change of what is said. The edits carry the version of their text, so that a
  * second call that overtakes the first changes nothing.
  */
 export const mendAll: Command = async ({ notes }) => {

@@ -15,7 +15,7 @@ import type { Command } from './command.ts';
 
 const severities: readonly Severity[] = ['error', 'warning', 'information'];
 
-/** Of more rows than this the rest is counted. */
+/** Of more lines than this the rest is counted. */
 const mostRows = 12;
 
 /**

@@ -46,7 +46,7 @@ function itemOf(
   const item = new vscode.CompletionItem(detail === '' ? label : { label, description: detail }, kinds[kind]);
   item.range = rangesOf(document, position, { start, end });
   item.insertText = new vscode.SnippetString(snippetText(insert, caretBack));
-  // Its rows have their whole indentation already.
+  // Its lines have their whole indentation already.
   item.keepWhitespace = true;
   item.filterText = filter;
   item.sortText = sort;
@@ -56,7 +56,7 @@ function itemOf(
   return item;
 }
 
-/** Sorts behind everything that can be said in a word. */
+/** Sorts after everything that can be said in a word. */
 function templateItem(
   document: vscode.TextDocument,
   position: vscode.Position,

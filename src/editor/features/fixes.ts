@@ -56,7 +56,7 @@ function actionOf(
   return action;
 }
 
-/** A fix is a finished edit, so its row need not stay quiet; `from` is where the first gap is to be looked for. */
+/** A fix is a finished edit, so its line need not stay quiet; `from` is where the first gap is to be looked for. */
 const afterFix = ({ uri }: vscode.TextDocument, from?: number): vscode.Command => ({
   command: 'wheal.afterFix',
   title: '',

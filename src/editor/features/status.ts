@@ -12,7 +12,7 @@ const severities: Readonly<Record<Status['severity'], vscode.LanguageStatusSever
 /** Milliseconds without a change until the status follows. */
 const delay = 200;
 
-/** How the note in front stands: share of the limit, open findings, version of the format. */
+/** How the note in front is: share of the limit, open findings, version of the format. */
 export const status: Feature = (notes) => {
   const item = vscode.languages.createLanguageStatusItem('wheal.status', selector);
   item.name = vscode.l10n.t('Procedure note');

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { noteEnding } from '../../note/text/files.ts';
 
-/** The first row of every note. */
+/** The first line of every note. */
 const firstRow = /^\uFEFF?wheal:\s*\d/;
 /** Kinds of text that a note may be taken for because of its name. */
 const mistaken: ReadonlySet<string> = new Set(['yaml', 'plaintext']);

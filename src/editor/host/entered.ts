@@ -1,4 +1,4 @@
-/** What an editor's file system tells of a folder. */
+/** What an editor's file system says about a folder. */
 interface Folder {
   readonly ctime: number;
   readonly mtime: number;

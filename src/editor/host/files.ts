@@ -73,7 +73,7 @@ function decoded(bytes: Uint8Array): Loaded {
 
 /**
  * Writes a file whole or not at all.
- * @throws the file system's own error; then what stood there before stands there still
+ * @throws the file system's own error; then what was there before is there still
  */
 export async function writeWhole(uri: vscode.Uri, text: string): Promise<void> {
   const { fs } = vscode.workspace;

@@ -41,7 +41,7 @@ export class Practices implements vscode.Disposable {
       }),
       vscode.workspace.onDidGrantWorkspaceTrust(forget),
       vscode.workspace.onDidChangeWorkspaceFolders(forget),
-      // Not every file system tells of changes.
+      // Not every file system mentions changes.
       vscode.workspace.onDidSaveTextDocument(({ uri }) => {
         if (isPractice(uri)) forget();
       }),

@@ -1,7 +1,7 @@
-/** Characters of a row that can be read in half a window, where the editor shows a message without breaking it. */
+/** Characters of a line that can be read in half a window, where the editor shows a message without breaking it. */
 const longestRow = 88;
 
-/** A message in rows that can be read at one look: each sentence begins a new one, and long ones go on in the next. */
+/** A message in lines that can be read at one look: each sentence begins a new one, and long ones go on in the next. */
 export function wrapped(message: string): string {
   if (message.length <= longestRow) return message;
   return message

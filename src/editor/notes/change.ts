@@ -11,6 +11,6 @@ export function changeBetween(before: string, after: string): Change {
   return { start, end: before.length - tail, inserted: after.slice(start, after.length - tail) };
 }
 
-/** Whether a change goes over the end of a row. */
+/** Whether a change goes over the end of a line. */
 export const overRows = (before: string, { start, end, inserted }: Change): boolean =>
   /[\r\n]/.test(inserted) || /[\r\n]/.test(before.slice(start, end));

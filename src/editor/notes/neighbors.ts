@@ -27,7 +27,7 @@ export class Neighbors implements vscode.Disposable {
     this.subscriptions = [
       this.changed,
       ...watched('*.wheal.yaml', look),
-      // Not every file system tells of changes.
+      // Not every file system mentions changes.
       vscode.workspace.onDidSaveTextDocument(({ uri }) => {
         look(uri);
       }),

@@ -63,7 +63,7 @@ export class OpenNote {
   private shown: Shown = { text: '', findings: [], held: [], typing: undefined };
   /** Undefined until something was published: a check of the folder may have left diagnostics. */
   private published: readonly Diagnostic[] | undefined;
-  /** The text after the last edit; `shown` may lag behind it. */
+  /** The text after the last edit; `shown` may lag after it. */
   private text = '';
   private isClosed = false;
 

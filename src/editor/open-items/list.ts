@@ -136,7 +136,7 @@ export class OpenList implements vscode.Disposable {
     await this.afterChange();
   }
 
-  /** Draws the list anew: a day may have passed. */
+  /** Draws the list again: a day may have passed. */
   refresh(): Promise<void> {
     this.refreshTimer.clear();
     if (this.drawing !== undefined) {
@@ -247,7 +247,7 @@ export class OpenList implements vscode.Disposable {
     if (key !== undefined && this.known.get(path)?.key === key) return;
     const facts = factsOf(readNote(loaded.text), practice.tables);
     const row = rowOfFacts(facts);
-    // As a row it takes less room than as facts.
+    // As a line it takes less room than as facts.
     const kept = key === undefined ? undefined : { key, row };
     this.take(path, kept, factsOfRow(row, this.home.today()) ?? facts);
   }
@@ -301,7 +301,7 @@ const whyNot: Readonly<Record<string, string>> = {
   'yaml/not-text': 'its text is not UTF-8',
 };
 
-/** The text of a note as it stands in an editor, otherwise as it stands in its file. */
+/** The text of a note as it is in an editor, otherwise as it is in its file. */
 async function textOf(uri: vscode.Uri): ReturnType<typeof load> {
   const path = uri.toString();
   const open = vscode.workspace.textDocuments.find((one) => !one.isClosed && one.uri.toString() === path);

@@ -4,7 +4,7 @@ import { inSlices } from '../../followup/slices.ts';
 import { pace } from '../host/clock.ts';
 import { writeWhole } from '../host/files.ts';
 
-/** What is kept of one note: a digest of all that its facts follow from, and its facts as a row. */
+/** What is kept of one note: a digest of all that its facts follow from, and its facts as a line. */
 export interface KeptNote {
   readonly key: string;
   readonly row: string;
@@ -55,7 +55,7 @@ export class OpenStore {
       await vscode.workspace.fs.createDirectory(this.folder);
       await writeWhole(this.file, `${await sha256(body)}\n${body}`);
     } catch {
-      // Then everything is read anew the next time.
+      // Then everything is read again the next time.
     }
   }
 }

@@ -6,16 +6,16 @@ import { groupOrder, type OpenGroup, type OpenItem } from '../../followup/caselo
 interface OfGroup {
   readonly group: OpenGroup;
   readonly items: readonly OpenItem[];
-  /** Index of the first item that stands below. */
+  /** Index of the first item that is below. */
   readonly from: number;
 }
 
-/** What stands on one row of the view: a heading, what did not fit below it, or an open item. */
+/** What is on one row of the view: a heading, what did not fit below it, or an open item. */
 export type OpenRow =
   | (OfGroup & { readonly kind: 'heading' | 'more' })
   | { readonly kind: 'item'; readonly item: OpenItem; readonly place: string };
 
-/** Of a longer group the rest stands below a row of its own: an editor draws thousands of rows slowly. */
+/** Of a longer group the rest is below a line of its own: an editor draws thousands of lines slowly. */
 const shownAtOnce = 200;
 
 /** The headings under which there is something to do. */
@@ -32,7 +32,7 @@ export function headingsOf(items: readonly OpenItem[]): readonly OpenRow[] {
   });
 }
 
-/** The rows below a row. */
+/** The lines below a line. */
 export function rowsBelow(row: OpenRow): readonly OpenRow[] {
   if (row.kind === 'item') return [];
   const { group, items, from } = row;
@@ -44,7 +44,7 @@ export function rowsBelow(row: OpenRow): readonly OpenRow[] {
   return to === items.length ? rows : [...rows, { kind: 'more', group, items, from: to }];
 }
 
-/** A row as the editor shows it and as a screen reader says it. */
+/** A line as the editor shows it and as a screen reader says it. */
 export function treeItemOf(row: OpenRow): vscode.TreeItem {
   return row.kind === 'item' ? itemRow(row.item, row.place) : groupRow(row);
 }

@@ -60,7 +60,7 @@ export class OpenView implements vscode.Disposable {
     this.begin();
   }
 
-  /** The row on which the view stands. */
+  /** The row on which the view is. */
   get selected(): OpenRow | undefined {
     return this.tree.selection[0];
   }
@@ -73,7 +73,7 @@ export class OpenView implements vscode.Disposable {
     await focus();
   }
 
-  /** Waits a moment for the first rows; false where none have come. */
+  /** Waits a moment for the first lines; false where none have come. */
   private hasRows(): Promise<boolean> {
     return new Promise((resolve) => {
       const ended = (has: boolean): void => {
@@ -126,7 +126,7 @@ export class OpenView implements vscode.Disposable {
 const context = (name: string, value: unknown): Thenable<unknown> =>
   vscode.commands.executeCommand('setContext', `wheal.open.${name}`, value);
 
-/** Which words stand in the place of an empty list. */
+/** Which words are in the place of an empty list. */
 function stateOf({ looking, stopped, notes, items }: OpenState): string {
   if (looking !== undefined || stopped !== undefined) return 'looking';
   if (notes === 0) return 'none';

@@ -61,7 +61,7 @@ export function watchFor(list: OpenList, practices: Practices): vscode.Disposabl
 
 function watchers({ changed, came, gone }: Answers): readonly vscode.Disposable[] {
   const notes = vscode.workspace.createFileSystemWatcher('**/*.wheal.yaml');
-  // Of a folder that goes, nothing is told of the files in it.
+  // Of a folder that goes, nothing is mentioned the files in it.
   const anything = vscode.workspace.createFileSystemWatcher('**', true, true);
   return [
     notes,
@@ -74,7 +74,7 @@ function watchers({ changed, came, gone }: Answers): readonly vscode.Disposable[
   ];
 }
 
-/** What the editor itself does to files: not every file system tells of changes. */
+/** What the editor itself does to files: not every file system mentions changes. */
 const fileEvents = ({ came, gone }: Answers): readonly vscode.Disposable[] => [
   vscode.workspace.onDidCreateFiles(({ files }) => {
     files.forEach(came);
@@ -90,7 +90,7 @@ const fileEvents = ({ came, gone }: Answers): readonly vscode.Disposable[] => [
   }),
 ];
 
-/** A note counts as it stands in an editor; what was not saved is gone once it is closed. */
+/** A note counts as it is in an editor; what was not saved is gone once it is closed. */
 const documentEvents = ({ changed }: Answers): readonly vscode.Disposable[] => [
   vscode.workspace.onDidSaveTextDocument(({ uri }) => {
     changed(uri, 0);

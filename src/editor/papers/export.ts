@@ -16,7 +16,7 @@ export async function frontNote(notes: Notes): Promise<OpenNote | undefined> {
 export interface Asked {
   /** Of the dialog. */
   readonly title: string;
-  /** What is written, as a file's name says it: put behind the name of the note, or alone where it has none. */
+  /** What is written, as a file's name says it: put after the name of the note, or alone where it has none. */
   readonly what: string;
   /** The forms that it may have; the first is proposed. */
   readonly formats: readonly Pick<Format<never>, 'ending' | 'title'>[];

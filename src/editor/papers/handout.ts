@@ -4,7 +4,7 @@ import { readNote } from '../../note/read.ts';
 import type { OpenNote } from '../notes/open-note.ts';
 
 /**
- * What the patient of a note takes home, as the note stands, or why there is nothing.
+ * What the patient of a note takes home, as the note is, or why there is nothing.
  * @param language undefined for that of the note or the practice
  */
 export function handoutOfNote(

@@ -10,7 +10,7 @@ export interface WrittenSummary {
   readonly unfit: boolean;
 }
 
-/** The chart summary of a note as it stands, or why there is none. */
+/** The chart summary of a note as it is, or why there is none. */
 export async function summaryOfNote(
   { analysis, document }: OpenNote,
   notes: Notes,

@@ -44,7 +44,7 @@ const acceptedPart = /^accepted \d+$/;
 
 /**
  * Compares a note with the digests of its signature. This shows change, not identity: whoever can write the file can
- * sign it anew.
+ * sign it again.
  */
 export function verify(source: Source<Note>): Verification {
   const { value: note, asTyped: root, text } = source;

@@ -27,7 +27,7 @@ export class Lines {
     return { line: low, character: offset - (this.starts[low] ?? 0) };
   }
 
-  /** The row without its line break; empty where there is none. */
+  /** The line without its line break; empty where there is none. */
   row(line: number): string {
     const start = this.starts[line];
     return start === undefined

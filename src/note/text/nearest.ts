@@ -21,7 +21,7 @@ const itself = (word: string): unknown => word;
  * counts for nothing, and a word with other digits is another: it may be another strength, size or finger. Undefined
  * where nothing is near enough. Costs a walk through all words, so it is for texts that are going to be shown as
  * unknown, not for every text of a note.
- * @param meaning what a known word stands for: two words for one thing, equally near, leave no doubt
+ * @param meaning what a known word means: two words for one thing, equally near, leave no doubt
  */
 export function nearest(
   text: string,
@@ -117,7 +117,7 @@ function lettersOf(word: string): number {
   return letters;
 }
 
-/** Whether so few slips can lie between: each brings one letter at most that the other word does not have. */
+/** Whether so few slips can be between: each brings one letter at most that the other word does not have. */
 function mayBeNear(letters: number, length: number, word: string, most: number): boolean {
   if (Math.abs(word.length - length) > most) return false;
   let others = lettersOf(word) & ~letters;
@@ -133,7 +133,7 @@ const scratch = [0, 1, 2].map(() => new Uint8Array(longest + 4));
 
 /**
  * Slips between two words, counted up to `most`; anything beyond is `most + 1`. Only the cells are worked out that
- * lie so near to the diagonal that they can be within `most`.
+ * are so near to the diagonal that they can be within `most`.
  */
 function distance(a: string, b: string, most: number): number {
   const far = most + 1;

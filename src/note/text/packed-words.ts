@@ -1,4 +1,4 @@
-/** Shorter words lie one slip from so many others that none is surely a slip of one; the list has none of them. */
+/** Shorter words are one slip from so many others that none is surely a slip of one; the list has none of them. */
 export const shortestSlip = 5;
 
 /** Most letters that a packed word shares with the one before it. */

@@ -3,7 +3,7 @@ import { shortestSlip, unpacked } from './packed-words.ts';
 
 let known: ReadonlySet<string> | undefined;
 
-/** Whether any word of a text, in small letters, is one that somebody may have meant though it lies near another. */
+/** Whether any word of a text, in small letters, is one that somebody may have meant though it is near another. */
 export function mayBeMeant(text: string): boolean {
   // Unpacked when first asked: only words that no table knows are looked up.
   known ??= unpacked(realWords);

@@ -1,8 +1,8 @@
 import type { TextEdit } from './finding.ts';
 
 /**
- * The text after all edits. Their offsets are those of the text given; they may stand in any order.
- * @throws RangeError where two edits overlap or one lies outside of the text
+ * The text after all edits. Their offsets are those of the text given; they may be in any order.
+ * @throws RangeError where two edits overlap or one is outside of the text
  */
 export function applyEdits(text: string, edits: readonly TextEdit[]): string {
   const ordered = [...edits].sort((a, b) => a.start - b.start || a.end - b.end);

@@ -1,6 +1,6 @@
 import type { KeyIndex } from './shape.ts';
 
-/** The names of all keys that a kind of file has, with every spelling; asked only where a row looks odd. */
+/** The names of all keys that a kind of file has, with every spelling; asked only where a line looks odd. */
 export class KeyNames {
   private readonly names: ReadonlySet<string>;
 

@@ -6,7 +6,7 @@ export interface Leaf<T> extends Range {
   readonly node: TextNode;
   /** What the text says; undefined where it can't be read or is still `??`. */
   readonly value: T | undefined;
-  /** Whether `??` stands here: not yet known. */
+  /** Whether `??` is here: not yet known. */
   readonly pending: boolean;
 }
 
@@ -14,7 +14,7 @@ export interface Leaf<T> extends Range {
 export interface Part extends Range {
   /** Where to point when something is missing from this part: its key, or the first key of its list item. */
   readonly head: Range;
-  /** Where each key of this part stands, by its canonical name. */
+  /** Where each key of this part is, by its canonical name. */
   readonly keys: ReadonlyMap<string, Range>;
 }
 

@@ -36,7 +36,7 @@ const firstKeyOf = (node: Node): Range => (node.kind === 'map' ? (node.entries[0
 export const entryOf = ({ node, index }: PlacedMap, key: string): Entry | undefined =>
   node.entries.find((entry) => index.byName.get(entry.key)?.key === key);
 
-/** Where the last thing in a node ends; the node itself may run on over blank rows and comments. */
+/** Where the last thing in a node ends; the node itself may run on over empty lines and comments. */
 export function lastOffset(node: Node): number {
   if (node.kind === 'text' || node.flow) return node.end;
   const last: Node | Entry | undefined =

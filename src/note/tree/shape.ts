@@ -50,6 +50,6 @@ export function indexShapes(shapes: Shapes): ReadonlyMap<string, KeyIndex> {
   );
 }
 
-/** Whether a list without items, or a map without keys that needs none, stands for a value: it records nothing. */
+/** Whether a list without items, or a map without keys that needs none, means a value: it records nothing. */
 export const isHollow = (node: Node, { map = '' }: KeyShape, index: ReadonlyMap<string, KeyIndex>): boolean =>
   isBare(node) && (node.kind === 'list' || (index.get(map)?.shape.required ?? []).length === 0);

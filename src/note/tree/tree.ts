@@ -4,13 +4,13 @@ export interface Range {
   readonly end: number;
 }
 
-/** What stands at one place of the note. Every scalar is text: the characters as they were typed. */
+/** What is at one place of the note. Every scalar is text: the characters as they were typed. */
 export type Node = TextNode | MapNode | ListNode;
 
 export interface TextNode extends Range {
   readonly kind: 'text';
   readonly text: string;
-  /** Where the first character of `text` stands, if `text` stands in the source as it is; otherwise -1. */
+  /** Where the first character of `text` is, if `text` is in the source as it is; otherwise -1. */
   readonly inner: number;
   /**
    * Set where YAML would make something else of what was typed: `text` is what was meant, a finding says so, and
@@ -35,7 +35,7 @@ export interface ListNode extends Range {
 export interface Entry extends Range {
   /** The key as typed. */
   readonly key: string;
-  /** Null where nothing stands behind the colon yet. */
+  /** Null where nothing is after the colon yet. */
   readonly value: Node | null;
 }
 

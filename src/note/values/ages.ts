@@ -36,7 +36,7 @@ const monthsPer: Readonly<Record<AgeUnit, number>> = {
   days: 1 / daysPerMonth,
 };
 
-/** The older units behind which a younger one may stand: `2 years 3 months`. */
+/** The older units after which a younger one may be: `2 years 3 months`. */
 const younger: ReadonlyMap<AgeUnit, AgeUnit> = new Map([
   ['years', 'months'],
   ['months', 'weeks'],
@@ -69,13 +69,13 @@ export function readAge(text: string): Reading<Age> {
   return unread(notUnderstood(rest, typed));
 }
 
-/** Behind years `m` can only be months. */
+/** After years `m` can only be months. */
 function secondUnitOf(first: AgeUnit, word: string): AgeUnit | undefined {
   const unit = first === 'years' && word === 'm' ? 'months' : units.get(word);
   return unit === younger.get(first) ? unit : undefined;
 }
 
-/** What stands behind an age, without `old`, which says nothing new. */
+/** What is after an age, without `old`, which says nothing new. */
 function behind(stretch: Stretch, from: number): Stretch {
   const gap = /^[\s,-]*(?:(?:old|of age)\b[\s,]*)?/.exec(stretch.typed.slice(from));
   return part(stretch, from + (gap?.[0].length ?? 0));

@@ -16,7 +16,7 @@ const usualMoment = /^(\d{4})-(\d\d)-(\d\d)(?:[ T](.+))?$/;
 const firstYear = 1900;
 const lastYear = 2100;
 
-/** Reads YYYY-MM-DD, with a clock time behind it if wanted. Days that are not in the calendar are no dates. */
+/** Reads YYYY-MM-DD, with a clock time after it if wanted. Days that are not in the calendar are no dates. */
 export function readMoment(text: string): Reading<Moment> {
   const typed = trimmed(text);
   const match = typed.typed.length > longestRead ? null : usualMoment.exec(typed.typed);
@@ -34,7 +34,7 @@ export function readMoment(text: string): Reading<Moment> {
     : { value: { date, minutes }, problems };
 }
 
-/** What stands behind a date and is no clock time: who and how have keys of their own. */
+/** What is after a date and is no clock time: who and how have keys of their own. */
 const behindDate = /^\d{4}-\d\d-\d\d[\s,;]+(?=[^\d\s])/;
 
 function wordsBehind(typed: Stretch): Problem | undefined {
@@ -44,7 +44,7 @@ function wordsBehind(typed: Stretch): Problem | undefined {
     : problemAt(part(typed, date.length), 'quantity/no-such-time', { form: 'words' });
 }
 
-/** Reads a calendar date; a clock time behind it is allowed and not part of the value. */
+/** Reads a calendar date; a clock time after it is allowed and not part of the value. */
 export function readDate(text: string): Reading<IsoDate> {
   const { value, problems } = readMoment(text);
   return { value: value?.date, problems };

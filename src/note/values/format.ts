@@ -1,6 +1,6 @@
 import type { Dilution } from './values.ts';
 
-/** Significant digits that are shown at most: what lies behind them is noise of binary arithmetic. */
+/** Significant digits that are shown at most: what is after them is noise of binary arithmetic. */
 const shownDigits = 12;
 
 /** A number without the noise of binary arithmetic in its last digits. */

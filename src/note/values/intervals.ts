@@ -79,7 +79,7 @@ function intervalOf(match: RegExpExecArray, text: string): Interval {
   return { ...at, exact, count: unit.startsWith('m') ? many : many * 12, unit: 'months' };
 }
 
-/** The day that lies an interval after another. */
+/** The day that is an interval after another. */
 export const dayAfter = ({ count: many, unit }: Interval, from: IsoDate): IsoDate =>
   unit === 'days' ? addDays(from, many) : addMonths(from, many);
 

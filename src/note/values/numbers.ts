@@ -66,7 +66,7 @@ export function trailingZero(typed: Stretch): Problem | undefined {
   });
 }
 
-/** The number with which a stretch begins, and the rest behind it and its blanks; undefined where there is none. */
+/** The number with which a stretch begins, and the rest after it and its spaces; undefined where there is none. */
 export function splitNumber(stretch: Stretch): { number: Stretch; rest: Stretch } | undefined {
   const head = numberHead.exec(stretch.typed)?.[0];
   if (head === undefined) return undefined;

@@ -124,10 +124,10 @@ const pairs: ReadonlyMap<string, string> = new Map([
   ['kg', 'g'],
 ]);
 
-/** A second number right behind the first: a range, a ratio, a fraction, a product. */
+/** A second number right after the first: a range, a ratio, a fraction, a product. */
 const anotherNumber = /^(?:(?:[-−–:/x×*+]|to\b|or\b)\s*)?[\d.]/i;
 
-/** Words behind an amount that change nothing about it. */
+/** Words after an amount that change nothing about it. */
 const harmless: Readonly<Partial<Record<Kind, RegExp>>> = {
   volume: /^(?:in )?total$|^(?:injected|given|infiltrated)$/i,
   concentration: /^(?:HCl|hydrochloride)$/i,
@@ -137,7 +137,7 @@ interface Piece {
   readonly digits: string;
   readonly unit: UnitRow;
   readonly unitTyped: Stretch;
-  /** What stands behind the unit. */
+  /** What is after the unit. */
   readonly rest: Stretch;
   readonly problems: readonly Problem[];
 }
@@ -202,7 +202,7 @@ function readUnit(stretch: Stretch, kind: Kind): FoundUnit | Problem {
   return unitFault(stretch, kind);
 }
 
-/** Where a unit may end: before digits, at blanks and marks, the farthest first; no unit has more than four words. */
+/** Where a unit may end: before digits, at spaces and marks, the farthest first; no unit has more than four words. */
 function unitEnds(text: string): readonly number[] {
   const ends = [text.length];
   const boundary = /(?<=[^\s,;(])(?=[\s,;(]|\d)|(?<=["'″′”’])/g;
@@ -253,7 +253,7 @@ function unreadable(typed: Stretch, kind: Kind): Problem {
   });
 }
 
-/** Words behind a quantity that could change it (`each side`, `x 2`): the quantity is not used until they are gone. */
+/** Words after a quantity that could change it (`each side`, `x 2`): the quantity is not used until they are gone. */
 export function notUnderstood(words: Stretch, whole: Stretch, isWeighing = false): Problem {
   return problemAt(words, 'quantity/not-understood', {
     form: isWeighing ? 'weighed' : 'behind',

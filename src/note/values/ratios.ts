@@ -25,7 +25,7 @@ const presentWords: ReadonlySet<string> = new Set([
   'adrenalin',
 ]);
 
-/** `1:100,000`, also without commas, with blanks, `1 in 100,000`, `1/100,000`, `1:100k`. */
+/** `1:100,000`, also without commas, with spaces, `1 in 100,000`, `1/100,000`, `1:100k`. */
 const usualDilution = /^1:(\d{1,3}(?:,\d{3})+|[1-9]\d{0,7})$/;
 const otherDilution = /^1\s?(?::|\/|\bin\b)\s?(?:(\d{1,3}(?:[,.'\s]\d{3})+)|(\d{1,8})|(\d{1,4})\s?k)$/i;
 
@@ -95,7 +95,7 @@ function ratioReading(typed: Stretch, ratio: number): Reading<Dilution> {
 
 function strengthReading(text: string, typed: Stretch): Reading<Dilution> {
   const { value, problems } = readQuantity(text, 'concentration', 'epinephrine');
-  // Its amounts lie far below those of an anesthetic: what is implausible there is usual here.
+  // Its amounts are far below those of an anesthetic: what is implausible there is usual here.
   const own = problems.filter(({ code }) => code !== 'quantity/implausible');
   if (value === undefined)
     return own.some(({ code }) => code === 'quantity/unreadable')

@@ -11,7 +11,7 @@ import type { Quantity } from './values.ts';
 import { readWeighed } from './weighed.ts';
 import { readYesNo } from './yes-no.ts';
 
-/** Makes a value of a text; `key` is the canonical key that it stands under. Answers every text, in linear time. */
+/** Makes a value of a text; `key` is the canonical key that it is under. Returns every text, in linear time. */
 export type Reader = (text: string, key: string) => Reading<unknown>;
 
 const verbatim: Reader = (text) => ({ value: text, problems: noProblems });

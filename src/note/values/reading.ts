@@ -9,7 +9,7 @@ export interface Reading<T> {
   readonly problems: readonly Problem[];
 }
 
-/** The data of a problem that a spelling fix can fix: what could stand instead of the characters marked. */
+/** The data of a problem that a spelling fix can fix: what could be instead of the characters marked. */
 export interface Respelling {
   readonly typed: string;
   readonly instead: readonly string[];
@@ -38,7 +38,7 @@ interface Detail {
   readonly adds?: true;
 }
 
-/** A problem in a stretch, with what could stand there instead where that is known. */
+/** A problem in a stretch, with what could be there instead where that is known. */
 export function problemAt({ typed, from }: Stretch, code: string, detail: Detail = {}): Problem {
   const { form, args, instead, sure = false, adds } = detail;
   const data: Respelling | undefined =
@@ -56,7 +56,7 @@ export function problemAt({ typed, from }: Stretch, code: string, detail: Detail
 
 export const unread = (problem: Problem): Reading<never> => ({ value: undefined, problems: [problem] });
 
-/** A text without the blanks around it. */
+/** A text without the spaces around it. */
 export function trimmed(text: string): Stretch {
   const typed = text.trim();
   return { typed, from: typed === '' ? 0 : text.indexOf(typed) };

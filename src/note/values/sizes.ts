@@ -99,7 +99,7 @@ export function readArea(text: string): Reading<Quantity> {
 const finest = 12;
 const coarsest = 7;
 
-/** Reads a suture size in the form 4-0; 0 and whole numbers stand for themselves. */
+/** Reads a suture size in the form 4-0; 0 and whole numbers mean themselves. */
 export function readSutureSize(text: string): Reading<string> {
   const typed = trimmed(text);
   const match = /^#?(\d{1,2})(?:(?:\s?[-–/]\s?)0)?$/.exec(typed.typed);

@@ -9,7 +9,7 @@ const perVolume =
 const misread = /^i?u\b/i;
 
 /**
- * Reads the strength of a drug that is no anesthetic, as typed: 10 mg/mL, 1%, 1 unit/mL. Nothing is reckoned with it,
+ * Reads the strength of a drug that is no anesthetic, as typed: 10 mg/mL, 1%, 1 unit/mL. Nothing is counted with it,
  * so that units of the drug's own are in order.
  */
 export function readStrength(text: string): Reading<string> {

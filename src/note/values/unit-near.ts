@@ -1,7 +1,7 @@
 import { nearest } from '../text/nearest.ts';
 import { plainUnit, unitOf, unitWords, type Kind, type UnitRow } from './units.ts';
 
-/** The unit of a kind whose word is nearest to a misspelt one; `sure` and `other` as in `nearest`. */
+/** The unit of a kind whose word is nearest to a misspelled one; `sure` and `other` as in `nearest`. */
 export function unitNear(
   kind: Kind,
   word: string,

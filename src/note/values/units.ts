@@ -209,7 +209,7 @@ const byKind: ReadonlyMap<Kind, ReadonlyMap<string, UnitRow>> = new Map(
   ]),
 );
 
-/** The unit of a kind that a word stands for. Case and blanks around a slash don't count. */
+/** The unit of a kind that a word means. Case and spaces around a slash don't count. */
 export function unitOf(kind: Kind, word: string): UnitRow | undefined {
   const units = byKind.get(kind);
   return units?.get(word) ?? units?.get(plainUnit(word));
@@ -218,7 +218,7 @@ export function unitOf(kind: Kind, word: string): UnitRow | undefined {
 /** Every word for a unit of a kind, in plain form and as the trade spells it. */
 export const unitWords = (kind: Kind): Iterable<string> => byKind.get(kind)?.keys() ?? [];
 
-/** A unit of any other kind that a word stands for. */
+/** A unit of any other kind that a word means. */
 export function unitOfAnotherKind(kind: Kind, word: string): UnitRow | undefined {
   for (const other of byKind.keys()) {
     const unit = other === kind ? undefined : unitOf(other, word);

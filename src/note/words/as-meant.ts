@@ -4,10 +4,10 @@ import { once } from '../text/once.ts';
 import { wordsRead } from './word-table.ts';
 import type { WordTable } from './word-table.ts';
 
-/** Longer texts tell of what happened, and are read as they stand. */
+/** Longer texts mention what happened, and are read as they are. */
 const longest = 200;
 
-/** Shorter words of tables lie near too many others. */
+/** Shorter words of tables are near too many others. */
 const shortest = 5;
 
 /** The single words of a table. */
@@ -26,8 +26,8 @@ const changes = /^(?:free|less|like|based|s)$/;
 
 /**
  * A text with each word that is surely a slip of a word of the tables put right: one letter from it and from no other,
- * and no word itself; cut in two, or run into the next word. The text itself where nothing is misspelt. For reading what
- * is surely meant, so that a danger stays one; that it is misspelt is reported elsewhere.
+ * and no word itself; cut in two, or run into the next word. The text itself where nothing is misspelled. For reading what
+ * is surely meant, so that a danger stays one; that it is misspelled is reported elsewhere.
  */
 export function asMeant(text: string, ...tables: readonly WordTable<WordRow>[]): string {
   if (text.length > longest) return text;

@@ -13,7 +13,7 @@ export interface Token {
 }
 
 const blanks = /\s*/y;
-/** `1:100,000`, `9:1`, `10:13`, `1 in 100,000`; only thousands may stand behind a blank. */
+/** `1:100,000`, `9:1`, `10:13`, `1 in 100,000`; only thousands may be after a space. */
 const ratio =
   /\d{1,4}(?:\s?:\s?|\s+in\s+)\d+(?:(?:[,.'\u00a0\u202f]\d{3}|\s000)(?!\d))*(?:k\b)?(?:\s?[ap]\.?m\b\.?)?/iy;
 /** A number, or two with a sign of a range or fraction between them: the reader of the quantity says what is wrong with that. */
@@ -35,7 +35,7 @@ const spelled = new RegExp(
     `\\s+(ml|cc|milliliters?|millilitres?|percent|per\\s+cent)\\b`,
   'iy',
 );
-/** Behind these a number in words is only the rest of one. */
+/** After these a number in words is only the rest of one. */
 const inNumber =
   /(?:\b(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty|hundred|thousand|point|and(?:\s+an?)?|half|quarter|minus)|[\d.,/½¼¾-])\s*$/i;
 
@@ -71,7 +71,7 @@ const usualUnits: ReadonlyMap<string, Kind> = new Map([
   ['g', 'amount'],
 ]);
 
-/** Cuts a line into quantities, ratios, numbers, words and marks. Nothing but blanks is left out. */
+/** Cuts a line into quantities, ratios, numbers, words and marks. Nothing but spaces is left out. */
 export function tokensOf(text: string): readonly Token[] {
   const tokens: Token[] = [];
   let at = matchAt(blanks, text, 0)?.length ?? 0;

@@ -94,11 +94,11 @@ const nothingGiven =
 export const saysNothingGiven = (text: string): boolean => nothingGiven.test(text.trim());
 
 /**
- * Reads an injection dictated in one line: `1.5 mL lidocaine 1% with epinephrine 1:100,000`. The parts may stand in
+ * Reads an injection dictated in one line: `1.5 mL lidocaine 1% with epinephrine 1:100,000`. The parts may be in
  * any order. Every word is placed, passed over because it says nothing, or reported.
  *
  * Which lines are a product of the practice: one without a volume or amount, unless it is nothing but a known agent,
- * a cold spray, or a known agent with its strength; and behind a volume, words without a strength that are no agent
+ * a cold spray, or a known agent with its strength; and after a volume, words without a strength that are no agent
  * and near none.
  */
 export function readInjectionLine(text: string): DictatedLine {
@@ -147,7 +147,7 @@ class Line {
     return { fields, problems: [...this.repeats(), ...this.leftovers()] };
   }
 
-  /** Places the token at `at`, and those that belong to it; answers how many. */
+  /** Places the token at `at`, and those that belong to it; returns how many. */
   private take(at: number): number {
     const token = this.tokens[at]!;
     if (token.kind === 'quantity') return this.takeQuantity(token, at);
@@ -191,7 +191,7 @@ class Line {
     return other?.kind === kind && other.to === this.fields.get('epinephrine')?.to;
   }
 
-  /** Lets the words of a key reach to a token, and over a bracket that closes there; answers how many tokens. */
+  /** Lets the words of a key reach to a token, and over a bracket that closes there; returns how many tokens. */
   private widen(key: string, at: number): number {
     const closes = this.tokens[at + 1]?.text === ')';
     if (this.left.at(-1) === at - 1) this.left.pop();
@@ -257,7 +257,7 @@ class Line {
     return 1;
   }
 
-  /** A lot number: all that stands together without a blank. */
+  /** A lot number: all that is together without a space. */
   private takeLot(at: number): number {
     let end = at + 1;
     while (this.tokens[end]?.from === this.tokens[end - 1]!.to) end++;
@@ -299,7 +299,7 @@ class Line {
     this.settleForm();
   }
 
-  /** `lidocaine 4% cream` names the cream, though its strength stands between. */
+  /** `lidocaine 4% cream` names the cream, though its strength is between. */
   private settleForm(): void {
     if (this.form === undefined) return;
     const agent = this.fields.get('agent');
@@ -309,7 +309,7 @@ class Line {
     else this.left.push(this.form);
   }
 
-  /** The first words that nothing is known of: a misspelt agent, an agent with a strength, or a product. */
+  /** The first words that nothing is known of: a misspelled agent, an agent with a strength, or a product. */
   private nameUnknown(): void {
     const [first] = this.left.filter((at) => this.tokens[at]!.kind === 'word');
     if (first === undefined) return;
@@ -354,7 +354,7 @@ const statedBy: ReadonlyMap<Role | undefined, { readonly key: string; readonly s
   ['preservativeFree', { key: 'preservative-free', says: 'yes' }],
 ]);
 
-/** What `no` and `without` say of the word behind them. */
+/** What `no` and `without` say of the word after them. */
 const deniedBy: ReadonlyMap<Role | undefined, { readonly key: string; readonly says: string }> = new Map([
   ['epinephrine', { key: 'epinephrine', says: 'none' }],
   ['preservative', { key: 'preservative-free', says: 'yes' }],

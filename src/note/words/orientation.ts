@@ -126,7 +126,7 @@ function numberOf(word: string | undefined): number | undefined {
 
 const joinsHours: ReadonlySet<string | undefined> = new Set(['and', '&', '+', '/', ',', 'or']);
 
-/** Words behind a number that counts or measures with it. */
+/** Words after a number that counts or measures with it. */
 const counted: ReadonlySet<string | undefined> = new Set([
   'mm',
   'cm',
@@ -138,7 +138,7 @@ const counted: ReadonlySet<string | undefined> = new Set([
   'stitch',
 ]);
 
-/** The hour that a token names: before "o'clock", with ":00", behind "at", or in a list that ends in one of these. */
+/** The hour that a token names: before "o'clock", with ":00", after "at", or in a list that ends in one of these. */
 function hourAt(tokens: readonly Token[], at: number): number | undefined {
   const { word } = tokens[at]!;
   const number = numberOf(word);
@@ -208,7 +208,7 @@ function take(tokens: readonly Token[], at: number, marks: Open[]): void {
   }
 }
 
-/** Whether a direction says where the mark behind it is. */
+/** Whether a direction says where the mark after it is. */
 function isLeading(tokens: readonly Token[], at: number): boolean {
   const next = tokens.slice(at + 1, at + 4).find(({ word }) => !whichWords.has(word));
   return next !== undefined && kinds.has(next.word);

@@ -3,7 +3,7 @@ import { tokensOf, type Token } from './phrase-tokens.ts';
 class Phrase<Value> {
   private split: readonly string[] | undefined;
 
-  /** @param key the words with a blank between */
+  /** @param key the words with a space between */
   constructor(
     readonly key: string,
     public value: Value,
@@ -31,7 +31,7 @@ export function added<Value>(phrases: Phrases<Value>, text: string, value: Value
   return phrase;
 }
 
-/** The words of a phrase of a table; most are plain letters and blanks, which need not be taken apart. */
+/** The words of a phrase of a table; most are plain letters and spaces, which need not be taken apart. */
 function keyOf(text: string): string {
   if (/^[a-z]+(?: [a-z]+)*$/.test(text)) return text;
   return tokensOf(text)
@@ -59,7 +59,7 @@ export function longest<Value>(
   return first.endsWith('s') ? longestOf(phrases.get(first.slice(0, -1)), tokens, at, best) : best;
 }
 
-/** The longest of some phrases that stands at a token, where it is longer than the best so far. */
+/** The longest of some phrases that is at a token, where it is longer than the best so far. */
 function longestOf<Value>(
   begun: readonly Phrase<Value>[] | undefined,
   tokens: readonly Token[],

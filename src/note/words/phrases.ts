@@ -5,8 +5,8 @@ import { tokensOf, type Token } from './phrase-tokens.ts';
 import { wordsRead, type WordTable } from './word-table.ts';
 
 /**
- * How a text stands to a thing that it mentions: it says so, asks about it ("rule out"), thinks it less likely
- * ("favor nevus" beside it), denies it ("no concern for"), or tells of the past ("history of").
+ * How a text is to a thing that it mentions: it says so, asks about it ("rule out"), thinks it less likely
+ * ("favor nevus" beside it), denies it ("no concern for"), or is about the past ("history of").
  */
 export type Standing = 'asserted' | 'asked' | 'unlikely' | 'denied' | 'past';
 
@@ -32,7 +32,7 @@ const stillOpen = ['not', 'be', 'not be', 'not been', 'not yet been', 'not yet']
   .flatMap((open) => [`${open} excluded`, `${open} ruled out`])
   .join('|');
 
-/** Words that say how the words behind or before them are meant; the longest that fits counts. */
+/** Words that say how the words after or before them are meant; the longest that fits counts. */
 const cueWords: readonly (readonly [Cue, string])[] = [
   [
     { when: 'before', as: 'denied', wholeList: true },
@@ -97,7 +97,7 @@ const graveWords: ReadonlySet<string> = new Set([
   'spitzoid',
 ]);
 
-/** Words that join what stands before them to what follows. */
+/** Words that join what is before them to what follows. */
 const joins: ReadonlySet<string> = new Set(['vs', 'versus', 'and', 'or']);
 /** Words that go on without naming anything: "less likely than", "excluded by biopsy". */
 const connects: ReadonlySet<string> = new Set(
@@ -130,7 +130,7 @@ for (const [cue, words] of cueWords)
 
 const oneWord = /^[a-z]+$/;
 
-/** Finds the words of a table in free text, and how the text stands to each. */
+/** Finds the words of a table in free text, and how the text is to each. */
 export class PhraseTable<Row extends WordRow> {
   private readonly terms: Phrases<Row> = new Map();
 
@@ -194,7 +194,7 @@ interface Found<Row> {
   standing: Standing;
 }
 
-/** One pass over the words of a text: what governs the next term, and which terms stand in the clause. */
+/** One pass over the words of a text: what governs the next term, and which terms are in the clause. */
 class Scan<Row> {
   private readonly found: Found<Row>[] = [];
   private governing: { readonly as: Before; readonly wholeList: boolean; readonly until: number } | undefined;
@@ -239,7 +239,7 @@ class Scan<Row> {
     else this.apply(cue.as);
   }
 
-  /** Whether a cue stands behind what it is about: in its stretch, or behind a comma with nothing else to be about. */
+  /** Whether a cue is after what it is about: in its stretch, or after a comma with nothing else to be about. */
   private touches(at: number, end: number): boolean {
     const before = this.tokens[at - 1]?.text;
     return this.found.length > this.stretch
@@ -266,7 +266,7 @@ class Scan<Row> {
     else if (text === 'over' && !this.favorsGrave) this.govern('unlikely', false, at);
   }
 
-  /** "Pacemaker: no": an answer of one word behind a colon, to what was named last. */
+  /** "Pacemaker: no": an answer of one word after a colon, to what was named last. */
   private answeredNo(at: number): boolean {
     const next = this.tokens[at + 2]?.text;
     const only = next === undefined || next === ',' || hardBreaks.has(next);
@@ -288,7 +288,7 @@ class Scan<Row> {
     this.govern('favored', false, at);
   }
 
-  /** Whether what stands before a word in its clause is called malignant, or nearly. */
+  /** Whether what is before a word in its clause is called malignant, or nearly. */
   private graveBefore(at: number): boolean {
     for (let place = at - 1; place >= 0; place--) {
       const { text } = this.tokens[place]!;
@@ -319,7 +319,7 @@ class Scan<Row> {
     this.governing = { as: denied ? 'denied' : as, wholeList: list, until: at + reach };
   }
 
-  /** What stands behind a term is about the terms of its stretch, or about the last one where the stretch has none. */
+  /** What is after a term is about the terms of its stretch, or about the last one where the stretch has none. */
   private apply(as: Standing): void {
     const first = this.stretch < this.found.length ? this.stretch : this.found.length - 1;
     for (const one of this.found.slice(Math.max(0, first)))

@@ -4,11 +4,11 @@ import { readSite, type SiteReading } from './site.ts';
 import { fillers, indexOf, known, landmarkWords, sideWords, surfaceWords, tokensOf } from './site-words.ts';
 import type { WordTable } from './word-table.ts';
 
-/** A site with its misspelt words put right. */
+/** A site with its misspelled words put right. */
 export interface NearestSite {
   readonly reading: SiteReading;
   readonly text: string;
-  /** Each misspelt word, at characters `from` to `to` of the text as typed, with what it should be. */
+  /** Each misspelled word, at characters `from` to `to` of the text as typed, with what it should be. */
   readonly words: readonly { readonly from: number; readonly to: number; readonly text: string }[];
   /** Whether each word has only one that it can be, and is none itself. */
   readonly sure: boolean;
@@ -22,7 +22,7 @@ const longestMended = 200;
 const writtenSides = [...sideWords].flatMap(([word, { abbreviated }]) => (abbreviated ? [] : [word]));
 
 /**
- * The site that a text with misspelt words is meant to be: "upper bakc". Undefined where no word is misspelt or no
+ * The site that a text with misspelled words is meant to be: "upper bakc". Undefined where no word is misspelled or no
  * base site results. Compares with every known word, so it is for texts that are going to be shown as unknown.
  */
 export function nearestSite(text: string, sites: WordTable<SiteRow>): NearestSite | undefined {

@@ -3,12 +3,12 @@ import type { WordTable } from './word-table.ts';
 
 export type Side = 'left' | 'right' | 'both' | 'midline';
 
-/** A word of a site, in the form in which words are compared; it stands at characters `from` to `to` of the text. */
+/** A word of a site, in the form in which words are compared; it is at characters `from` to `to` of the text. */
 export interface Token {
   readonly word: string;
   readonly from: number;
   readonly to: number;
-  /** Whether a comma or a parenthesis stands before it. */
+  /** Whether a comma or a parenthesis is before it. */
   readonly clause: boolean;
 }
 
@@ -17,7 +17,7 @@ export interface SiteIndex {
   readonly byPhrase: ReadonlyMap<string, SiteRow>;
   /** Most words that a name or synonym has. */
   readonly longest: number;
-  /** Every word that stands in a name or synonym, with the names and synonyms in which it does. */
+  /** Every word that is in a name or synonym, with the names and synonyms in which it does. */
   readonly vocabulary: Vocabulary;
 }
 
@@ -57,7 +57,7 @@ export const fillers = wordSet(
   'of the on at in over aspect surface region area skin site sided part portion a an and just',
 );
 
-/** From such a word on the text says what lies near the site, not what the site is. */
+/** From such a word on the text says what is near the site, not what the site is. */
 export const landmarkWords = wordSet(
   'below above under beneath beside near from to adjacent between toward towards behind off around inside cm mm inch inches',
 );
@@ -188,7 +188,7 @@ export function indexOf(sites: WordTable<SiteRow>): SiteIndex {
   return built;
 }
 
-/** The words of a name of a table; most are plain letters and blanks, which need no taking apart. */
+/** The words of a name of a table; most are plain letters and spaces, which need no taking apart. */
 const wordsOf = (phrase: string): readonly string[] =>
   /^[a-z]+(?: [a-z]+)*$/.test(phrase) && !prefixed.test(phrase)
     ? phrase.split(' ').map((word) => sameWords.get(word) ?? word)

@@ -45,7 +45,7 @@ export interface SiteReading {
   readonly surface: string | undefined;
   /** The words that are neither base site nor side nor landmark, in the order of the text. */
   readonly qualifiers: readonly string[];
-  /** Whether the words also say what lies near: "2 cm below the eye". */
+  /** Whether the words also say what is near: "2 cm below the eye". */
   readonly landmarks: boolean;
   /** Whether the words are too loose to find the place again: "back", "arm". */
   readonly vague: boolean;
@@ -55,10 +55,10 @@ export interface SiteReading {
 interface Parts {
   /** Words that name the site, in the order of the text. */
   readonly words: readonly Token[];
-  /** All words, with those that only say what lies near: "2 cm below the eye". */
+  /** All words, with those that only say what is near: "2 cm below the eye". */
   readonly all: readonly Token[];
   readonly sides: readonly SideWord[];
-  /** Sides of what lies near. */
+  /** Sides of what is near. */
   readonly farSides: readonly SideWord[];
 }
 
@@ -117,7 +117,7 @@ function narrowedBy({ all }: Parts, base: SiteRow, sites: WordTable<SiteRow>): S
   return (name === undefined ? undefined : sites.find(name)) ?? base;
 }
 
-/** What lies near a place of a limb lies on the same limb, so that its side is that of the site where none else is said. */
+/** What is near a place of a limb is on the same limb, so that its side is that of the site where none else is said. */
 const spokenOf = ({ sides, farSides }: Parts, { region }: SiteRow): readonly SideWord[] =>
   sides.length === 0 && farSides.length === 1 && ofLimb.has(region) ? farSides : sides;
 
@@ -183,7 +183,7 @@ function joinPairs(sides: readonly SideWord[], tokens: readonly Token[]): readon
 
 /**
  * The longest run of words that names a base site; the first of equals. With `byLandmark` only a site that is named
- * by what it lies near counts: "behind the ear", but not the ear of "2 cm below the ear".
+ * by what it is near counts: "behind the ear", but not the ear of "2 cm below the ear".
  */
 function longestPhrase(words: readonly Token[], index: SiteIndex, byLandmark = false): Phrase | undefined {
   for (let length = Math.min(index.longest, words.length); length > 0; length -= 1) {
@@ -198,7 +198,7 @@ function longestPhrase(words: readonly Token[], index: SiteIndex, byLandmark = f
   return undefined;
 }
 
-/** Whether each two neighbors among these words stand in one phrase: cheaper to ask than to look the phrase up. */
+/** Whether each two neighbors among these words are in one phrase: cheaper to ask than to look the phrase up. */
 function together(words: readonly Token[], from: number, to: number, { vocabulary }: SiteIndex): boolean {
   for (let at = from + 1; at < to; at += 1) {
     const beside = words[at]!.word;

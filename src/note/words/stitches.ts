@@ -128,7 +128,7 @@ class Suture {
     this.put({ key: 'layer', from, to, ...(text === layer ? {} : { says: layer }) });
   }
 
-  /** The words of a technique may be apart only by blanks. */
+  /** The words of a technique may be apart only by spaces. */
   private placeTechnique({ from, to }: Piece): boolean {
     const before = this.placed.get('technique');
     if (before === undefined) this.put({ key: 'technique', from, to });
@@ -138,7 +138,7 @@ class Suture {
     return true;
   }
 
-  /** What is left is the material, where it stands together. */
+  /** What is left is the material, where it is together. */
   private placeMaterial(rest: readonly Piece[]): boolean {
     const [first, last] = [rest[0]!, rest.at(-1)!];
     const words = this.line.slice(first.from, last.to);

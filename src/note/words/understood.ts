@@ -79,7 +79,7 @@ function sharingHead<Row extends WordRow>(table: WordTable<Row>, text: string): 
   return named;
 }
 
-/** The parts from the first on that name a row when the shared word is put behind them. */
+/** The parts from the first on that name a row when the shared word is put after them. */
 function alike<Row extends WordRow>(
   parts: readonly Part[],
   head: string,

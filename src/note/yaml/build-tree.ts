@@ -5,7 +5,7 @@ import type { KeyNames } from '../tree/key-names.ts';
 import { quoted } from '../text/quote.ts';
 import type { Entry, ListNode, MapNode, Node, Range, TextNode } from '../tree/tree.ts';
 
-/** Ranges that stand for one text, by where that text begins in what was parsed. */
+/** Ranges that mean one text, by where that text begins in what was parsed. */
 export type Marks = ReadonlyMap<number, Range>;
 
 /** The tree of what was parsed, and what is odd about it. */
@@ -42,7 +42,7 @@ class TreeBuilder {
     private readonly keys: KeyNames,
   ) {}
 
-  /** An anchor that something refers to, or that stands at a map or a list. */
+  /** An anchor that something refers to, or that is at a map or a list. */
   get anchored(): Range | undefined {
     for (const [name, place] of this.anchors) if (this.aliases.has(name)) return place;
     return undefined;
@@ -60,7 +60,7 @@ class TreeBuilder {
     const [start, end] = rangeOf(node.range);
     const flow = node.flow === true;
     const entries: Entry[] = [];
-    // Where the value of the last entry goes on behind a comma, up to here.
+    // Where the value of the last entry goes on after a comma, up to here.
     let goesOn = -1;
     const mend = (): void => {
       const last = entries.at(-1);
@@ -138,7 +138,7 @@ class TreeBuilder {
     return typeof value === 'string' && value !== '' && this.isPlain(before) && !this.keys.begins(value);
   }
 
-  /** `[1.5 mL with epinephrine 1:100,000]`: no blank behind the comma, digits on both sides. */
+  /** `[1.5 mL with epinephrine 1:100,000]`: no space after the comma, digits on both sides. */
   private splitsNumber(before: TextNode, item: TextNode): boolean {
     if (item.start - before.end !== 1 || !this.isPlain(before)) return false;
     if (!/\d$/.test(before.text) || !/^\d/.test(item.text)) return false;
@@ -181,13 +181,13 @@ class TreeBuilder {
     const quote = scalar.type === 'QUOTE_DOUBLE' || scalar.type === 'QUOTE_SINGLE';
     if (typeof scalar.comment === 'string') this.comment(scalar, start, end);
     const at = quote ? start + 1 : start;
-    // A quoted text can stand there as it is, and end in a sign that is written twice.
+    // A quoted text can be there as it is, and end in a sign that is written twice.
     const whole = !quote || (end - at - 1 === text.length && this.source[end - 1] === this.source[start]);
     if (whole && this.source.startsWith(text, at)) return { kind: 'text', start, end, text, inner: at };
     return { kind: 'text', start, end, text, inner: -1, ...this.overRows(start, end, quote, scalar.type) };
   }
 
-  /** A text over several rows may have swallowed a key. */
+  /** A text over several lines may have swallowed a key. */
   private overRows(start: number, end: number, quote: boolean, type: unknown): { garbled?: true } {
     const typed = this.source.slice(start, end);
     if (quote) {
@@ -216,7 +216,7 @@ class TreeBuilder {
     return undefined;
   }
 
-  /** A comment without a blank behind its sign was probably meant as text. */
+  /** A comment without a space after its sign was probably meant as text. */
   private comment(scalar: Scalar, start: number, end: number): void {
     const at = this.source.indexOf('#', end);
     const newline = this.source.indexOf('\n', end);
@@ -239,7 +239,7 @@ class TreeBuilder {
     return { kind: 'text', start, end, text: this.source.slice(start, end), inner: start, garbled: true };
   }
 
-  /** Anchors and tags stand before the node that has them. */
+  /** Anchors and tags are before the node that has them. */
   private props(node: Scalar | YAMLMap | YAMLSeq): void {
     if (node.anchor === undefined && node.tag === undefined) return;
     const [from] = rangeOf(node.range);

@@ -10,7 +10,7 @@ export interface Fault extends Range {
 export interface Composed {
   readonly contents: unknown;
   readonly faults: readonly Fault[];
-  /** Rows such as `%YAML 1.1`. */
+  /** Lines such as `%YAML 1.1`. */
   readonly directives: readonly Range[];
   /** Where a second document begins. */
   readonly second: number | undefined;

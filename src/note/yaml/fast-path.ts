@@ -2,8 +2,8 @@ import type { Entry, ListNode, MapNode, Node, TextNode } from '../tree/tree.ts';
 
 /**
  * The tree of a text that is written as most are, made straight from the lexer's tokens: block maps and lists, flow
- * ones on one row, texts on one row. Undefined where anything else stands in it, be it right or wrong: an empty value,
- * a text over several rows, an escape, an anchor, a remark that stands oddly, a fault. Then parser and composer have
+ * ones on one row, texts on one row. Undefined where anything else is in it, be it right or wrong: an empty value,
+ * a text over several rows, an escape, an anchor, a remark that is oddly, a fault. Then parser and composer have
  * to look, which takes much longer. Where both can read a text, they say the same.
  * @param tokens what the lexer makes of the text: pieces of it, and its marks for a document and a plain text
  */
@@ -15,7 +15,7 @@ export function ordinaryTree(tokens: readonly string[]): MapNode | undefined {
 const [documentMark, plainMark] = ['\u0002', '\u001f'] as const;
 const byteOrderMark = '\uFEFF';
 
-/** Columns of a row that is none: the text is at its end, or what stands there is out of the ordinary. */
+/** Columns of a line that is none: the text is at its end, or what is there is out of the ordinary. */
 const [atEnd, odd] = [-1, -2] as const;
 
 /** Keys above this length are reported by the composer. */
@@ -24,20 +24,20 @@ const longestKey = 1000;
 /** Characters with which no plain text begins. */
 const reserved = ',%|>@`\t';
 
-/** A quoted text on one row in which nothing is escaped. */
+/** A quoted text on one line in which nothing is escaped. */
 const simplyQuoted = /^(?:'[^'\n]*'|"[^"\\\n]*")$/;
 
-/** A comment that can't have been meant as text: a blank stands behind its sign. */
+/** A comment that can't have been meant as text: a space is after its sign. */
 const clearComment = /^#(?:[\s#]|$)/;
 
 /** Reads the tokens from the first to the last; each method answers undefined where they are out of the ordinary. */
 class Reader {
-  /** Index of the next token, and where in the text it stands. */
+  /** Index of the next token, and where in the text it is. */
   private at = 0;
   private offset = 0;
-  /** Where the row of the last value ended. */
+  /** Where the line of the last value ended. */
   private after = 0;
-  /** The column of the row that begins at the next token. */
+  /** The column of the line that begins at the next token. */
   private column = 0;
 
   constructor(private readonly tokens: readonly string[]) {}
@@ -56,14 +56,14 @@ class Reader {
     return token;
   }
 
-  /** Goes over blanks; false where a tab is among them. */
+  /** Goes over spaces; false where a tab is among them. */
   private blanks(): boolean {
     if (!isBlank(this.tokens[this.at])) return true;
     return !this.take().includes('\t');
   }
 
   /**
-   * Goes over empty rows and comments to the next row with something on it, and its indentation. Comments that stand
+   * Goes over empty lines and comments to the next line with something on it, and its indentation. Comments that are
    * in line with what follows belong to nothing; of others the parser has to say where they belong.
    */
   private nextRow(): number {
@@ -84,7 +84,7 @@ class Reader {
     }
   }
 
-  /** Goes over what stands behind a value, and to the next row. */
+  /** Goes over what is after a value, and to the next line. */
   private endRow(): boolean {
     const spaced = isBlank(this.tokens[this.at]);
     if (!this.blanks()) return false;
@@ -129,21 +129,21 @@ class Reader {
     return this.column > column ? undefined : { kind: 'list', start, end: this.after, flow: false, items };
   }
 
-  /** Goes over the blanks behind a colon; whether something stands there on the same row. */
+  /** Goes over the spaces after a colon; whether something is there on the same line. */
   private valueOnRow(): boolean {
     if (!isBlank(this.tokens[this.at])) return false;
     const token = this.tokens[this.at + 1];
     return token !== undefined && !isNewline(token) && !isComment(token) && this.blanks();
   }
 
-  /** The map or list on the rows below a key; a list may stand as far to the left as its key. */
+  /** The map or list on the lines below a key; a list may be as far to the left as its key. */
   private below(column: number): Node | undefined {
     if (!this.endRow()) return undefined;
     if (this.tokens[this.at] === '-') return this.column >= column ? this.list(this.column) : undefined;
     return this.column > column ? this.map(this.column) : undefined;
   }
 
-  /** A text or a flow map or list; behind one that is not within brackets the row ends. */
+  /** A text or a flow map or list; after one that is not within brackets the line ends. */
   private node(inFlow: boolean): Node | undefined {
     const token = this.tokens[this.at];
     const node = token === '{' ? this.flowMap() : token === '[' ? this.flowList() : this.text();
@@ -193,7 +193,7 @@ class Reader {
     return items && { kind: 'list', start, end: this.offset, flow: true, items };
   }
 
-  /** What stands between brackets, each part but the first behind a comma and a blank. */
+  /** What is between brackets, each part but the first after a comma and a space. */
   private parts<Part>(close: string, read: () => Part | undefined): Part[] | undefined {
     const parts: Part[] = [];
     this.take();

@@ -2,9 +2,9 @@ import { largest } from '../text/files.ts';
 import type { Problem } from '../tree/finding.ts';
 
 const mostRows = 20_000;
-/** Values between brackets, where a row may hold any number of them. */
+/** Values between brackets, where a line may hold any number of them. */
 const mostValues = 20_000;
-/** Quotes and other signs of YAML: more than two on each of all rows. The parser needs long for each. */
+/** Quotes and other signs of YAML: more than two on each of all lines. The parser needs long for each. */
 const mostMarks = 60_000;
 /** A note needs fewer than ten levels; the parser calls itself once for each. */
 const mostLevels = 60;
@@ -50,11 +50,11 @@ const tooLarge = (form: string, count: number): Problem => ({
   args: { count },
 });
 
-/** One walk over the characters: rows, levels, and signs that no text has. */
+/** One walk over the characters: lines, levels, and signs that no text has. */
 class Scan {
   private rows = 1;
   private brackets = 0;
-  /** `key: key: key:` on one row nests as well. */
+  /** `key: key: key:` on one line nests as well. */
   private colons = 0;
   private values = 0;
   private strange = 0;
@@ -71,7 +71,7 @@ class Scan {
       at += 1;
       if (sign === Sign.None) continue;
       if (sign === Sign.Newline) {
-        // A break at the end of the text begins no row.
+        // A break at the end of the text begins no line.
         if (at < text.length) this.rows += 1;
         this.colons = 0;
         at = this.margin(at);
@@ -90,7 +90,7 @@ class Scan {
       : undefined;
   }
 
-  /** Counts a sign; whether it is one level too deep. `next` is the place behind it. */
+  /** Counts a sign; whether it is one level too deep. `next` is the place after it. */
   private nests(sign: number, next: number): boolean {
     if (sign === Sign.Open) return ++this.brackets > mostLevels;
     if (sign === Sign.Close) this.brackets = Math.max(0, this.brackets - 1);
@@ -106,7 +106,7 @@ class Scan {
     if (this.brackets > 0) this.values += 1;
   }
 
-  /** The first character of a row behind blanks and list dashes; its negative where it stands too far in. */
+  /** The first character of a line after spaces and list dashes; its negative where it is too far in. */
   private margin(from: number): number {
     let at = from;
     for (;;) {
@@ -115,7 +115,7 @@ class Scan {
       if (code !== blank && code !== tab && !marker) break;
       at += 1;
     }
-    // A row of blanks alone nests nothing.
+    // A line of spaces alone nests nothing.
     return at - from > mostColumns && this.text.slice(from, at + 1).trim() !== '' ? -at : at;
   }
 

@@ -1,25 +1,25 @@
 import type { Range } from '../tree/tree.ts';
 
-/** One row of a block: `- key: value  # comment`, as far as it has these parts. */
+/** One line of a block: `- key: value  # comment`, as far as it has these parts. */
 export interface Row extends Range {
   readonly text: string;
-  /** Where the key or the bare value begins, behind blanks and list dashes. */
+  /** Where the key or the bare value begins, after spaces and list dashes. */
   readonly first: number;
-  /** The key as typed; undefined where the row has none. */
+  /** The key as typed; undefined where the line has none. */
   readonly key: string | undefined;
-  /** What stands behind the key, or behind the dashes, without a trailing comment. */
+  /** What is after the key, or after the dashes, without a trailing comment. */
   readonly value: Range;
 }
 
 const lead = /^[ \t]*(?:- +)*/;
 const keyed = /^([^\s#'"[\]{},&*!|>%@`?:-][^#:]*?|-?[^\s#'"[\]{},&*!|>%@`?:-][^#:]*?):(?:[ \t]+|$)/;
-/** A comment has a blank behind its sign; what has none was probably meant as text. */
+/** A comment has a space after its sign; what has none was probably meant as text. */
 const comment = /(^|[ \t])#(?=[\s#]|$)/;
 
-/** Of a longer row only the surroundings of the offset are looked at. */
+/** Of a longer line only the surroundings of the offset are looked at. */
 const longRow = 4000;
 
-/** The row of a text that holds an offset. */
+/** The line of a text that holds an offset. */
 export function rowAt(text: string, offset: number): Row {
   const newline = text.indexOf('\n', offset);
   let start = offset === 0 ? 0 : text.lastIndexOf('\n', offset - 1) + 1;
@@ -32,7 +32,7 @@ export function rowAt(text: string, offset: number): Row {
   return rowOf(text.slice(start, end), start);
 }
 
-/** The row behind another; undefined at the end of the text. */
+/** The line after another; undefined at the end of the text. */
 export function rowBehind(text: string, row: Row): Row | undefined {
   const newline = text.indexOf('\n', row.end);
   return newline < 0 ? undefined : rowAt(text, newline + 1);

@@ -50,7 +50,7 @@ interface Mended {
 }
 
 function judged(text: string, composed: Composed, { tree, problems, damage }: Mended): Parsed {
-  // In a damaged part a row may only seem to run on.
+  // In a damaged part a line may only seem to run on.
   const seen =
     damage.length === 0 ? tree.problems : tree.problems.filter(({ code }) => code !== 'yaml/runs-on');
   const all = [...problems, ...seen];
@@ -78,7 +78,7 @@ const alone = (problem: Problem): Parsed => ({ root: null, problems: [problem], 
 
 const inOrder = (faults: readonly Fault[]): Fault[] => [...faults].sort((a, b) => a.start - b.start);
 
-/** Repairs the rows that the parser stumbled over, each with one problem, and parses again. */
+/** Repairs the lines that the parser stumbled over, each with one problem, and parses again. */
 function mend(text: string, keys: KeyNames, composed: Composed, tree: Tree): Mended {
   const repairs = new Map<number, Repair>();
   let current: { readonly composed: Composed; readonly tree: Tree } = { composed, tree };
@@ -114,7 +114,7 @@ function withCovers(text: string, repairs: readonly Repair[]): string {
   return result + text.slice(result.length);
 }
 
-/** One row that stands too far in or out shifts all that follow; only the first is blamed. */
+/** One line that is too far in or out shifts all that follow; only the first is blamed. */
 function firstShift(): (problem: Problem) => boolean {
   let shifted = false;
   return ({ code }) => {

@@ -1,5 +1,5 @@
 /**
- * What people type that YAML takes for a sign of its own. Each rule looks at one row at which the parser stumbled,
+ * What people type that YAML takes for a sign of its own. Each rule looks at one line at which the parser stumbled,
  * says what is wrong with it, and covers it so that a second parse reads the rest of the note as it was meant.
  */
 import type { Fault } from './compose.ts';
@@ -11,7 +11,7 @@ import type { Range } from '../tree/tree.ts';
 
 export interface Repair {
   readonly problem: Problem;
-  /** The row, so that each row is blamed once. */
+  /** The line, so that each line is blamed once. */
   readonly row: number;
   /** What is put over the text for the next parse; as long as what it covers. */
   readonly cover?: TextEdit;
@@ -19,7 +19,7 @@ export interface Repair {
   readonly mark?: { readonly at: number; readonly meant: Range };
   /** Where the fault is that this explains. */
   readonly explains?: number;
-  /** Whether the row was still being typed, so that a key may be missing only because of it. */
+  /** Whether the line was still being typed, so that a key may be missing only because of it. */
   readonly unfinished?: boolean;
 }
 
@@ -32,7 +32,7 @@ interface Stumble {
 
 type Rule = (stumble: Stumble) => Repair | undefined;
 
-/** What a row with a fault was probably meant to be; undefined where no rule knows. */
+/** What a line with a fault was probably meant to be; undefined where no rule knows. */
 export function repairOf(text: string, fault: Fault, keys: KeyNames): Repair | undefined {
   const stumble = { text, fault, row: rowAt(text, Math.min(fault.start, text.length)), keys };
   for (const rule of rules) {
@@ -76,7 +76,7 @@ function needsQuotes(row: Row, meant: Range, text: string, form: string): Repair
   };
 }
 
-/** `{…` or `[…` that is never closed, often because a `#` made the rest of its row a comment. */
+/** `{…` or `[…` that is never closed, often because a `#` made the rest of its line a comment. */
 function openBracket({ text, fault, row }: Stumble): Repair | undefined {
   if (fault.code !== 'BAD_INDENT' && fault.code !== 'MISSING_CHAR') return undefined;
   const hash = hashBefore(text, fault.start);
@@ -95,7 +95,7 @@ function openBracket({ text, fault, row }: Stumble): Repair | undefined {
   };
 }
 
-/** A `#` that hides a closing bracket: behind an open one, in the row of a fault or in the last row before it. */
+/** A `#` that hides a closing bracket: after an open one, in the line of a fault or in the last line before it. */
 function hashBefore(text: string, at: number): number | undefined {
   const before = text.slice(Math.max(0, at - 2000), at).trimEnd();
   const row = rowAt(text, Math.max(0, at - 2000) + Math.max(0, before.length - 1));
@@ -105,7 +105,7 @@ function hashBefore(text: string, at: number): number | undefined {
   return unclosed(text, place) < 0 ? undefined : place;
 }
 
-/** Where the last bracket opens that is still open at a place; looks back over one row of brackets at most. */
+/** Where the last bracket opens that is still open at a place; looks back over one line of brackets at most. */
 function unclosed(text: string, until: number): number {
   const from = Math.max(0, until - 2000);
   let depth = 0;
@@ -122,7 +122,7 @@ function unclosed(text: string, until: number): number {
 
 const opensValue = (text: string, at: number): boolean => at === 0 || /[\s:,[{-]/.test(text[at - 1] ?? '');
 
-/** `{lesion: papule #2 on left, site: …}`: the rest of the row is a comment for YAML. */
+/** `{lesion: papule #2 on left, site: …}`: the rest of the line is a comment for YAML. */
 function swallowed(text: string, row: Row, hash: number): Repair {
   const before = text.slice(row.start, hash);
   const from = row.start + Math.max(...[': ', ',', '{', '['].map((sign) => lastBehind(before, sign)));
@@ -148,14 +148,14 @@ function lastBehind(text: string, sign: string): number {
   return at < 0 ? 0 : at + sign.length;
 }
 
-/** Where a value inside of brackets ends: before the next comma or closing bracket, without blanks. */
+/** Where a value inside of brackets ends: before the next comma or closing bracket, without spaces. */
 function flowEnd(text: string, from: number, limit: number): number {
   const match = /[,}\]]/.exec(text.slice(from, limit));
   const stop = match === null ? limit : from + match.index;
   return from + text.slice(from, stop).trimEnd().length;
 }
 
-/** A quote that is never closed makes all rows behind it one text. */
+/** A quote that is never closed makes all lines after it one text. */
 function openQuote({ text, fault, row }: Stumble): Repair | undefined {
   if (fault.code !== 'QUOTE') return undefined;
   const start = fault.start;
@@ -190,7 +190,7 @@ function bareQuestion({ row }: Stumble): Repair | undefined {
   };
 }
 
-/** Whether a place lies inside of brackets that its row opens or closes. */
+/** Whether a place is inside of brackets that its line opens or closes. */
 function isInside(row: Row, at: number, text: string): boolean {
   const { value } = row;
   if (at > value.start && /[[{]/.test(text[value.start] ?? '')) return true;
@@ -294,7 +294,7 @@ function lostBreak(row: Row, text: string, keys: KeyNames): Repair | undefined {
   };
 }
 
-/** A row that is indented below a row whose key has its value already. */
+/** A line that is indented below a line whose key has its value already. */
 function deeperRow({ text, fault, row }: Stumble): Repair | undefined {
   const below = rowBehind(text, row);
   if (row.key === undefined || below?.key === undefined) return undefined;
@@ -307,7 +307,7 @@ function deeperRow({ text, fault, row }: Stumble): Repair | undefined {
       form: 'deeper',
       at: { start: below.first, end: below.first + below.key.length },
       args: { key: below.key },
-      // A dash would be lost with the blanks before it.
+      // A dash would be lost with the spaces before it.
       ...(text.slice(below.start, below.first).trim() === ''
         ? { data: { start: below.start, end: below.first, text: ' '.repeat(wanted) } }
         : {}),
@@ -316,7 +316,7 @@ function deeperRow({ text, fault, row }: Stumble): Repair | undefined {
   };
 }
 
-/** A row with a word and no colon, or with no blank behind its colon. */
+/** A line with a word and no colon, or with no space after its colon. */
 function missingColon({ text, fault, row, keys }: Stumble): Repair | undefined {
   if (row.key !== undefined || row.value.start === row.value.end) return undefined;
   if (fault.code !== 'MULTILINE_IMPLICIT_KEY' && fault.code !== 'MISSING_CHAR') return undefined;

@@ -8,7 +8,7 @@ import { notationSources } from './notation.ts';
 import { recordSources } from './record.ts';
 import { siteSources } from './site.ts';
 
-/** What each source key stands for, as it is cited. One file for each topic, so that two people can add sources at once. */
+/** What each source key means, as it is cited. One file for each topic, so that two people can add sources at once. */
 const sources: ReadonlyMap<string, string> = new Map(
   [
     adviceSources,

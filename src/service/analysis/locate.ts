@@ -1,7 +1,7 @@
 import type { KeyIndex, KeyShape } from '../../note/tree/shape.ts';
 import type { Entry, MapNode, Node, Range } from '../../note/tree/tree.ts';
 
-/** What stands at an offset of a note that was read. */
+/** What is at an offset of a note that was read. */
 export interface Place {
   /** Canonical keys and list indexes from the root. */
   readonly path: readonly (string | number)[];
@@ -17,7 +17,7 @@ export interface Place {
 }
 
 /**
- * Finds what stands at an offset.
+ * Finds what is at an offset.
  * @param shapes the keys of the file's maps, by name
  * @param name name of the root's map
  */

@@ -5,7 +5,7 @@ import { addItem, isCompact, isRefused, type Fields } from '../edits/fields.ts';
 import type { OfferedFix } from './offered-fix.ts';
 import type { PlacedMap } from '../../note/tree/maps.ts';
 
-/** Families about how the note is written: those are mended, not accepted. */
+/** Families about how the note is written: those are fixed, not accepted. */
 const written: ReadonlySet<string> = new Set(['yaml', 'shape', 'practice']);
 
 /**
@@ -33,7 +33,7 @@ export function acceptance(
   return { title, kind: 'record', sure: false, edits, code: finding.code, finding, does: 'accept' };
 }
 
-/** Whether accepting is an answer to a finding: how a note is written is mended, and what was not judged stays so. */
+/** Whether accepting is an answer to a finding: how a note is written is fixed, and what was not judged stays so. */
 export function isAcceptable(finding: Finding): boolean {
   if (finding.accepted !== undefined || written.has(familyOf(finding.code))) return false;
   return !/^record\/(accepted-|check-failed|more-findings)/.test(finding.code);

@@ -3,8 +3,8 @@ import type { Analysis } from '../analysis/analysis.ts';
 import type { Node, Range } from '../../note/tree/tree.ts';
 
 /**
- * The parts of a text in which a syntax error stands: the procedure or event that holds it, otherwise the top-level key.
- * What seems wrong there may only be an effect of the error, so nothing but the error itself is mended.
+ * The parts of a text in which a syntax error is: the procedure or event that holds it, otherwise the top-level key.
+ * What seems wrong there may only be an effect of the error, so nothing but the error itself is fixed.
  */
 export function damagedParts({ text, root, damage }: Analysis): readonly Range[] {
   if (root === null || damage.length === 0) return [];
@@ -18,7 +18,7 @@ export function damagedParts({ text, root, damage }: Analysis): readonly Range[]
   });
 }
 
-/** Of some parts in a row the one that holds a spot: it ends where the next begins. */
+/** Of some parts in a line the one that holds a spot: it ends where the next begins. */
 function holder(
   text: string,
   parts: readonly Pick<Node, 'start'>[],

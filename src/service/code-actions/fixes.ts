@@ -19,7 +19,7 @@ import { isSigned, leavesSigned } from './signed.ts';
 /**
  * Fixes for the findings that touch a range: how a thing is written first and the sure ones of these before the rest, then
  * what is to be done now, what corrects the record, accepting, and what fills in what is missing; where something is
- * missing, filling comes before accepting. Inside of a part with a syntax error only that error is mended.
+ * missing, filling comes before accepting. Inside of a part with a syntax error only that error is fixed.
  *
  * Of a signed note nothing is changed that the signature covers, and no record is corrected.
  */
@@ -34,7 +34,7 @@ export function fixesAt(analysis: Analysis, start: number, end: number): readonl
     ...open.flatMap((finding) => mends(analysis, finding)).filter(({ edits }) => leaves(edits)),
     ...fills(analysis, open, maps, leaves),
     ...(isSigned(analysis) ? [] : distinct(open.flatMap((finding) => recordFixes(analysis, finding)))),
-    // Both stand in parts of the note that come after signing.
+    // Both are in parts of the note that come after signing.
     ...open.flatMap((finding) => nextStep(analysis, finding, maps) ?? []),
     ...open.flatMap((finding) => acceptance(analysis, finding, maps) ?? []),
   ]).filter((fix) => holds(analysis, fix));
@@ -113,7 +113,7 @@ function distinct(fixes: readonly OfferedFix[]): readonly OfferedFix[] {
   return [...byEdit.values()];
 }
 
-/** Whether a finding is believed: it is an error of the YAML itself, or no such error stands in its part. */
+/** Whether a finding is believed: it is an error of the YAML itself, or no such error is in its part. */
 const isOpen = ({ code, start }: Finding, damaged: readonly Range[]): boolean =>
   familyOf(code) === 'yaml' || damaged.every((part) => start < part.start || start >= part.end);
 

@@ -1,6 +1,6 @@
 import type { Finding, Fix } from '../../note/tree/finding.ts';
 
-/** A fix with the finding that it mends. Its edits are made for `analysis.text` and fit no other text. */
+/** A fix with the finding that it fixes. Its edits are made for `analysis.text` and fit no other text. */
 export interface OfferedFix extends Fix {
   readonly code: string;
   readonly finding: Finding;

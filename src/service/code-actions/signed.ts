@@ -8,7 +8,7 @@ import type { Analysis } from '../analysis/analysis.ts';
 export const isSigned = ({ note }: Analysis): boolean => note?.keys.has('signed') === true;
 
 /**
- * Tells of places whether what is signed stays as it is when they change: in a signed note they have to lie in what
+ * Tells of places whether what is signed stays as it is when they change: in a signed note they have to be in what
  * comes later, as results, stitches out, events and addenda do. What was accepted and the signature itself stay too.
  */
 export function leavesSigned(analysis: Analysis): (places: readonly Range[]) => boolean {

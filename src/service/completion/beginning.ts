@@ -8,13 +8,13 @@ export interface Beginning {
   /** What its text would replace, in offsets. */
   readonly start: number;
   readonly end: number;
-  /** Written before the first row of the part: its indentation, and the dash where none stands there yet. */
+  /** Written before the first line of the part: its indentation, and the dash where none is there yet. */
   readonly lead: string;
   /** The column of the part's keys. */
   readonly column: number;
 }
 
-/** The part that can begin at an offset; none where one stands there already, and none inside brackets. */
+/** The part that can begin at an offset; none where one is there already, and none inside brackets. */
 export function beginningAt(
   text: string,
   offset: number,
@@ -31,5 +31,5 @@ export function beginningAt(
   return { part, start, end, lead: `${pad}${lead}`, column: column + lead.length };
 }
 
-/** Whether the row has a dash, or would be given one: a list that is written as one map takes no item. */
+/** Whether the line has a dash, or would be given one: a list that is written as one map takes no item. */
 const isItem = ({ lead }: Cursor, atRowStart: boolean): boolean => lead !== '' || !atRowStart;

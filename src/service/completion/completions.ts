@@ -49,7 +49,7 @@ function keysFor(cursor: Cursor, text: string, { tables }: Writing): readonly Co
         caretBack: tail.length,
         filter: [key.key, ...key.aliases].join(' '),
         sort: `${required ? 0 : 1}${String(index).padStart(3, '0')}`,
-        // Only what opens a part asks on: behind a key that wants a fact the first value would be one Enter away.
+        // Only what opens a part asks on: after a key that wants a fact the first value would be one Enter away.
         again: !colon && opensPart(key, cursor),
         whole: false,
       },
@@ -64,11 +64,11 @@ const padOf = ({ column, start, end }: Cursor, text: string, isKey: boolean): st
 const atRowStart = (text: string, start: number): boolean =>
   start === 0 || /[\r\n]/.test(text[start - 1] ?? '');
 
-/** Whether a key is followed by rows of its own: a map or a list of maps. */
+/** Whether a key is followed by lines of its own: a map or a list of maps. */
 const opensPart = (key: KeyShape, { flow }: Cursor): boolean =>
   !flow && key.map !== undefined && (key.text === undefined || key.text === '(dictated)');
 
-/** What follows a key: its value on the same row, or the first row of a part. */
+/** What follows a key: its value on the same line, or the first line of a part. */
 function opening(key: KeyShape, cursor: Cursor, depths: Depths): string {
   if (!opensPart(key, cursor)) return ': ';
   const { column, lead } = cursor;
@@ -100,7 +100,7 @@ function valuesAt(cursor: Cursor, text: string, writing: Writing): readonly Comp
   }));
 }
 
-/** A value needs a blank behind its colon. */
+/** A value needs a space after its colon. */
 const blank = (text: string, start: number): string => (text[start - 1] === ':' ? ' ' : '');
 
 /** Inside brackets a comma ends a plain value, so such a value is written in quotes. */

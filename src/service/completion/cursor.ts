@@ -17,7 +17,7 @@ export interface Cursor {
   readonly present: ReadonlySet<string>;
   /** Whether the place is inside `{…}` or `[…]`. */
   readonly flow: boolean;
-  /** The column at which a key of this map stands, in block style. */
+  /** The column at which a key of this map is, in block style. */
   readonly column: number;
   /** `- ` where a key would have to begin a new item of a list. */
   readonly lead: '' | '- ';
@@ -33,12 +33,12 @@ interface Line {
   readonly text: string;
   /** Column of the caret. */
   readonly column: number;
-  /** Offset of the row's first character. */
+  /** Offset of the line's first character. */
   readonly start: number;
 }
 
 /**
- * Says what could be typed at an offset, from rows and indentation alone: it needs no valid YAML.
+ * Says what could be typed at an offset, from lines and indentation alone: it needs no valid YAML.
  * @param shapes the keys of the file's maps, by name
  * @param root name of the outermost map
  */
@@ -95,7 +95,7 @@ function blockValue(line: Line, key: RowToken, shapes: Shapes, root: string): Cu
   };
 }
 
-/** Whether a list or a map belongs to a key already, below its row: a value beside it would damage both. */
+/** Whether a list or a map belongs to a key already, below its line: a value beside it would damage both. */
 function holdsRowsBelow({ rows, row }: Line, { column }: RowToken): boolean {
   for (let at = row + 1; at < rows.length; at++) {
     const below = rows[at] ?? '';
@@ -116,7 +116,7 @@ function blockKey(
   root: string,
 ): Cursor {
   const word = /^[\w-]*/.exec(line.text.slice(line.column))?.[0] ?? '';
-  // Nothing is put in front of what stands on the row already.
+  // Nothing is put in front of what is on the line already.
   if (!/^[ \t]*(?:$|:|#)/.test(line.text.slice(line.column + word.length)))
     return nowhere(line.start + line.column);
   const frame = frameAt(line.rows, line.row, wordColumn);
@@ -128,13 +128,13 @@ function blockKey(
     start: line.start + wordColumn,
     end: line.start + line.column + word.length,
   };
-  // A list of words, or a value on the row below its key.
+  // A list of words, or a value on the line below its key.
   if (found.inner === undefined) {
     return found.key === undefined
       ? common
       : { ...common, place: 'value', map: found.map, key: found.key, column: wordColumn };
   }
-  // On a row of its own the indentation is replaced too, so that it can be put right.
+  // On a line of its own the indentation is replaced too, so that it can be put right.
   const start = dash === undefined ? line.start : common.start;
   const lead = needsDash(frame, found) ? '- ' : '';
   return {
@@ -156,11 +156,11 @@ const needsDash = ({ token, children }: Frame, found: Followed): boolean =>
 const presentIn = ({ children }: Frame, map: KeyIndex): ReadonlySet<string> =>
   new Set(children.flatMap(({ kind, key }) => (kind === 'key' ? [map.byName.get(key)?.key ?? key] : [])));
 
-/** The column of what stands in a frame already, or the usual one. */
+/** The column of what is in a frame already, or the usual one. */
 const columnIn = ({ token, children }: Frame, kind: RowToken['kind']): number =>
   children.find((child) => child.kind === kind)?.column ?? (token === undefined ? 0 : token.column + 2);
 
-/** The place inside an open bracket that began on this row or a few rows above. */
+/** The place inside an open bracket that began on this line or a few lines above. */
 function flowCursor(line: Line, shapes: Shapes, root: string): Cursor | undefined {
   const opening = openingRow(line);
   if (opening === undefined) return undefined;
@@ -185,7 +185,7 @@ function flowCursor(line: Line, shapes: Shapes, root: string): Cursor | undefine
     : flowValue(line, word, found, shapes);
 }
 
-/** Whether the caret is in the indentation of a row, where a word would take it away. */
+/** Whether the caret is in the indentation of a line, where a word would take it away. */
 const isInIndent = ({ text, column }: Line): boolean =>
   text.slice(0, column).trim() === '' && /^[ \t]+\S/.test(text.slice(column));
 
@@ -208,7 +208,7 @@ function flowKey(line: Line, typed: string, { keys: before }: FlowFrame, found: 
   };
 }
 
-/** The keys that follow in the same map between brackets, on this row and some below it. */
+/** The keys that follow in the same map between brackets, on this line and some below it. */
 function keysAfter({ rows, row, text, column }: Line, typed: number): readonly string[] {
   const after = [
     `${typed === 0 ? ',' : ''}${text.slice(column + typed)}`,
@@ -220,7 +220,7 @@ function keysAfter({ rows, row, text, column }: Line, typed: number): readonly s
 function flowValue(line: Line, typed: string, found: Followed, shapes: Shapes): Cursor {
   const caret = line.start + line.column;
   const rest = restOfValue(line.text.slice(line.column)).trimEnd();
-  // A list or map that stands here already would be cut in two.
+  // A list or map that is here already would be cut in two.
   if (/[[{]/.test(rest)) return nowhere(caret);
   const key = found.inner === undefined ? found.key : bareKey(found.key, shapes);
   return {
@@ -240,14 +240,14 @@ function flowValue(line: Line, typed: string, found: Followed, shapes: Shapes): 
 const restOfValue = (text: string): string =>
   (/^[ \t]*(?:"[^"\\]*"|'[^']*')/.exec(text) ?? /^[^,}\]#]*/.exec(text))?.[0] ?? '';
 
-/** The key that a bare text stands for where a map may stand, or the key itself. */
+/** The key that a bare text means where a map may be, or the key itself. */
 const bareKey = (key: KeyShape | undefined, shapes: Shapes): KeyShape | undefined =>
   (key?.text === undefined ? undefined : shapes.get(key.map ?? '')?.byName.get(key.text)) ?? key;
 
-/** A map between brackets is looked for on so many rows. */
+/** A map between brackets is looked for on so many lines. */
 const furthest = 12;
 
-/** The nearest row at or above the caret whose value opens a bracket that may still be open at the caret. */
+/** The nearest line at or above the caret whose value opens a bracket that may still be open at the caret. */
 function openingRow(line: Line): { row: number; token: RowToken } | undefined {
   for (let row = line.row; row >= 0 && row > line.row - furthest; row--) {
     const text = line.rows[row] ?? '';
@@ -261,12 +261,12 @@ function openingRow(line: Line): { row: number; token: RowToken } | undefined {
   return undefined;
 }
 
-/** Whether what a row opens is closed again before the caret, where the row goes on from the one above it. */
+/** Whether what a line opens is closed again before the caret, where the line goes on from the one above it. */
 function isPassed(line: Line, row: number, { valueColumn }: RowToken): boolean {
   if (row === line.row || !goesOn(line.rows[row - 1])) return false;
   const rows = [...line.rows.slice(row, line.row), line.text.slice(0, line.column)];
   return flowFrames(rows.join('\n').slice(valueColumn))?.length === 0;
 }
 
-/** Whether the row after this one may be a part of what is between its brackets. */
+/** Whether the line after this one may be a part of what is between its brackets. */
 const goesOn = (text = ''): boolean => /[,{[]\s*$/.test(text);

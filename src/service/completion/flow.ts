@@ -1,4 +1,4 @@
-/** What stands open at the end of a piece of flow style: one frame for each open bracket, the innermost last. */
+/** What is open at the end of a piece of flow style: one frame for each open bracket, the innermost last. */
 export interface FlowFrame {
   readonly kind: 'map' | 'list';
   /** Keys that have been written in this map. */

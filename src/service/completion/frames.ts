@@ -1,6 +1,6 @@
 import { isIdle, tokensOf, type RowToken } from './lines-above.ts';
 
-/** A key or dash with the keys and dashes that stand directly inside of it. */
+/** A key or dash with the keys and dashes that are directly inside of it. */
 export interface Frame {
   /** Undefined for the file itself. */
   readonly token: RowToken | undefined;
@@ -13,8 +13,8 @@ interface OpenFrame extends Frame {
 }
 
 /**
- * The innermost frame that a token at a place would join, seen from rows and columns alone.
- * What stands deeper than a key that has its value already belongs beside that key.
+ * The innermost frame that a token at a place would join, seen from lines and columns alone.
+ * What is deeper than a key that has its value already belongs beside that key.
  * @param column the column of the token, as it is or as it would be typed
  */
 export function frameAt(rows: readonly string[], row: number, column: number): Frame {
@@ -32,7 +32,7 @@ export function frameAt(rows: readonly string[], row: number, column: number): F
   return frame;
 }
 
-/** Adds what the rows below the caret hold, for as long as the innermost frame stays open. */
+/** Adds what the lines below the caret hold, for as long as the innermost frame stays open. */
 function addBelow(rows: readonly string[], row: number, stack: readonly OpenFrame[]): void {
   const frame = stack.at(-1);
   let open = stack;
@@ -55,7 +55,7 @@ function pushRow(stack: readonly OpenFrame[], tokens: readonly RowToken[]): read
   return open;
 }
 
-/** The frames that stay open when a token follows. A dash may stand at the column of its key. */
+/** The frames that stay open when a token follows. A dash may be at the column of its key. */
 function closedBy(
   stack: readonly OpenFrame[],
   { kind, column }: Pick<RowToken, 'kind' | 'column'>,

@@ -1,7 +1,7 @@
-/** A key with nothing behind it, and the row that belongs to it: blank rows and comments tell nothing. */
+/** A key with nothing after it, and the line that belongs to it: empty lines and comments tell nothing. */
 const opened = /^( *)[\w-]+:[ \t]*(?:#.*)?(?:\r?\n[ \t]*(?:#.*)?)*\r?\n( *)(- )?(?=[^\s#-])/gm;
 
-/** How many columns behind a key what belongs to it begins: 0 for lists whose dashes stand below their key. */
+/** How many columns after a key what belongs to it begins: 0 for lists whose dashes are below their key. */
 export interface Depths {
   readonly list: number;
   readonly map: number;

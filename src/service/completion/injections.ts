@@ -35,7 +35,7 @@ export function injectionsFor(
 /** How an injection is written here: as the first keys of a list item, below its key, or between brackets. */
 function writer(cursor: Cursor, text: string): ((name: string) => string) | undefined {
   const { place, flow, present, column, lead, start, end } = cursor;
-  // Nothing may stand on the row that this would take along.
+  // Nothing may be on the line that this would take along.
   if (/[^\s,}\]]/.test(restOfRow(text, end)) || present.size > 0) return undefined;
   if (flow) return place === 'key' ? (name) => `product: ${quoted(name)}, volume: ` : undefined;
   const inner = ' '.repeat(column + lead.length);

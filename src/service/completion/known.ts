@@ -40,12 +40,12 @@ export class Known {
     return /^visit:[ \t]*(\d{4}-\d{2}-\d{2})/m.exec(this.text)?.[1];
   }
 
-  /** The procedure in which the value stands. */
+  /** The procedure in which the value is. */
   get procedure(): Procedure | undefined {
     return this.note?.procedures?.find((one) => this.holds(one));
   }
 
-  /** The injection in which the value stands. */
+  /** The injection in which the value is. */
   get injection(): Injection | undefined {
     const { anesthetic = [], procedures = [], events = [] } = this.note ?? {};
     return [...anesthetic, ...[...procedures, ...events].flatMap((one) => one.anesthetic ?? [])].find((one) =>
@@ -53,7 +53,7 @@ export class Known {
     );
   }
 
-  /** The product of a practice's stock in which the value stands. */
+  /** The product of a practice's stock in which the value is. */
   get product(): PracticeProduct | undefined {
     return readPractice(this.text).value?.stock?.find((one) => this.holds(one));
   }

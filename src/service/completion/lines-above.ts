@@ -1,16 +1,16 @@
-/** A dash or a key on a row of block-style YAML, as far as it can be told without parsing. */
+/** A dash or a key on a line of block-style YAML, as far as it can be told without parsing. */
 export interface RowToken {
   readonly kind: 'dash' | 'key';
   readonly column: number;
   readonly key: string;
-  /** Where the value begins; the end of the row if there is none. */
+  /** Where the value begins; the end of the line if there is none. */
   readonly valueColumn: number;
   readonly hasValue: boolean;
 }
 
 const keyPattern = /^([A-Za-z][\w-]*)[ \t]*:(?=\s|$)[ \t]*/;
 
-/** The dashes and the key at the beginning of a row. */
+/** The dashes and the key at the beginning of a line. */
 export function tokensOf(row: string): readonly RowToken[] {
   const tokens: RowToken[] = [];
   let column = /^ */.exec(row)?.[0].length ?? 0;
@@ -41,10 +41,10 @@ export function tokensOf(row: string): readonly RowToken[] {
   return tokens;
 }
 
-/** Whether a row says nothing: blank, or a comment. */
+/** Whether a line says nothing: space, or a comment. */
 export const isIdle = (row: string): boolean => /^\s*(#|$)/.test(row);
 
-/** Where a comment begins in a row, outside of quotes; -1 where there is none. */
+/** Where a comment begins in a line, outside of quotes; -1 where there is none. */
 export function commentAt(row: string): number {
   let quote = '';
   for (let at = 0; at < row.length; at++) {

@@ -50,7 +50,7 @@ const preservatives: Offer = ({ tables }) =>
 
 const severityWords = ['error', 'warning', 'information', 'hint', 'off'];
 
-/** The code of a check; behind one that is typed its severity. */
+/** The code of a check; after one that is typed its severity. */
 const severities: Offer = ({ cursor }) => {
   const typed = /^([a-z-]+\/[a-z0-9-]+)\s*:/.exec(cursor.typed)?.[1];
   return typed === undefined

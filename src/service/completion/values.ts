@@ -28,9 +28,9 @@ export interface Offered {
   /** Set where something is still to be typed before it: how many characters before its end. */
   readonly caretBack?: number;
   readonly synonyms?: readonly string[];
-  /** Set for a key with its colon, which stands without quotes. */
+  /** Set for a key with its colon, which is without quotes. */
   readonly row?: true;
-  /** Set where more is mostly typed behind it, as the time behind a day. */
+  /** Set where more is mostly typed after it, as the time after a day. */
   readonly more?: true;
 }
 
@@ -58,7 +58,7 @@ const fixed =
   () =>
     texts.map((text) => ({ text }));
 
-/** Units behind the number that is typed already: the number itself is never proposed. */
+/** Units after the number that is typed already: the number itself is never proposed. */
 const units =
   (...names: readonly string[]): Offer =>
   ({ cursor }) => {
@@ -67,7 +67,7 @@ const units =
   };
 
 /**
- * The unit behind the number that is typed, or yet to be typed, with what the method usually takes as help beside it; no
+ * The unit after the number that is typed, or yet to be typed, with what the method usually takes as help beside it; no
  * number is proposed.
  */
 function volumes(asked: Asked): readonly Offered[] {
@@ -151,7 +151,7 @@ function agentHere({ root, known, tables }: Asked): AgentRow | undefined {
   return injection && agentOf(injection, tables);
 }
 
-/** The strengths in which the agent of the same injection or product is made; behind a number that is typed its units. */
+/** The strengths in which the agent of the same injection or product is made; after a number that is typed its units. */
 function strengths(asked: Asked): readonly Offered[] {
   if (/^\d/.test(asked.cursor.typed)) return units('%', ' mg/mL')(asked);
   const agent = agentHere(asked);
@@ -236,7 +236,7 @@ const injectedDrugs: Offer = ({ known: { note }, tables }) => {
   return named(rows);
 };
 
-/** The unit behind the number that is typed. */
+/** The unit after the number that is typed. */
 const injectedStrengths = units(' mg/mL', ' units/mL');
 
 const implants: Offer = ({ tables }) => named(tables.implants.rows);

@@ -46,7 +46,7 @@ export function diagnosticsOf(text: string, findings: readonly Finding[]): reado
     }));
 }
 
-/** The words of a finding, and who accepted it and why: it shows for as long as it stands, so that nobody overlooks either. */
+/** The words of a finding, and who accepted it and why: it shows for as long as it is, so that nobody overlooks either. */
 function wordsOf(finding: Finding): string {
   const message = messageOf(finding);
   const { accepted } = finding;

@@ -8,7 +8,7 @@ export interface Shown {
   readonly findings: readonly Finding[];
   /** What is missing from a part that is still being written: shown once the caret leaves that part. */
   readonly held: readonly Finding[];
-  /** The row that is being typed; undefined while the note rests. */
+  /** The line that is being typed; undefined while the note rests. */
   readonly typing: number | undefined;
 }
 
@@ -33,8 +33,8 @@ export function atRest(text: string, judge: Judge): Shown {
 }
 
 /**
- * After an edit. While one row is typed nothing new shows: what stood on other rows stays, and moves with the text;
- * what stood on this row waits. An edit over several rows is judged at once.
+ * After an edit. While one line is typed nothing new shows: what was on other lines stays, and moves with the text;
+ * what was on this line waits. An edit over several lines is judged at once.
  */
 export function afterEdit(shown: Shown, text: string, change: Change, caret: Caret, judge: Judge): Shown {
   const severalRows =
@@ -50,7 +50,7 @@ export function afterEdit(shown: Shown, text: string, change: Change, caret: Car
 }
 
 /**
- * When something outside of the note has changed, such as another note of the same patient: all is judged again. A row
+ * When something outside of the note has changed, such as another note of the same patient: all is judged again. A line
  * that is being typed stays quiet; it is judged when it is left, or after a pause.
  */
 export function afterNews(shown: Shown, caret: Caret | undefined, judge: Judge): Shown {
@@ -61,7 +61,7 @@ export function afterNews(shown: Shown, caret: Caret | undefined, judge: Judge):
 
 const unchanged: Change = { start: 0, end: 0, inserted: '' };
 
-/** When the caret goes to another row: the row that was typed is finished, and parts that it leaves are asked for what they lack. */
+/** When the caret goes to another line: the line that was typed is finished, and parts that it leaves are asked for what they lack. */
 export function afterMove(shown: Shown, caret: Caret, judge: Judge): Shown {
   if (shown.typing === caret.line) return shown;
   if (shown.typing === undefined) return released(shown, caret);
@@ -69,8 +69,8 @@ export function afterMove(shown: Shown, caret: Caret, judge: Judge): Shown {
 }
 
 /**
- * A second after the last key: a finished danger shows on its own row, and what the row has mended elsewhere goes.
- * Only a row that can be read is believed.
+ * A second after the last key: a finished danger shows on its own line, and what the line has fixed elsewhere goes.
+ * Only a line that can be read is believed.
  */
 export function afterPause(shown: Shown, judge: Judge): Shown {
   if (shown.typing === undefined) return shown;
@@ -112,10 +112,10 @@ const inOrder = (a: Finding, b: Finding): number => a.start - b.start;
 
 const identity = ({ code, start, end }: Finding): string => `${code} ${start} ${end}`;
 
-/** Whether the caret stands in a part, or on blank rows below it that would still belong to it. */
+/** Whether the caret is in a part, or on empty lines below it that would still belong to it. */
 function holds(part: { readonly start: number; readonly end: number }, caret: Caret, lines: Lines): boolean {
   const first = lines.at(part.start);
-  // A part may end with the line break of its last row.
+  // A part may end with the line break of its last line.
   const last = lines.at(Math.max(part.start, part.end - 1)).line;
   if (caret.line < first.line) return false;
   if (caret.line <= last) return true;
@@ -123,7 +123,7 @@ function holds(part: { readonly start: number; readonly end: number }, caret: Ca
   return caret.character >= first.character;
 }
 
-/** A finding after a change before or behind it; none where the change reaches into it. */
+/** A finding after a change before or after it; none where the change reaches into it. */
 function moved(finding: Finding, { start, end, inserted }: Change): Finding[] {
   const by = inserted.length - (end - start);
   if (end <= finding.start && !(start === finding.start && end === finding.end))

@@ -7,12 +7,12 @@ import { entryOf, lastOffset, type PlacedMap } from '../../note/tree/maps.ts';
 /** Keys and values in the order in which they are written. */
 export type Fields = readonly (readonly [key: string, value: string])[];
 
-/** What stands in the way of writing. */
+/** What is in the way of writing. */
 export interface Refused {
   readonly why: string;
 }
 
-/** How a map is written below its key: on one row, as rows, or as the first item of a list. */
+/** How a map is written below its key: on one line, as lines, or as the first item of a list. */
 export type Form = 'row' | 'rows' | 'list';
 
 export const isRefused = (answer: object): answer is Refused => 'why' in answer;
@@ -20,11 +20,11 @@ export const isRefused = (answer: object): answer is Refused => 'why' in answer;
 const specialInBlock = /: |:$|#|^(?!\?\?$)\W/;
 const specialInFlow = /[,:{}[\]#]|^(?!\?\?$)\W/;
 
-/** A value as it is written behind a key: in quotes where YAML would make something else of it. */
+/** A value as it is written after a key: in quotes where YAML would make something else of it. */
 export const scalar = (value: string, flow: boolean): string =>
   (flow ? specialInFlow : specialInBlock).test(value) ? quoted(value) : value;
 
-/** A map on one row. */
+/** A map on one line. */
 export const flowMap = (fields: Fields): string =>
   `{${fields.map(([key, value]) => `${key}: ${scalar(value, true)}`).join(', ')}}`;
 
@@ -44,7 +44,7 @@ const alreadySaid = (text: string, { start, value }: Entry): Refused => ({
 const isOpen = ({ value }: Entry): boolean =>
   value === null || (value.kind === 'text' && (value.text === '??' || value.text.trim() === ''));
 
-/** The edits that write fields into a map: into the gaps that it has, or as rows of their own. */
+/** The edits that write fields into a map: into the gaps that it has, or as lines of their own. */
 export function setFields(text: string, map: PlacedMap, fields: Fields): readonly TextEdit[] | Refused {
   const edits: TextEdit[] = [];
   const missing: (readonly [string, string])[] = [];
@@ -70,7 +70,7 @@ function missingFields(text: string, map: PlacedMap, fields: Fields): readonly T
   );
 }
 
-/** Puts something in the place of `??`, or behind a key that has no value yet. */
+/** Puts something in the place of `??`, or after a key that has no value yet. */
 function filled(text: string, { end, value }: Entry, written: string): TextEdit {
   if (value !== null && value.end > value.start) return { start: value.start, end: value.end, text: written };
   const colon = /^["']?[ \t]*:/.exec(text.slice(end, end + 80));
@@ -106,7 +106,7 @@ function writtenAs(key: string, fields: Fields, form: Form, compact: boolean): W
   };
 }
 
-/** The edits that put a map behind those that stand below a key already, in the style in which they are written. */
+/** The edits that put a map after those that are below a key already, in the style in which they are written. */
 export function addItem(
   text: string,
   map: PlacedMap,
@@ -200,7 +200,7 @@ function belowList(
   return [rowsBelow(text, last, columnOf(text, dash), fields, onOneRow)];
 }
 
-/** A single map in block style becomes the first item of a list: its rows move in by two. */
+/** A single map in block style becomes the first item of a list: its lines move in by two. */
 function listed(
   text: string,
   map: MapNode,
@@ -225,7 +225,7 @@ function rowsBelow(text: string, part: Node, column: number, fields: Fields, onO
   return insert(endOfRow(text, lastOffset(part)), rows.map((row) => `${eol}${indent}${row}`).join(''));
 }
 
-/** Where the dash of a list item stands; -1 where it is on another row. */
+/** Where the dash of a list item is; -1 where it is on another line. */
 function dashBefore(text: string, item: Node): number {
   const dash = text.lastIndexOf('-', item.start - 1);
   return dash < startOfRow(text, item.start) ? -1 : dash;

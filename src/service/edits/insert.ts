@@ -2,11 +2,11 @@ import type { TextEdit } from '../../note/tree/finding.ts';
 import type { Entry } from '../../note/tree/tree.ts';
 import { lastOffset, type PlacedMap } from '../../note/tree/maps.ts';
 
-/** A key with its value as it is written between brackets, and as rows below one another. */
+/** A key with its value as it is written between brackets, and as lines below one another. */
 export interface Written {
   readonly key: string;
   readonly flow: string;
-  /** Rows without the indentation that all of them share. */
+  /** Lines without the indentation that all of them share. */
   readonly rows: readonly string[];
 }
 
@@ -55,7 +55,7 @@ export function columnOf(text: string, offset: number): number {
 export const startOfRow = (text: string, offset: number): number =>
   Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1;
 
-/** The end of the row that holds the last character before an offset, without its line break. */
+/** The end of the line that holds the last character before an offset, without its line break. */
 export function endOfRow(text: string, offset: number): number {
   let last = offset;
   while (last > 0 && /[\r\n]/.test(text[last - 1] ?? '')) last -= 1;

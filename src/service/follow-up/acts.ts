@@ -48,7 +48,7 @@ export class Sheet {
     this.compact = isCompact(analysis.text, root);
   }
 
-  /** The map of a part of the note; undefined where it is no map, or stands below a misspelt key. */
+  /** The map of a part of the note; undefined where it is no map, or is below a misspelled key. */
   mapOf(part: Part, name: string): PlacedMap | undefined {
     const index = this.analysis.shapes.get(name);
     return this.maps.find((map) => map.index === index && map.node.start === part.start);

@@ -14,7 +14,7 @@ export interface Choice {
 
 /** What has to be asked before a line can be written. */
 export interface Question {
-  /** The key behind which the answer is written. */
+  /** The key after which the answer is written. */
   readonly key: string;
   readonly kind: 'day' | 'count' | 'words' | 'ending' | 'event';
   readonly prompt: string;

@@ -45,7 +45,7 @@ const openItems = (source: Read, { tables, today }: Analysis['context']): readon
   today === undefined ? [] : openIn('', factsOf(source, tables), today);
 
 /**
- * An item of a list, as its note has it by now: the one of its kind that stands nearest to where it stood.
+ * An item of a list, as its note has it by now: the one of its kind that is nearest to where it was.
  * Undefined where it is no longer open.
  */
 export function sameItem(analysis: Analysis, item: OpenItem): OpenItem | undefined {
@@ -62,7 +62,7 @@ export function askingFor(analysis: Analysis, item: OpenItem | undefined): Askin
   return isRefused(plan) ? plan : { title: plan.title, questions: plan.questions };
 }
 
-/** The edits that write the answers into the note, all other rows as they are; nothing that was not said is filled in. */
+/** The edits that write the answers into the note, all other lines as they are; nothing that was not said is filled in. */
 export function doneBy(analysis: Analysis, item: OpenItem | undefined, answers: Answers): Done | Refused {
   const plan = planOf(analysis, item);
   if (isRefused(plan)) return plan;
@@ -86,7 +86,7 @@ function planOf(analysis: Analysis, item: OpenItem | undefined): Plan | Refused 
   return item === undefined ? call(sheet) : planFor(sheet, item);
 }
 
-/** Answers on one row, without what can't be seen; one that nobody gave is left out. */
+/** Answers on one line, without what can't be seen; one that nobody gave is left out. */
 const cleaned = (answers: Answers): Answers =>
   new Map(
     [...answers].flatMap(([key, answer]) => {
@@ -124,7 +124,7 @@ function verified(
 const isAlike = (a: OpenItem, b: OpenItem): boolean =>
   a.kind === b.kind && a.label === b.label && a.site === b.site;
 
-/** An item without where it stands. */
+/** An item without where it is. */
 const asSeen = (item: OpenItem): object => ({ ...item, path: '', start: 0, end: 0, line: 0 });
 
 function placeIn(edits: readonly TextEdit[]): Range {

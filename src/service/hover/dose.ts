@@ -4,7 +4,7 @@ import type { Injection } from '../../note/generated/types.ts';
 import type { Tables } from '../../practice/tables.ts';
 import type { Section } from './section.ts';
 
-/** The sum of the injection that stands at an offset, step by step; undefined where none stands there. */
+/** The sum of the injection that is at an offset, step by step; undefined where none is there. */
 export function doseSection(
   visit: DoseJudgement | null,
   offset: number,

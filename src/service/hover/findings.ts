@@ -11,7 +11,7 @@ const most = { findings: 2, sources: 3 } as const;
 
 const rowOf = ({ source, mark }: Sourced): Row => ({ text: `${citation(source)}; ${markText[mark]}` });
 
-/** What the findings at an offset rest on, and how sure it is: the row that fired where the check named it, else the check's sources. */
+/** What the findings at an offset rest on, and how sure it is: the line that fired where the check named it, else the check's sources. */
 export function findingSections({ judgement }: Analysis, offset: number): readonly Section[] {
   return judgement.findings
     .filter(({ start, end }) => offset >= start && offset <= end)

@@ -64,7 +64,7 @@ function freeSections({ path, entry }: Place): readonly Section[] {
     : [{ title: sentence.id, rows: [{ text: sentence.en }, { text: sentence.es }] }];
 }
 
-/** The key that a bare text stands for, where it takes the place of a map with one key. */
+/** The key that a bare text means, where it takes the place of a map with one key. */
 function valueKey(key: KeyShape, { shapes }: Analysis): KeyShape {
   const { map, text } = key;
   return map === undefined || text === undefined ? key : (shapes.get(map)?.byName.get(text) ?? key);
@@ -148,7 +148,7 @@ function implant(said: Said): readonly Section[] {
   return isImplant === true ? implantSections(said.text, context.tables) : [];
 }
 
-/** What the check of an acceptance finds, and what of it stands here. */
+/** What the check of an acceptance finds, and what of it is here. */
 function accepted({ text, offset, analysis }: Said): readonly Section[] {
   const map = acceptedAt(locate(analysis.root, offset, analysis.shapes, analysis.kind));
   if (map === undefined || checkOf(text.trim()) === undefined) return [];

@@ -11,13 +11,13 @@ export interface Row {
   readonly mark?: Mark | undefined;
 }
 
-/** A heading with rows below. */
+/** A heading with lines below. */
 export interface Section {
   readonly title: string;
   readonly rows: readonly Row[];
 }
 
-/** On one row, escaped, with nothing that only a machine sees. */
+/** On one line, escaped, with nothing that only a machine sees. */
 function plain(text: string): string {
   return escaped(odd.test(text) ? text.replace(blanks, ' ') : text).trim();
 }

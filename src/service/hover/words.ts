@@ -7,7 +7,7 @@ import type { Concern } from '../../reference/implants.ts';
 import type { WordRow } from '../../reference/types.ts';
 import type { Row, Section } from './section.ts';
 
-/** The rows that a text names: as it stands, or in a longer text. */
+/** The lines that a text names: as it is, or in a longer text. */
 function named<One extends WordRow>(table: WordTable<One>, text: string): readonly One[] {
   const row = table.find(text);
   return row === undefined ? rowsSaid(table, text) : [row];

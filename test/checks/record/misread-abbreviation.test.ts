@@ -4,7 +4,7 @@ import { fixed, flags, silent } from '../tester.ts';
 const note = (remarks: string, patient = 'id: C-1'): string =>
   `visit: 2026-03-02\npatient: {${patient}}\nprocedures:\n  - site: chin\n    method: shave\n    question: r/o HS vs AD vs SCC\n    remarks: ${remarks}\n`;
 
-/** Each abbreviation stands on the published list of the Institute for Safe Medication Practices. */
+/** Each abbreviation is on the published list of the Institute for Safe Medication Practices. */
 describe('record/misread-abbreviation', () => {
   const code = 'record/misread-abbreviation';
 

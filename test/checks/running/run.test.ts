@@ -20,7 +20,7 @@ const fake = (code: string, severity: Severity, find: NonNullable<Check['find']>
   find,
 });
 
-/** Finds each place where a word stands. */
+/** Finds each place where a word is. */
 const word = (code: string, severity: Severity, text: string, own?: Severity): Check =>
   fake(code, severity, ({ source }) =>
     [...source.text.matchAll(new RegExp(text, 'g'))].map(({ index }): Report => ({

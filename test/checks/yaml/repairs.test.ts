@@ -11,7 +11,7 @@ const codes = (text: string): string[] =>
     .findings.map(({ code }) => code)
     .filter((code) => /^(yaml|shape)\//.test(code));
 
-/** The note with one more row in its procedure, which has exactly one finding of reading, mended by its fix. */
+/** The note with one more row in its procedure, which has exactly one finding of reading, fixed by its fix. */
 function trap(code: string, row: string, repaired?: string): void {
   it(`${code}: ${row.replace(/[⟦⟧]/g, '').trim()}`, () => {
     const marked = `${before}${row}\n    complications: none\n`;

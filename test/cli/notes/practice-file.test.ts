@@ -5,7 +5,7 @@ import { folder, inLimit, wheal } from '../run.ts';
 
 const mine = 'name: Practice above (invented)\nlimits: [{agent: lidocaine, max-mg-per-kg: 3}]\n';
 
-/** Files that are there and can't be read, or of which a row can't. */
+/** Files that are there and can't be read, or of which a line can't. */
 const broken: readonly (readonly [string, string | Uint8Array, 'file' | 'rows'])[] = [
   ['a list', '- name: a\n', 'file'],
   ['a binary file', new Uint8Array([0, 1, 2]), 'file'],

@@ -4,7 +4,7 @@ import { plain } from '../../../src/documents/one-line.ts';
 import { excerpt } from '../../../src/cli/report/excerpt.ts';
 import { folder, inLimit, overLimit, wheal } from '../run.ts';
 
-/** The range of the first ⟦…⟧ of a row, as line 6 of a note. */
+/** The range of the first ⟦…⟧ of a line, as line 6 of a note. */
 function marked(row: string): readonly [string, string] {
   const start = row.indexOf('⟦');
   const end = row.indexOf('⟧') - 1;

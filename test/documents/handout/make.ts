@@ -54,7 +54,7 @@ export const words = (one: Handout): string =>
     ...one.foot,
   ].join('\n');
 
-/** A note of one procedure; `more` stands in the procedure, `visit` beside it, `patient` in the patient. */
+/** A note of one procedure; `more` is in the procedure, `visit` beside it, `patient` in the patient. */
 export function note(more: string, { patient = '', visit = '' } = {}): string {
   const indented = (text: string): string =>
     text

@@ -26,7 +26,7 @@ export function englishSyllables(word: string): number {
   return Math.max(1, (heard.match(/[aeiouy]+/g) ?? []).length);
 }
 
-/** Nuclei: strong vowels stand alone, a weak one joins its neighbor unless it bears an accent; u is silent in que, gui. */
+/** Nuclei: strong vowels be alone, a weak one joins its neighbor unless it bears an accent; u is silent in que, gui. */
 export function spanishSyllables(word: string): number {
   const plain = word
     .toLowerCase()

@@ -35,7 +35,7 @@ export const textBoxes = (svg: string): readonly Box[] =>
     },
   );
 
-/** The names of each two boxes that lie over each other. */
+/** The names of each two boxes that are over each other. */
 export const overlaps = (boxes: readonly Box[]): readonly string[] =>
   boxes.flatMap((one, at) =>
     boxes

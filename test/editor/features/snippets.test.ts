@@ -17,7 +17,7 @@ const snippets = JSON.parse(
   readFileSync(join(import.meta.dirname, '../../../snippets/wheal.json'), 'utf8'),
 ) as Record<string, Snippet>;
 
-/** The text that stands there right after a snippet was inserted: each stop with its first choice or its placeholder. */
+/** The text that is there right after a snippet was inserted: each stop with its first choice or its placeholder. */
 const expanded = ({ body }: Pick<Snippet, 'body'>): string =>
   body
     .join('\n')
@@ -25,7 +25,7 @@ const expanded = ({ body }: Pick<Snippet, 'body'>): string =>
     .replace(/\$\{\d+:([^}]*)\}/g, '$1')
     .replace(/\$0/g, '');
 
-/** Where a snippet would stand in a note. */
+/** Where a snippet would be in a note. */
 function inNote(text: string): string {
   if (text.startsWith('wheal:')) return text;
   if (text.startsWith('- site')) return `visit: 2026-03-02\npatient: {id: C-1}\nprocedures:\n${text}`;

@@ -51,7 +51,7 @@ export class Person {
     await this.page.keyboard.type(text, { delay });
   }
 
-  /** Opens a file through quick open and stands in its editor. */
+  /** Opens a file through quick open and is in its editor. */
   async quickOpen(file) {
     await this.press('Control+p');
     await this.#choose(file, file);
@@ -228,7 +228,7 @@ export class Person {
 
   /**
    * Types some letters into a gap, sees that the list has come to a word, and takes it.
-   * @param options.last whether no gap is left behind it
+   * @param options.last whether no gap is left Behind it
    */
   async choose(letters, word, { last = false } = {}) {
     await this.type(letters);
@@ -238,7 +238,7 @@ export class Person {
 
   /**
    * Asks what fits a gap, sees a word in the first row of the list, and takes it.
-   * @param options.more whether something may be typed behind it, so that only another Tab goes on
+   * @param options.more whether something may be typed after it, so that only another Tab goes on
    */
   async suggested(word, { more = false } = {}) {
     await this.press('Control+Space');

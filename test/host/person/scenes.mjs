@@ -12,7 +12,7 @@ import { Person } from './person.mjs';
 const scenes = import.meta.dirname;
 
 /**
- * Plays every `*.scene.mjs` of this folder; answers how many there were, throws if one fails.
+ * Plays every `*.scene.mjs` of this folder; returns how many there were, throws if one fails.
  * @param only a word that the names of their files have
  */
 export async function playScenes(only = '') {

@@ -17,7 +17,7 @@ const titles = [
 export async function scene(person) {
   const { page } = person;
   await page.locator('.monaco-workbench.vs-dark').waitFor();
-  // In a narrow window the steps stand without their pictures.
+  // In a narrow window the steps are without their pictures.
   await page.setViewportSize({ width: 1600, height: 900 });
   await person.press('Control+b');
   await open(person);

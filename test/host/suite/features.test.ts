@@ -164,7 +164,7 @@ describe('a note in the editor', () => {
     const { document } = await open('misspelt.wheal.yaml');
     await finding(document.uri, 'shape/unknown-word');
     const before = document.getText();
-    // Twice at once, as an impatient finger does: the second must not mend what is mended.
+    // Twice at once, as an impatient finger does: the second must not fix what is fixed.
     await Promise.all([ask('wheal.fixAll'), ask('wheal.fixAll')]);
     equal(document.getText(), before.replace('presure', 'pressure').replace(' .5 mL', ' 0.5 mL'));
   });

@@ -1,10 +1,10 @@
-/** A punch note in which five things are wrong, typed row by row: each is stopped where it stands. */
+/** A punch note in which five things are wrong, typed row by row: each is stopped where it is. */
 import * as vscode from 'vscode';
 import { closeAll, codes, diagnostics, equal, finding, until } from './help.ts';
 
 const { Error, Warning } = vscode.DiagnosticSeverity;
 
-/** What must have been found when a row is left: code, severity, and the text that it stands under. */
+/** What must have been found when a row is left: code, severity, and the text that it is under. */
 type Stop = readonly [code: string, severity: vscode.DiagnosticSeverity, under: string];
 
 /** Invented: there is no such patient. */
@@ -51,7 +51,7 @@ async function typeRow({ document, selection }: vscode.TextEditor, row: string):
   const there = (): number => document.lineAt(line).text.length;
   while (there() > indent.length) await vscode.commands.executeCommand('deleteLeft');
   if (there() < indent.length) await type(indent.slice(there()));
-  // One behind the other without a wait, as fast fingers do.
+  // One after the other without a wait, as fast fingers do.
   const keys = [];
   for (const key of row.slice(indent.length)) keys.push(type(key));
   await Promise.all(keys);

@@ -14,7 +14,7 @@ const clean = Object.entries(SAMPLES)
 const sutured = 'punch-sutured.wheal.yaml';
 const overLimit = (SAMPLES[sutured] ?? '').replace(/volume: .*/, 'volume: 90 mL');
 const danger = 'dose/over-limit';
-/** In a folder of its own: notes of one patient and day that lie together count together. */
+/** In a folder of its own: notes of one patient and day that are together count together. */
 const faulty = 'fault/over-limit.wheal.yaml';
 
 /** What shows of a note after a key. */
@@ -43,8 +43,8 @@ async function opened(name: string): Promise<vscode.TextEditor> {
 }
 
 /**
- * Takes a row away and types it again. The keys are sent one behind the other without a wait, and what shows is read at
- * each change of the text: the extension has judged that change by then, since it was told of it first.
+ * Takes a row away and types it again. The keys are sent one after the other without a wait, and what shows is read at
+ * each change of the text: the extension has judged that change by then, since it was mentioned it first.
  */
 async function retype(editor: vscode.TextEditor, row: number): Promise<State[]> {
   const { document } = editor;

@@ -2,7 +2,7 @@
 import * as vscode from 'vscode';
 import { closeAll, codes, equal, finding, ok, open, pause, until } from './help.ts';
 
-/** Puts the caret behind a text. */
+/** Puts the caret after a text. */
 function caretBehind(editor: vscode.TextEditor, text: string): void {
   const { document } = editor;
   const at = document.positionAt(document.getText().indexOf(text) + text.length);

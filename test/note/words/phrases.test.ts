@@ -18,7 +18,7 @@ const table = new PhraseTable(rows);
 const read = (text: string): string[] =>
   table.mentionsIn(text).map(({ row, standing }) => `${row.name} ${standing}`);
 
-/** Free texts as they are dictated, and how each stands to what it mentions. */
+/** Free texts as they are dictated, and how each is to what it mentions. */
 const phrases: readonly (readonly [string, ...(readonly [string, Standing])[]])[] = [
   ['melanoma', ['melanoma', 'asserted']],
   ['Melanoma.', ['melanoma', 'asserted']],

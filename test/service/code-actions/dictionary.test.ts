@@ -9,7 +9,7 @@ import { times } from '../../share.ts';
 
 const exhaustive = process.env['WHEAL_EXHAUSTIVE'] === '1';
 
-/** Those that lie near our words, and some of the rest; all where the run is told to be exhaustive. */
+/** Those that are near our words, and some of the rest; all where the run is told to be exhaustive. */
 function words(): readonly string[] {
   const all = readFileSync(dictionary, 'utf8').split('\n');
   if (exhaustive) return all;

@@ -30,7 +30,7 @@ function corrected(code: string, text: string, title: string, day = today): stri
 
 const patient = 'patient: {id: C-1, born: 1961-08-09, weight: 62 kg, allergies: none, implants: none}';
 
-/** A note of one procedure with these rows beside site and method. */
+/** A note of one procedure with these lines beside site and method. */
 const note = (...rows: readonly string[]): string =>
   `visit: 2026-03-02\n${patient}\nprocedures:\n  - site: left upper back\n    method: punch\n${rows
     .map((row) => `    ${row}\n`)

@@ -65,7 +65,7 @@ describe('completions', () => {
     const compact = 'patient:\n  id: C-1\nprocedures:\n- site: nose\n';
     assert.equal(accepted(`${compact}  an|`, 'anesthetic'), `${compact}  anesthetic:\n  - `);
     assert.equal(accepted(`${compact}after|`, 'aftercare'), `${compact}aftercare:\n  `);
-    // Rows between, and comments, tell nothing.
+    // Lines between, and comments, tell nothing.
     const apart = 'patient: # told\n\n# here\n    id: C-1\n';
     assert.equal(accepted(`${apart}proc|`, 'procedures'), `${apart}procedures:\n    - `);
   });
@@ -74,7 +74,7 @@ describe('completions', () => {
     const note = 'visit: 2026-03-02\nprocedures:\n  - site: nose\n    method: ';
     assert.deepEqual(labels(`${note}??|`), labels(`${note}|`));
     assert.equal(accepted(`${note}??|`, 'punch'), `${note}punch`);
-    // An editor leaves out what does not hold the letters that stand there.
+    // An editor leaves out what does not hold the letters that are there.
     for (const { filter } of offered(`${note}??|`).all) assert.match(filter, /^\?\? /);
   });
 
@@ -265,7 +265,7 @@ describe('completions', () => {
       'visit: 2026-03-02\npatient: {id: C-1, allergies: [latex]}\nprocedures:\n  - site: left upper back # here\n    method: punch\n    specimen:\n      - label: A\n\n';
     for (let offset = 0; offset <= text.length; offset++) {
       const all = completionsAt(text, offset, writing);
-      // Values of one place differ in their words alone: the first and the last stand for them.
+      // Values of one place differ in their words alone: the first and the last mean them.
       for (const item of all.filter(
         ({ kind }, index) => kind === 'key' || index === 0 || index === all.length - 1,
       )) {

@@ -86,7 +86,7 @@ describe('typing', () => {
     assert.equal(asks(afterMove(inside, { line: 0, character: 0 }, judge)), true);
   });
 
-  /** Types letters at the end of a text, the caret behind them, and answers what shows; Enter keeps the indentation. */
+  /** Types letters at the end of a text, the caret after them, and answers what shows; Enter keeps the indentation. */
   function typedOn(from: Shown, letters: string): Shown {
     let now = from;
     for (const [letter] of letters.matchAll(/\n *|./g)) {

@@ -333,7 +333,7 @@ function assertRestKept(before: string, edits: readonly TextEdit[]): void {
   let from = 0;
   for (const { start, end, text } of [...edits].sort((a, b) => a.start - b.start)) {
     assert.equal(after.slice(from + shift, start + shift), before.slice(from, start));
-    // Nothing is taken away but what stands for "not yet known".
+    // Nothing is taken away but what means "not yet known".
     assert.match(before.slice(start, end), /^(?:\?\?)?$/);
     shift += text.length - (end - start);
     from = end;

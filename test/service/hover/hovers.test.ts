@@ -240,7 +240,7 @@ const hostile = [
 
 /**
  * Rows of a hover in which a reader of Markdown would find more than our own bold headings, emphasis and list items:
- * each sign of links, images, HTML, code, tables and quotes must stand behind a backslash.
+ * each sign of links, images, HTML, code, tables and quotes must be after a backslash.
  */
 function markup(markdown: string): readonly string[] {
   return markdown

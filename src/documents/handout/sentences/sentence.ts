@@ -3,7 +3,7 @@ import type { Mark } from '../../../reference/types.ts';
 /** How far the wording has been looked at by people who may vouch for it. */
 export type Review = 'draft' | 'reviewed';
 
-/** One sentence of the handout, in each language; `{name}` stands for what is filled in. */
+/** One sentence of the handout, in each language; `{name}` means what is filled in. */
 export interface Sentence {
   readonly id: string;
   readonly en: string;

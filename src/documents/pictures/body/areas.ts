@@ -16,7 +16,7 @@ export interface Area {
 }
 
 /**
- * The areas of each site: `site | view x y rx ry angle`. One that the words leave open (`thigh`: in front or behind?)
+ * The areas of each site: `site | view x y rx ry angle`. One that the words leave open (`thigh`: in front or after?)
  * has an area in each view; one that is several places (`toe`) has `=` and the sites it may be.
  */
 const table = `

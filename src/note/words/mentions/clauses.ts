@@ -78,7 +78,7 @@ const goesOnAbout = <Row>(before: readonly Part<Row>[], [first]: readonly Part<R
 const isWhen = <Row>(parts: readonly Part<Row>[]): boolean =>
   parts.some((part) => hasRole(part, role.auxiliary));
 
-/** Whether parts are names and words joined as in a list, so that they can't stand alone. */
+/** Whether parts are names and words joined as in a list, so that they can't be alone. */
 const isList = <Row>(parts: readonly Part<Row>[]): boolean =>
   parts.every(
     (part) =>

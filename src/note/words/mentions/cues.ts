@@ -25,10 +25,10 @@ export type Does =
   | 'past'
   /** Begins what is of another person: FHx. */
   | 'family'
-  /** Another person, who may have it or may tell of it. */
+  /** Another person, who may have it or may mention it. */
   | 'relative'
   | 'subject'
-  /** What a person does who tells of it. */
+  /** What a person does who mentions it. */
   | 'tells'
   /** What follows is what a denial leaves out. */
   | 'except'

@@ -164,7 +164,7 @@ function markAt(tokens: readonly Token[], at: number): Mark | undefined {
 
 const dash = /\s-+>?\s|[–—]/;
 
-/** What stands between two words and is no token: a slash and a plus join, a dash between spaces and an equals sign answer. */
+/** What is between two words and is no token: a slash and a plus join, a dash between spaces and an equals sign answer. */
 function gapMark<Row>(text: string, tokens: readonly Token[], at: number): Part<Row> | undefined {
   const from = at === 0 ? 0 : tokens[at - 1]!.to;
   const to = tokens[at]!.from;

@@ -55,7 +55,7 @@ const asked = <Row>(one: Mention<Row>): Mention<Row> =>
 export const wordsOf = (text: string): readonly Token[] =>
   tokensOf(text.includes('’') ? text.replaceAll('’', "'") : text);
 
-/** Whether a word of a text may tell of another person. Most texts have none, and need not be read for it. */
+/** Whether a word of a text may mention another person. Most texts have none, and need not be read for it. */
 export function mayTellOfAnother<Row extends WordRow>(text: string, { cues }: Lookup<Row>): boolean {
   const tokens = wordsOf(text);
   return tokens.some(
@@ -179,7 +179,7 @@ function askedVerdict<Row>({ before }: Clause<Row>): Verdict {
   return denies && !says ? denied('denial') : unclear('doubt');
 }
 
-/** Whether the person in a clause tells of the patient: "wife says he has", "per daughter". */
+/** Whether the person in a clause mentions the patient: "wife says he has", "per daughter". */
 function isInformant<Row>({ parts }: Clause<Row>): boolean {
   if (parts.some((part) => !part.name && hasRole(part, role.family))) return false;
   const at = parts.findIndex((part) => !part.name && hasRole(part, role.relative));

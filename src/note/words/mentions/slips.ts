@@ -1,7 +1,7 @@
 import { mayBeMeant } from '../../text/real-words.ts';
 import type { Token } from '../phrase-tokens.ts';
 
-/** Shorter words lie near too many others. */
+/** Shorter words are near too many others. */
 const shortest = 6;
 /** Two words written as one have to be so long together. */
 const shortestJoined = 9;
