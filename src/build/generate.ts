@@ -136,7 +136,41 @@ function validatorText(): string {
     exports: Record<string, string>,
   ) => string;
   const ids = Object.fromEntries(files.map(({ file }, index) => [file, schemas[index]!.$id!]));
-  return withoutCopies(generate(ajv, ids));
+  return withoutSchemas(withoutCopies(generate(ajv, ids)));
+}
+
+/**
+ * A fault names the kinds that a value may have, and a map the keys, by way of a copy of the whole schema: both are put
+ * where they are used, so that the package has no copy.
+ * @throws Error where the generator writes this in other words than it used to
+ */
+function withoutSchemas(code: string): string {
+  const schemas = new Map<string, unknown>();
+  const without = code.replace(
+    /const (schema\d+) = (\{.*?\});(?=const|function|let|var|export)/g,
+    (_, name: string, text: string) => {
+      schemas.set(name, JSON.parse(text));
+      return '';
+    },
+  );
+  const keys = new Map<string, string>();
+  const inlined = without.replace(/(schema\d+)((?:\.\w+|\["[^"]+"\])+)/g, (_, name: string, path: string) => {
+    const value = valueAt(schemas.get(name), path);
+    if (value === undefined) throw new Error(`the validator refers to ${name}${path}`);
+    if (typeof value !== 'object' || Array.isArray(value)) return JSON.stringify(value);
+    const own = `${name}Keys`;
+    keys.set(own, JSON.stringify(Object.fromEntries(Object.keys(value!).map((key) => [key, 0]))));
+    return own;
+  });
+  return [inlined, ...[...keys].map(([name, text]) => `const ${name} = ${text};\n`)].join('');
+}
+
+/** What is at a path such as `.properties["note-id"].type`. */
+function valueAt(root: unknown, path: string): unknown {
+  let value = root;
+  for (const [, plain, quoted] of path.matchAll(/\.(\w+)|\["([^"]+)"\]/g))
+    value = (value as Record<string, unknown> | undefined)?.[plain ?? quoted ?? ''];
+  return value;
 }
 
 /**

@@ -48,7 +48,8 @@ export function realWords(dictionary: Iterable<string>, own: Own): readonly stri
     const isOfAnother = (other: string): boolean => ![...own.get(other)!].every((row) => rows.has(row));
     if (near.to(word).some(isOfAnother)) found.add(word);
   }
-  return [...found].sort();
+  // A plural is known by its word.
+  return [...found].filter((word) => !word.endsWith('s') || !found.has(word.slice(0, -1))).sort();
 }
 
 /** Finds words that are one slip away, by what both become without one letter. */
