@@ -107,7 +107,7 @@ const holds: readonly (readonly [Hold, 'after' | 'sentence' | 'clause', string])
   [
     'past',
     'clause',
-    'has had|have had|had had|prior|previous|previously|last year|last month|last week|last visit|years ago|year ago|months ago|weeks ago|days ago|month ago|week ago|in the past|formerly|outside|elsewhere|used to|had been|earlier this year|already had|s/p|status post|healed|at birth|in childhood|last time|ago|remote',
+    'has had|have had|had had|prior|previous|previously|last year|last month|last week|last visit|years ago|year ago|months ago|weeks ago|days ago|month ago|week ago|days after|weeks after|months after|day after|week after|month after|in the past|formerly|outside|elsewhere|used to|had been|earlier this year|already had|s/p|status post|healed|at birth|in childhood|last time|ago|remote',
   ],
   ['past', 'after', 'history of|hx of|h/o|history|hx|pmh|past medical history'],
   [

@@ -82,7 +82,7 @@ export function proceduresOf(
   const kinds = kindsOf(strong);
   return kinds.length > 1 && isSeveral(gather, kinds, methods)
     ? bySites(gather, sites, kinds, methods)
-    : single(sites, strong, methods);
+    : single(gather, sites, strong, methods);
 }
 
 /** Whether two sections at least have a site or a method; else their letters are those of specimens. */
@@ -101,6 +101,7 @@ function kindsOf(sites: readonly SiteNamed[]): readonly SiteNamed[] {
 
 /** One procedure; a site of another side contradicts, and one elsewhere is of something else. */
 function single(
+  gather: Gather,
   sites: readonly SiteNamed[],
   strong: readonly SiteNamed[],
   methods: readonly MethodNamed[],
@@ -114,10 +115,24 @@ function single(
     count: 1,
     targetOf: () => 0,
     sites: own.map((site) => [0, site] as const),
-    methods: methods.map((method) => [0, method] as const),
+    methods: methods.filter((method) => isOfSite(gather, method, own)).map((method) => [0, method] as const),
     marks: [],
   };
 }
+
+/** "AK of the face treated with liquid nitrogen. Also a biopsy of the nose": a treatment that is told apart from the biopsy's site. */
+function isOfSite(gather: Gather, { at, name }: MethodNamed, sites: readonly SiteNamed[]): boolean {
+  const { words, tables } = gather.scan;
+  if (tables.methods.find(name)?.takesTissue === true) return true;
+  const { from, to } = gather.sentenceAt(at);
+  return (
+    !gather.has(sampling, 0, words.length) ||
+    gather.has(sampling, from, to) ||
+    sites.some((site) => site.at >= from && site.at < to)
+  );
+}
+
+const sampling = wordSet('bx biopsy biopsied biopsies');
 
 const plural = wordSet(
   'two three four both each biopsies shaves punches sites lesions another second also additional and other',
@@ -308,6 +323,16 @@ function isLinked(gather: Gather, at: number, to: number): boolean {
 /** A longer clause is of a text without marks. */
 const longestClause = 12;
 
+/** Whether procedures that follow each other have one statement each: what comes after such a list is of no one of them. */
+function areLines({ scan: { clauses, words } }: Gather, heads: readonly number[]): boolean {
+  const spoken = new Set<number>();
+  for (const { from, to, sentence } of clauses)
+    if (words.slice(from, to).some(({ kind }) => kind !== 'mark' && kind !== 'line')) spoken.add(sentence);
+  const order = [...spoken].sort((one, other) => one - other);
+  const places = heads.map((sentence) => order.indexOf(sentence)).sort((one, other) => one - other);
+  return places.length > 1 && places.every((place, at) => at === 0 || place === places[at - 1]! + 1);
+}
+
 /**
  * Of which procedure the words at a place are: that of the last pointer before them in their sentence, or of the first
  * after them; else of what was spoken of before, unless that were several at once.
@@ -320,11 +345,13 @@ function targets(gather: Gather, pointers: readonly Pointer[], goesOn: boolean):
     const sentence = sentenceOf(pointer.at);
     bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), pointer]);
   }
+  const lines = goesOn && areLines(gather, [...bySentence.keys()]);
   const carried: Target[] = [];
   let last: Target;
   for (let sentence = 0; sentence <= (clauses.at(-1)?.sentence ?? 0); sentence += 1) {
-    carried.push(last);
     const own = bySentence.get(sentence);
+    if (own === undefined && lines) last = undefined;
+    carried.push(last);
     if (own !== undefined)
       last = new Set(own.map(({ number }) => number)).size === 1 ? own.at(-1)!.number : undefined;
   }

@@ -1,6 +1,6 @@
 import type { Tables } from '../practice/tables.ts';
 import { correctionsIn, type Correction } from './corrections.ts';
-import { cueTrie, type CueAt, type Frame, type Hold } from './cues.ts';
+import { cueTrie, type Cue, type CueAt, type Frame, type Hold } from './cues.ts';
 import { lexiconsOf, type Claim, type Lexicon, type Table } from './lexicon.ts';
 import { namesIn } from './names.ts';
 import { passWords } from './passed-over.ts';
@@ -225,27 +225,36 @@ function heldOf(
     for (let place = from; place < to; place += 1) held[place] ??= by;
   };
   for (const { at, cues: several } of cues)
-    for (const cue of several) {
-      if (!('hold' in cue)) continue;
-      const number = clauseOf[at]!;
-      const isSentence = cue.reach === 'sentence';
-      const to = isSentence ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, at, cue.hold);
-      const from = cue.reach === 'clause' ? clauses[number]!.from : at;
-      hold(
-        clauses[number]!.to - from > longClause ? Math.max(from, at - farthest.denied) : from,
-        to,
-        cue.hold,
-      );
-    }
-  for (const at of words.keys())
-    if (isReportHead(words, at)) hold(at, sentenceEnd(clauses, clauseOf[at]!), 'report');
+    for (const cue of several)
+      if ('hold' in cue) hold(...reachOf(words, clauses, clauseOf[at]!, at, cue), cue.hold);
   for (const at of words.keys()) {
-    if (!year.test(words[at]!.low) || !isSince(words, at)) continue;
-    const { from, to } = clauses[clauseOf[at]!]!;
-    hold(from, to, 'past');
+    const number = clauseOf[at]!;
+    const { from, to } = clauses[number]!;
+    if (isAfterSpan(words, at)) hold(at, to, 'past');
+    if (isReportHead(words, at)) hold(at, sentenceEnd(clauses, number), 'report');
+    if (year.test(words[at]!.low) && isSince(words, at)) hold(from, to, 'past');
   }
   return held;
 }
+
+/** The words that a cue at a place holds. */
+function reachOf(
+  words: readonly Word[],
+  clauses: readonly Clause[],
+  number: number,
+  at: number,
+  { hold, reach }: Extract<Cue, { readonly hold: Hold }>,
+): readonly [from: number, to: number] {
+  const own = clauses[number]!;
+  const to = reach === 'sentence' ? sentenceEnd(clauses, number) : listEnd(words, clauses, number, at, hold);
+  const from = reach === 'clause' ? own.from : at;
+  return [own.to - from > longClause ? Math.max(from, at - farthest.denied) : from, to];
+}
+
+/** "10 days after excision of the calf": what was then is past. */
+const isAfterSpan = (words: readonly Word[], at: number): boolean =>
+  words[at]!.low === 'after' && spans.has(words[at - 1]?.unit ?? '');
+const spans: ReadonlySet<string> = new Set(['days', 'weeks', 'months', 'years']);
 
 /** "Pathology 3/9/26: …" heads what a laboratory reported. */
 function isReportHead(words: readonly Word[], at: number): boolean {

@@ -140,7 +140,7 @@ function readLine(gather: Gather, from: number, end: number): void {
   const { fields } = readInjectionLine(line);
   const volumes = volumesIn(gather, from, end);
   // "0.5 mL/1 mL/1 mL": of several volumes nobody says which is of which site.
-  const unused = gather.has(notGiven, end, end + 3) || isAddedTo(gather, end) || volumes.length > 1;
+  const unused = gather.has(notGiven, end, end + 3) || isAddedTo(gather, from, end) || volumes.length > 1;
   const given = fields.filter(({ key }) => key !== 'product' && !(unused && key === 'volume'));
   const left = unused ? volumes : [];
   for (const { key, from: start, to, says } of given) {
@@ -169,14 +169,16 @@ function volumesIn(gather: Gather, from: number, end: number): readonly number[]
   return places;
 }
 
-/** Whether more was given after a line: "10 mL then another five". What the words add up to is not said. */
-function isAddedTo(gather: Gather, end: number): boolean {
+/** Whether a volume is not all that was given: "10 mL then another five", "additional 2 mL". What the words add up to is not said. */
+function isAddedTo(gather: Gather, from: number, end: number): boolean {
   const last = Math.min(gather.sentenceAt(end - 1).to, end + farthestAdded);
+  if (gather.has(added, from - farthestLead, from)) return true;
   for (let at = end; at < last; at += 1)
     if (added.has(gather.low(at)) && (hasNumber(gather, at + 1) || hasNumber(gather, at - 1))) return true;
   return false;
 }
 
+const farthestLead = 3;
 const farthestAdded = 8;
 const added = wordSet('another additional more extra further again plus');
 

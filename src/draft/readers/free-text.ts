@@ -149,7 +149,7 @@ const asks: readonly (readonly [words: string, keeps: boolean])[] = [
 
 const headed = wordSet(': is was includes of');
 const ofPatient = wordSet(
-  'allergy allergic reaction exposure infection bleeding side complications pregnancy',
+  'treated treatment ln2 cryotherapy allergy allergic reaction exposure infection bleeding side complications pregnancy',
 );
 const joins = wordSet('or vs versus and');
 

@@ -179,7 +179,9 @@ function isDevice(gather: Gather, { at, end }: Term): boolean {
 const onMedicine = wordSet(
   'on takes taking meds medications medication medicines uses with : anticoagulated continues',
 );
-const ended = wordSet('stopped held hold holding off discontinued quit stop avoid restarted');
+const ended = wordSet(
+  'start started starting begin began begun prescribed stopped held hold holding off discontinued quit stop avoid restarted',
+);
 
 /** Reads medicines that a patient takes. */
 export function readMedicines(gather: Gather): void {

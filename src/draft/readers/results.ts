@@ -1,3 +1,4 @@
+import { wayOf } from '../../followup/telling.ts';
 import type { Gather } from '../gather.ts';
 import { wordSet } from '../word-set.ts';
 import { plainOf } from '../scan.ts';
@@ -54,17 +55,18 @@ function readDiagnosis(gather: Gather, from: number, to: number): void {
   put(gather, ['diagnosis'], plainOf(gather.scan, first, end), first, end);
 }
 
-const telling = wordSet('told informed notified called spoke discussed');
-const trying = wordSet('vm voicemail message mailbox answer unanswered unable attempted tried');
-const hearer = wordSet('patient pt she he her him mother father parent guardian');
+const telling = wordSet('told informed notified spoke discussed');
+const hearer = wordSet('patient pt');
+const ofOther = wordSet('from of dated taken');
 const about = wordSet('result results biopsy pathology path report diagnosis');
 const ways = wordSet('telephone phone person video portal visit');
 
-/** "Told the patient by phone on March 12, 2026": only where the day is said, and nothing says that nobody was reached. */
+/** "Told the patient by phone on March 12, 2026": only where the day is said, and the words say that the patient heard it. */
 function readTold(gather: Gather, { at, end, date }: DateNamed): void {
   const { from, to } = gather.sentenceAt(at);
-  if (!gather.has(about, from, to) || gather.has(trying, from, to)) return;
-  if (!gather.has(telling, from, to) || !gather.has(hearer, from, to)) return;
+  if (!gather.has(about, from, to) || !gather.has(telling, from, to) || !gather.has(hearer, from, to)) return;
+  if (ofOther.has(gather.low(at - 1)) || wayOf(plainOf(gather.scan, from, to), gather.scan.tables) !== 'told')
+    return;
   const hold = gather.held(at);
   if (hold !== undefined && hold !== 'report') return;
   put(gather, ['told', '0', 'on'], date, at, end);

@@ -48,17 +48,28 @@ export function sitesIn({ scan }: Gather): readonly SiteNamed[] {
   return named;
 }
 
-/** "The left one, on the cheek" is the left cheek. */
+/** "The left one, on the cheek" is the left cheek, and "R. cheek" the right one. */
 function withSide({ words, tables }: Gather['scan'], site: SiteNamed): SiteNamed {
-  if (site.reading.side !== undefined) return site;
-  for (let at = site.at - 1; at >= site.at - 5; at -= 1) {
-    const low = words[at]?.low;
-    if (low !== 'one' || !isSide(words[at - 1]?.low)) continue;
-    const value = `${words[at - 1]!.low} ${site.value}`;
-    const reading = readSite(value, tables.sites);
-    return reading === undefined ? site : { ...site, at: at - 1, value, reading };
-  }
-  return site;
+  const before = site.reading.side === undefined ? sideBefore(words, site.at) : undefined;
+  const value = before && `${before.side} ${site.value}`;
+  const reading = value === undefined ? undefined : readSite(value, tables.sites);
+  return before === undefined || reading === undefined
+    ? site
+    : { ...site, at: before.at, value: value!, reading };
+}
+
+/** The side that is said before a site, and where. */
+function sideBefore(
+  words: readonly Word[],
+  at: number,
+): { readonly at: number; readonly side: string } | undefined {
+  const [letter, stop] = [words[at - 2], words[at - 1]];
+  if (stop?.text === '.' && /^[LR]t?$/.test(letter?.text ?? '') && stop.from === letter!.to)
+    return { at: at - 2, side: sideText.get(letter!.low)! };
+  for (let place = at - 1; place >= at - 5; place -= 1)
+    if (words[place]?.low === 'one' && isSide(words[place - 1]?.low))
+      return { at: place - 1, side: words[place - 1]!.low };
+  return undefined;
 }
 
 /** Whether a word is in the name of a site; asked once for each word. */

@@ -9,6 +9,8 @@ const ofVisit = wordSet('visit service dos seen date today procedure encounter')
 const otherwise = wordSet(
   'since last previous prior result results received sent due out removal return returns expires exp until pathology path report told called spoke notified informed',
 );
+const ofCall = wordSet('telephone phone call called');
+const isOther: ReadonlySet<string> = new Set([...otherwise, ...ofCall]);
 const near = 5;
 
 const put = (
@@ -30,10 +32,9 @@ export function readDates(gather: Gather): void {
     if (gather.held(one.at) !== undefined) continue;
     const { from } = gather.sentenceAt(one.at);
     const first = Math.max(from, one.at - near);
-    if (gather.has(ofVisit, one.at - 1, one.at)) putVisit(gather, one);
+    if (gather.has(ofVisit, one.at - 1, one.at) && !gather.has(ofCall, first, one.at)) putVisit(gather, one);
     else if (gather.has(ofBirth, first, one.at)) births.push(one);
-    else if (gather.has(otherwise, first, one.at)) continue;
-    else if (gather.has(ofVisit, first, one.at) || (one.at <= first + 1 && from === 0)) putVisit(gather, one);
+    else if (opensVisit(gather, one.at, from, first)) putVisit(gather, one);
   }
   const rest = dates.filter((one) => isOpen(gather, one) && !births.includes(one));
   const isSaid = gather.found.some(({ key }) => key[0] === 'visit');
@@ -41,6 +42,10 @@ export function readDates(gather: Gather): void {
   for (const one of births) putBirth(gather, one);
   readDue(gather, dates);
 }
+
+/** Whether a date is headed as that of the visit, or opens the text, and nothing else is said of it. */
+const opensVisit = (gather: Gather, at: number, from: number, first: number): boolean =>
+  !gather.has(isOther, first, at) && (gather.has(ofVisit, first, at) || (at <= first + 1 && from === 0));
 
 /**
  * A birth of which the century was not typed: the one that leaves the patient between birth and the oldest age. Without
@@ -68,7 +73,7 @@ function isOpen(gather: Gather, { at, end }: DateNamed): boolean {
   return (
     !gather.isTaken(at, end) &&
     gather.held(at) === undefined &&
-    !gather.has(otherwise, from, to) &&
+    !gather.has(isOther, from, to) &&
     !gather.has(sutures, from, to)
   );
 }

@@ -40,14 +40,18 @@ export function readMentions<Row extends WordRow>(
 ): readonly Mention<Row>[] {
   const parts = partsOf(text, lookup, tokens);
   if (parts === undefined) return [];
-  const mentions = clausesOf(parts).flatMap((clause) => mentionsIn(clause, lookup));
-  return (tokens.some(({ text: word }) => reflexive.test(word)) ? mentions.map(asked) : mentions).sort(
+  const clauses = clausesOf(parts);
+  const mentions = clauses.flatMap((clause) => mentionsIn(clause, lookup));
+  return (clauses.some((clause) => isOfPatientToo(text, clause)) ? mentions.map(asked) : mentions).sort(
     (one, other) => one.from - other.from,
   );
 }
 
 /** "In the family, tested positive herself": then what is said of others may be so of the patient too. */
 const reflexive = /^(?:him|her|them)sel(?:f|ves)$/;
+const isOfPatientToo = <Row>(text: string, clause: Clause<Row>): boolean =>
+  clause.parts.some(({ from, to }) => reflexive.test(text.slice(from, to).toLowerCase())) &&
+  (cuesIn(clause) & (role.yes | role.reaction | role.verb | role.auxiliary)) !== 0;
 const asked = <Row>(one: Mention<Row>): Mention<Row> =>
   one.answer === 'denied' && one.why === 'other person' ? { ...one, ...unclear('other person') } : one;
 
