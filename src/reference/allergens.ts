@@ -121,6 +121,7 @@ export const allergens: readonly AllergenRow[] = [
     name: 'local anesthetics',
     synonyms: [
       'local anesthetic',
+      'dental freezing',
       'local anaesthetic',
       'local anaesthetics',
       'local anesthesia',

@@ -195,7 +195,7 @@ export const mishaps: readonly MishapRow[] = [
   row(
     'toxicity',
     toxic,
-    'metallic taste|ringing in ears|ringing in the ears|ringing in her ears|ringing in his ears|ears ringing|ear ringing|ringing ears|tinnitus|slurred speech|' +
+    'LAST symptoms|signs of LAST|LAST protocol|possible LAST|suspected LAST|local anesthetic toxicity|local anesthetic systemic toxicity|metallic taste|ringing in ears|ringing in the ears|ringing in her ears|ringing in his ears|ears ringing|ear ringing|ringing ears|tinnitus|slurred speech|' +
       'slurred|slurring|muscle twitching|twitching|tremor|seizure|seizure like|seizure activity|seized|convulsion|convulsed|tonic clonic|blurred vision|double vision',
   ),
   row(

@@ -50,24 +50,32 @@ function* textsOfEvent(part: Event): Generator<Told> {
 const amount =
   /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten) ?(?:(?:more|extra|additional) )?(ml|cc|g|grams?)s?\b/gi;
 /** A number with what may be a unit that is one slip from mL or cc, or run into the next word. */
-const slippedAmount = /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2})[ -]{0,2}([a-z]{1,3}|ml[a-z]{2,12})\b/gi;
+const slippedAmount =
+  /(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?|\.\d{1,2})[ ,-]{0,2}(m,l|c,c|[a-z]{1,3}|ml[a-z]{2,12})\b/gi;
 /** What only a volume can come before: "2 m more of 1% lidocaine". */
 const moreOf = /^,? ?(?:more|extra|additional) (?:of\b|\d|[a-z]*caine)/i;
 /** "30 of the 1% later": a number before a strength in which local anesthetics are made, and nothing else is. */
-const strength = String.raw`of (?:the )?(?:0?\.(?:25|5|75)|[1-4](?:\.\d)?) ?%(?! ?(?:hydrogen|peroxide|acetic|acid|alum|tca|salicyl|iod|dextrose|saline|sodium|nacl|formalin|chlorhex|benzoyl|cream|gel))`;
+const strength = String.raw`of (?:the )?(?:(?:0?\.(?:25|5|75)|[1-4](?:\.\d)?) ?(?:%|percent)|(?:one|two|three|four|half)(?: a)?[ -]percent)(?! ?(?:hydrogen|peroxide|acetic|acid|alum|tca|salicyl|iod|dextrose|saline|sodium|nacl|formalin|chlorhex|benzoyl|cream|gel))`;
 const bareAmount = new RegExp(
-  String.raw`(?<![\d.,:/])(\d{1,3}(?:\.\d{1,2})?)(?: more| total)?( )(?=${strength})`,
+  String.raw`(?<![\d.,:/a-z])(\d{1,3}(?:\.\d{1,2})?|one|two|three|four|five|six|seven|eight|nine|ten)(?: more| total)?( )(?=${strength})`,
   'gi',
 );
 /** Units of other things, and words, that are one slip from mL or cc. */
 const otherUnits = /^(?:m[aegimoxy]|cm|al|ac|[du]l)$/i;
 const isMilliliters = (unit: string): boolean =>
   unit.length > 3 ||
+  unit.includes(',') ||
   ['ml', 'cc'].some((one) => one === unit.toLowerCase() || isOneSlip(unit.toLowerCase(), one));
 /** Most texts measure nothing so. */
-const worthALook = /(?:ml|cc|g|gram)s?\b|\d[ -]{0,2}(?:[a-z]{1,3}|ml[a-z]+)\b|\d (?:more |total )?of\b/i;
+const worthALook =
+  /(?:ml|cc|g|gram)s?\b|\d[ -]{0,2}(?:[a-z]{1,3}|ml[a-z]+)\b|\d (?:more |total )?of\b|percent/i;
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
+/** "2% 20 mL": a strength in which local anesthetics are made, and a volume. */
+const dose = /(?<![\d.])(?:0?\.(?:25|5|75)|[12]) ?%,? {1,2}\d{1,3}(?:\.\d)? ?(?:ml|cc)\b/i;
+/** What else comes in such strengths. */
+const solutions =
+  /chlorhex|peroxide|iod|acetic|acid|saline|sodium|formalin|alcohol|tca|salicyl|alum|dextrose|hydroquinone/i;
 /** Words that mean a local anesthetic without naming one. */
 const unnamed = new RegExp(
   String.raw`\b(?:${strength}|local|numb\w*|an(?:a)?esthe(?:tic|tics|tized|tised|sia)|re-?inject\w*|(?:nerve|field|ring) block|topped up)(?:\b|(?<=%))`,
@@ -76,7 +84,8 @@ const unnamed = new RegExp(
 /** What else is measured so, straight after the amount. */
 const other =
   /^(?: of)?(?: [a-z]+){0,2} (?:saline|water|oxygen|o2|blood|fluid|pus|bicarb\w*|triamcinolone|steroid)\b/i;
-const notGiven = /\b(?:wasted?|discarded?|thrown away|left ?over|unused|not (?:given|used|injected))\b/i;
+const notGiven =
+  /\b(?:drew up|drawn up|wasted?|discarded?|thrown away|left ?over|unused|not (?:given|used|injected))\b/i;
 /** What says that it came on top of what is written. */
 const further =
   /\b(?:more|another|extra|additional|added|also|again|further|second|re-?\w*inject\w*|re-?anesthe\w*|topped|omitted|not charted|late entry|supplemental)\b/i;
@@ -140,7 +149,7 @@ function amountIn(
     const sentence = text.slice(start, end);
     const comma = text.indexOf(',', to);
     const near = text.slice(text.lastIndexOf(',', from) + 1, comma < 0 ? end : Math.min(comma, end));
-    if (other.test(text.slice(to)) || notGiven.test(sentence)) continue;
+    if (other.test(text.slice(to)) || notGiven.test(near)) continue;
     // A unit that may be another is believed only beside the name of an anesthetic.
     const unit = match[2]!;
     const after = text.slice(to, to + 30);
@@ -167,7 +176,8 @@ const isNamed = (text: string, { agents }: Tables): boolean =>
     .some(({ row }) => row.class !== 'none');
 
 function isAnesthetic(sentence: string, near: string, isGrams: boolean, tables: Tables): boolean {
-  if (!isGrams) return isNamed(sentence, tables) || unnamed.test(near);
+  if (!isGrams)
+    return isNamed(sentence, tables) || unnamed.test(near) || (dose.test(near) && !solutions.test(near));
   const named = phrasesOf(tables.agents).mentionsIn(asMeant(sentence, tables.agents));
   return named.length > 0 && /\b(?:cream|gel|ointment|topical)\b/i.test(sentence);
 }

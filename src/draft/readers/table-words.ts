@@ -4,7 +4,7 @@ import { wordSet } from '../word-set.ts';
 import { specimensIn } from './specimen.ts';
 import type { Frame } from '../cues.ts';
 import type { Claim, Table } from '../lexicon.ts';
-import { claimOf, cuesBetween, framesIn, type Scan, type Term } from '../scan.ts';
+import { claimOf, cuesBetween, framesIn, plainOf, type Scan, type Term } from '../scan.ts';
 
 /** The tables whose words are values of a procedure, and their keys. */
 const keys: Readonly<Partial<Record<Table, readonly string[]>>> = {
@@ -38,7 +38,7 @@ export function readTableWords(gather: Gather): void {
     const claim = claimIn(gather, term);
     if (claim === undefined || isHeld(gather, term, claim) || gather.isUnderAllergies(term.at)) continue;
     const { at, end } = term;
-    const { name } = claim.row;
+    const name = valueOf(gather, term, claim);
     if (claim.table === 'closure')
       gather.put({
         level: 'procedure',
@@ -59,6 +59,14 @@ export function readTableWords(gather: Gather): void {
         ...(keys[claim.table]![0] === 'specimen' ? { entry: specimenAt(at) } : {}),
       });
   }
+}
+
+/** The word of the table; of tissue that is only called fresh, its own words, since they do not say what it is in. */
+function valueOf({ scan }: Gather, { at, end }: Term, { table, row }: Claim): string {
+  const typed = plainOf(scan, at, end);
+  return table === 'medium' && /^fresh\b/i.test(typed) && !typed.toLowerCase().includes('saline')
+    ? typed
+    : row.name;
 }
 
 const toDepth = wordSet('to into through depth level down of the : a reaching');

@@ -22,6 +22,10 @@ describe(code, () => {
     '⟦gave 2 ml more lidocane⟧',
     '⟦patient got 45 ml total of the 1%⟧',
     '⟦30 of the 1% later⟧',
+    '⟦numbed w 12 of the two percent⟧',
+    '⟦2 m,L more of 1% lidocaine⟧',
+    '⟦2% 20ml additional⟧',
+    '⟦used 40 cc 1% lidocaine, remaining tissue discarded⟧',
   ])
     it(`finds ${text}`, () => {
       flags(code, note(`"${text}"`), { severity: 'error' });
@@ -35,6 +39,8 @@ describe(code, () => {
     '2 mL lidocaine wasted',
     'wound 3 mm',
     '5 mL of 3% hydrogen peroxide to clean',
+    'chlorhexidine 2% 20 mL used',
+    'drew up 5 mL lidocaine, 2 mL wasted',
     '2 of 3 lesions are smaller',
     '10 of the 20 sites, 30% healed',
     'EBL < 2 cc, local worked well',

@@ -113,18 +113,30 @@ function nameAt<Row extends WordRow>(
   const term = lookup.termAt(tokens, at);
   const kin = lookup.kinAt(tokens, at);
   const isKin = (kin?.end ?? 0) > (term?.end ?? 0);
-  if (term !== undefined && !isKin && term.end >= cueEnd && !isTwo(tokens, at, term.end, lookup)) {
-    // "Red meat allergy" says what it is.
-    const roles = tokens[term.end - 1]!.text.startsWith('allerg') ? role.tail : 0;
-    const slip = tokens.slice(at, term.end).some((token) => token.slip === true);
-    return {
-      part: partOf(tokens, at, term.end, { rows: term.value, name: true, roles, slip }),
-      end: term.end,
-    };
-  }
+  if (term !== undefined && !isKin && term.end >= cueEnd && !isTwo(tokens, at, term.end, lookup))
+    return termPart(tokens, at, term);
   if (kin === undefined || kin.end <= cueEnd) return undefined;
   return { part: partOf(tokens, at, kin.end, { name: true }), end: kin.end };
 }
+
+function termPart<Row>(
+  tokens: readonly Token[],
+  at: number,
+  { value, end: last }: Match<readonly Row[]>,
+): { readonly part: Part<Row>; readonly end: number } {
+  // "Red meat allergy" says what it is.
+  const roles = tokens[last - 1]!.text.startsWith('allerg') ? role.tail : 0;
+  const slip = tokens.slice(at, last).some((token) => token.slip === true);
+  const end = isGroup(tokens, last) ? last + 1 : last;
+  return { part: partOf(tokens, at, end, { rows: value, name: true, roles, slip }), end };
+}
+
+/** "Caine family" is a group of drugs; "family history" and "family member" are of relatives. */
+function isGroup(tokens: readonly Token[], at: number): boolean {
+  const [name, family, next] = [tokens[at - 1]!, tokens[at], tokens[at + 1]];
+  return family?.text === 'family' && family.from === name.to + 1 && !ofRelatives.has(next?.text ?? '');
+}
+const ofRelatives: ReadonlySet<string> = new Set(['history', 'hx', 'member', 'members']);
 
 /** Whether a name with a comma in it is none: what is after the comma begins a longer name of its own. */
 function isTwo<Row extends WordRow>(
