@@ -1,8 +1,6 @@
 import { realWords } from '../generated/real-words.ts';
 import { shortestSlip, unpacked } from './packed-words.ts';
-
-/** Of a word and its plural the list has the word alone. */
-const singular = (word: string): string => (word.endsWith('s') ? word.slice(0, -1) : word);
+import { singular } from './singular.ts';
 
 let known: ReadonlySet<string> | undefined;
 

@@ -3,6 +3,7 @@ import { nearest } from '../text/nearest.ts';
 import { once } from '../text/once.ts';
 import { wordsRead } from './word-table.ts';
 import type { WordTable } from './word-table.ts';
+import { singular } from '../text/singular.ts';
 
 /** Longer texts mention what happened, and are read as they are. */
 const longest = 200;
@@ -15,8 +16,6 @@ const vocabularyOf = once(({ rows }: WordTable<WordRow>): ReadonlySet<string> =>
   const words = rows.flatMap(wordsRead).flatMap((text) => text.toLowerCase().split(/[^a-z]+/));
   return new Set(words.filter((word) => word.length >= shortest));
 });
-
-const singular = (word: string): string => word.replace(/s$/, '');
 
 /** A word of the tables that begins a longer one has to be so long, or it is there by chance. */
 const shortestBegun = 8;

@@ -1,5 +1,6 @@
 import { mayBeMeant } from '../../text/real-words.ts';
 import type { Token } from '../phrase-tokens.ts';
+import { singular } from '../../text/singular.ts';
 
 /** Shorter words are near too many others. */
 const shortest = 6;
@@ -83,8 +84,6 @@ export class Slips {
 }
 
 const lettersOf = (text: string): readonly string[] => text.split(/[^a-z]+/).filter((word) => word !== '');
-
-const singular = (word: string): string => (word.endsWith('s') ? word.slice(0, -1) : word);
 
 const ends = (word: string): string => `${word.slice(0, 1)}*${word.slice(-3)}`;
 
