@@ -40,6 +40,11 @@ const avoided = { from: 'trace', source: 'us-label-epinephrine-interactions', ma
 const extremities: ReadonlySet<SiteRegion> = new Set(['hand', 'foot', 'nail', 'ear', 'nose']);
 const endArteries: ReadonlySet<SiteRegion> = new Set([...extremities, 'genital']);
 
+/** "G2P1 at 31 weeks": pregnancies and births, which say that somebody is pregnant only before the weeks. */
+const pregnantAt: readonly string[] = [1, 2, 3, 4, 5, 6, 7, 8].flatMap((gravida) =>
+  [0, 1, 2, 3, 4, 5, 6, 7].map((para) => `G${gravida}P${para} at`),
+);
+
 /** Medicines by their generic names or class, with commas between them; after bars other words for the same. */
 const medicines = (effect: Partial<CautionRow>, names: string): readonly CautionRow[] =>
   names.split(', ').map((one) => {
@@ -485,6 +490,7 @@ const conditions: readonly CautionRow[] = [
       'positive pregnancy test',
       'hCG positive',
       'positive hCG',
+      ...pregnantAt,
     ],
     pregnancy: { source: 'aad-2016-summary', mark: 'Q' },
   },

@@ -195,6 +195,7 @@ export function readMedicines(gather: Gather): void {
     if (
       (!gather.has(onMedicine, from, at) && !isDosed(gather, term)) ||
       gather.has(ended, clause.from, clause.to) ||
+      gather.has(planning, from, at) ||
       isInAllergies(gather, from, at)
     )
       continue;
@@ -220,6 +221,7 @@ function isDosed(gather: Gather, { at, end }: Term): boolean {
   );
 }
 const often = wordSet('daily nightly bid tid qd qhs qam prn weekly');
+const planning = wordSet('plan rx');
 const prescribed = wordSet('prescribed rx start started given sent begin begun x7');
 
 /** Whether a name is in a list of allergies: nothing after the last word of them says that it is taken. */

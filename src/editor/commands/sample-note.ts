@@ -33,7 +33,7 @@ procedures:
         concentration: 1%
         epinephrine: 1:100,000
         volume: 45 mL
-    # Misspelt.
+    # Misspelled.
     hemostasis: presure
     closure: second intention
     specimen:

@@ -19,9 +19,15 @@ describe('dose/pregnancy', () => {
         note(['agent: ⟦mepivacaine⟧, concentration: 1%, volume: 1 mL'], person(`conditions: [${said}]`)),
       );
     silent(code, remarks('expecting results by Friday').replace(/[⟦⟧]/g, ''));
-    for (const said of ['20 weeks pregnant', 'G2P1 at 28 weeks gestation', 'expecting a baby in May'])
+    for (const said of [
+      '20 weeks pregnant',
+      'G2P1 at 28 weeks gestation',
+      'G2P1 at 31 weeks',
+      'expecting a baby in May',
+    ])
       flags(code, remarks(said));
     silent(code, remarks('not pregnant').replace(/[⟦⟧]/g, ''));
+    silent(code, remarks('G2P2').replace(/[⟦⟧]/g, ''));
     silent(code, note([lidocaine('2 mL'), 'agent: lidocaine cream 4%, amount: 1 g'], pregnant));
     silent(
       code,
